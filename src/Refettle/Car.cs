@@ -1,0 +1,57 @@
+namespace Refettle;
+
+/// <summary>A car as it stands: what it is made of, what has been done, how its owner counts.</summary>
+public sealed record Car
+{
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    public int? Year { get; init; }
+
+    /// <summary>ISO 4217 code.</summary>
+    public string Currency { get; init; } = "EUR";
+
+    public Structure Structure { get; init; } = Structure.Empty;
+
+    /// <summary>Facts that the log says hold now, without stances.</summary>
+    public ValueList<Fact> Done { get; init; } = [];
+
+    /// <summary>The stance it is in; null until one is known.</summary>
+    public string? Stance { get; init; }
+
+    /// <summary>Parts found too weak to carry the car.</summary>
+    public ValueList<string> Unsound { get; init; } = [];
+
+    public Settings Settings { get; init; } = Settings.Standard;
+}
+
+/// <summary>How the owner counts. Every figure is a choice, shown with the answer it shaped.</summary>
+public sealed record Settings
+{
+    public static Settings Standard { get; } = new();
+
+    /// <summary>Money that an hour of work is worth, in the car's currency, more than 0.</summary>
+    public Money PerHour { get; init; } = new(30);
+
+    /// <summary>Added to the cost for each unique part that has to come off.</summary>
+    public Minutes UniqueOff { get; init; } = new(60);
+
+    /// <summary>Assumed for a destroyed part that has no price.</summary>
+    public Money UnknownPrice { get; init; } = new(100);
+
+    /// <summary>Unique parts that may be destroyed after all.</summary>
+    public ValueList<string> Lifted { get; init; } = [];
+
+    /// <summary>Parts of this mass or more are propped before their last joint opens.</summary>
+    public Kilograms PropFrom { get; init; } = new(12);
+
+    /// <summary>What a change of tool is worth in the order of steps.</summary>
+    public Minutes ToolChange { get; init; } = new(0.5m);
+
+    /// <summary>What a change of zone is worth in the order of steps.</summary>
+    public Minutes PlaceChange { get; init; } = new(1);
+
+    /// <summary>What a change of posture is worth in the order of steps.</summary>
+    public Minutes PostureChange { get; init; } = new(2);
+}

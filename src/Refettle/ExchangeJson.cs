@@ -1,0 +1,75 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Refettle;
+
+/// <summary>The one JSON form of the vocabulary: camelCase keys, enums in words, quantities as bare numbers in the unit of
+/// their type, facts as <c>off(x)</c>. Used by the log, the pages and <c>--json</c>.</summary>
+public static class ExchangeJson
+{
+    public static JsonSerializerOptions Options { get; } = Make(indented: false);
+
+    public static JsonSerializerOptions Indented { get; } = Make(indented: true);
+
+    private static JsonSerializerOptions Make(bool indented)
+    {
+        var options = new JsonSerializerOptions(JsonSerializerDefaults.Web)
+        {
+            WriteIndented = indented,
+            DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+            NumberHandling = JsonNumberHandling.Strict,
+            Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        };
+        options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
+        options.Converters.Add(new ValueListConverter());
+        options.Converters.Add(new FactConverter());
+        options.Converters.Add(new QuantityConverter<Minutes>(value => new(value), minutes => minutes.Value));
+        options.Converters.Add(new QuantityConverter<Money>(value => new(value), money => money.Amount));
+        options.Converters.Add(new QuantityConverter<Kilograms>(value => new(value), mass => mass.Value));
+        options.Converters.Add(new QuantityConverter<NewtonMetres>(value => new(value), torque => torque.Value));
+        options.MakeReadOnly(populateMissingResolver: true);
+        return options;
+    }
+
+    private sealed class FactConverter : JsonConverter<Fact>
+    {
+        public override Fact Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+            Fact.TryParse(reader.GetString(), out var fact) ? fact : throw new JsonException("A fact is written off(part).");
+
+        public override void Write(Utf8JsonWriter writer, Fact value, JsonSerializerOptions options) =>
+            writer.WriteStringValue(value.ToString());
+    }
+
+    private sealed class QuantityConverter<T>(Func<decimal, T> make, Func<T, decimal> value) : JsonConverter<T>
+    {
+        public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+            make(reader.GetDecimal());
+
+        public override void Write(Utf8JsonWriter writer, T quantity, JsonSerializerOptions options) =>
+            writer.WriteNumberValue(value(quantity));
+    }
+
+    private sealed class ValueListConverter : JsonConverterFactory
+    {
+        public override bool CanConvert(Type typeToConvert) =>
+            typeToConvert.IsGenericType && typeToConvert.GetGenericTypeDefinition() == typeof(ValueList<>);
+
+        public override JsonConverter CreateConverter(Type typeToConvert, JsonSerializerOptions options) =>
+            (JsonConverter)Activator.CreateInstance(
+                typeof(ListConverter<>).MakeGenericType(typeToConvert.GetGenericArguments()))!;
+    }
+
+    private sealed class ListConverter<T> : JsonConverter<ValueList<T>>
+    {
+        public override ValueList<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+            ValueList.Create<T>(JsonSerializer.Deserialize<T[]>(ref reader, options) ?? []);
+
+        public override void Write(Utf8JsonWriter writer, ValueList<T> value, JsonSerializerOptions options)
+        {
+            writer.WriteStartArray();
+            foreach (var item in value)
+                JsonSerializer.Serialize(writer, item, options);
+            writer.WriteEndArray();
+        }
+    }
+}

@@ -1,0 +1,87 @@
+using System.Diagnostics.CodeAnalysis;
+
+namespace Refettle;
+
+/// <summary>What a fact says of its subject.</summary>
+public enum FactKind
+{
+    /// <summary>A part or sub-assembly is no longer on the car.</summary>
+    Off,
+
+    /// <summary>A part is off and separated from everything.</summary>
+    Free,
+
+    /// <summary>A joint is undone.</summary>
+    Open,
+
+    /// <summary>The car is in a state: battery off, on stands …</summary>
+    State,
+
+    /// <summary>A space can be reached.</summary>
+    Reach,
+}
+
+/// <summary>A statement about the car that work can make true, written <c>off(rear-axle)</c>.</summary>
+/// <param name="Kind">What is said.</param>
+/// <param name="Subject">The identifier of the part, sub-assembly, joint, state or space.</param>
+public readonly record struct Fact(FactKind Kind, string Subject) : IComparable<Fact>
+{
+    public static Fact Off(string part) => new(FactKind.Off, part);
+
+    public static Fact Free(string part) => new(FactKind.Free, part);
+
+    public static Fact Open(string joint) => new(FactKind.Open, joint);
+
+    public static Fact State(string state) => new(FactKind.State, state);
+
+    public static Fact Reach(string space) => new(FactKind.Reach, space);
+
+    /// <summary>Reads <c>kind(subject)</c>; blanks around the words do not matter, nor does the case of the kind.</summary>
+    public static bool TryParse([NotNullWhen(true)] string? text, out Fact fact)
+    {
+        fact = default;
+        var open = text?.IndexOf('(') ?? -1;
+        if (open <= 0 || !text!.TrimEnd().EndsWith(')'))
+            return false;
+        var subject = text.TrimEnd()[(open + 1)..^1].Trim();
+        if (!Identifier.IsValid(subject) || !TryKind(text[..open].Trim(), out var kind))
+            return false;
+        fact = new(kind, subject);
+        return true;
+    }
+
+    public int CompareTo(Fact other) =>
+        Kind != other.Kind ? Kind.CompareTo(other.Kind) : string.CompareOrdinal(Subject, other.Subject);
+
+    public override string ToString() => $"{Word(Kind)}({Subject})";
+
+    public static bool operator <(Fact left, Fact right) => left.CompareTo(right) < 0;
+
+    public static bool operator >(Fact left, Fact right) => left.CompareTo(right) > 0;
+
+    public static bool operator <=(Fact left, Fact right) => left.CompareTo(right) <= 0;
+
+    public static bool operator >=(Fact left, Fact right) => left.CompareTo(right) >= 0;
+
+    private static string Word(FactKind kind) => kind switch
+    {
+        FactKind.Off => "off",
+        FactKind.Free => "free",
+        FactKind.Open => "open",
+        FactKind.State => "state",
+        _ => "reach",
+    };
+
+    private static bool TryKind(string word, out FactKind kind)
+    {
+        foreach (var candidate in Enum.GetValues<FactKind>())
+        {
+            kind = candidate;
+            if (Word(candidate).Equals(word, StringComparison.OrdinalIgnoreCase))
+                return true;
+        }
+
+        kind = default;
+        return false;
+    }
+}

@@ -1,0 +1,89 @@
+namespace Refettle;
+
+/// <summary>Parts that can leave the car as one unit and be split up on the bench.</summary>
+public sealed record SubAssembly
+{
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    /// <summary>Two or more parts.</summary>
+    public required ValueList<string> Members { get; init; }
+
+    public WayOut Out { get; init; } = WayOut.AtOnce;
+
+    public string? Prop { get; init; }
+
+    public string? Kit { get; init; }
+}
+
+/// <summary>A cavity or surface that parts close off.</summary>
+public sealed record Space
+{
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    public string Zone { get; init; } = Refettle.Zone.WholeCar;
+
+    /// <summary>It can be reached while all of these are off.</summary>
+    public required ValueList<string> ClosedBy { get; init; }
+
+    public string? Kit { get; init; }
+}
+
+/// <summary>A region of the car: one place to work, one exposure to weather.</summary>
+public sealed record Zone
+{
+    /// <summary>The zone of what has none.</summary>
+    public const string WholeCar = "car";
+
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    /// <summary>0 (dry cabin) to 4 (salt spray), a scale after ISO 9223; placing a zone on it is judgement.</summary>
+    public int Exposure { get; init; }
+
+    /// <summary>How one works there: <c>standing</c>, <c>under</c>, <c>inside</c>.</summary>
+    public string Posture { get; init; } = "standing";
+}
+
+/// <summary>What a car is made of. The order of the lists means nothing.</summary>
+public sealed record Structure
+{
+    public static Structure Empty { get; } = new();
+
+    public ValueList<Zone> Zones { get; init; } = [];
+
+    public ValueList<State> States { get; init; } = [];
+
+    public ValueList<Part> Parts { get; init; } = [];
+
+    public ValueList<Joint> Joints { get; init; } = [];
+
+    public ValueList<SubAssembly> SubAssemblies { get; init; } = [];
+
+    public ValueList<Space> Spaces { get; init; } = [];
+
+    /// <summary>Connections of added kits that found nothing on this car yet.</summary>
+    public ValueList<LooseEnd> LooseEnds { get; init; } = [];
+}
+
+/// <summary>A connection that a kit offers and that the car has no counterpart for yet.</summary>
+public sealed record LooseEnd
+{
+    /// <summary>The kit, with prefix, that asks.</summary>
+    public required string Kit { get; init; }
+
+    /// <summary>The name of the hole in the kit.</summary>
+    public required string Hole { get; init; }
+
+    /// <summary>The role that a part must have to fill it.</summary>
+    public required string Role { get; init; }
+
+    public Side Side { get; init; }
+
+    /// <summary>What is left undescribed meanwhile, in words.</summary>
+    public required string Meanwhile { get; init; }
+}
