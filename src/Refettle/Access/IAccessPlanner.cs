@@ -1,0 +1,19 @@
+namespace Refettle.Access;
+
+/// <summary>Answers what has to come off.</summary>
+/// <remarks>All methods want a car and a question without faults (<see cref="QuestionCheck"/>). A cancelled token gives the best
+/// answer so far, with its bound.</remarks>
+public interface IAccessPlanner
+{
+    /// <summary>The least-cost plan that reaches the goals.</summary>
+    Plan Reach(Car car, Question question, CancellationToken cancel = default);
+
+    /// <summary>Parts and spaces that come within reach of a plan, cheapest first.</summary>
+    /// <param name="most">At most this many, 1 or more.</param>
+    WithinAnswer Within(Car car, Question question, int most = 20, CancellationToken cancel = default);
+
+    /// <summary>The best plan's alternatives, cheapest first, each with a choice that no earlier one has.</summary>
+    ValueList<OtherPlan> Others(Car car, Question question, int most = 3, CancellationToken cancel = default);
+
+    Comparison Compare(Car car, ValueList<Fact> first, ValueList<Fact> second, CancellationToken cancel = default);
+}
