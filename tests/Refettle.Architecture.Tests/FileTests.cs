@@ -1,0 +1,44 @@
+namespace Refettle.Architecture.Tests;
+
+public sealed class FileTests
+{
+    private const int MostLines = 250;
+
+    [Fact]
+    public void No_source_file_is_longer_than_250_lines()
+    {
+        string[] source = [".cs", ".razor", ".css", ".js"];
+        var files = Tree.TextFiles("src").Where(file => source.Contains(Path.GetExtension(file))).ToList();
+        Assert.NotEmpty(files);
+        Assert.Empty(files.Where(file => File.ReadLines(file).Count() > MostLines).Select(Tree.Name));
+    }
+
+    [Fact]
+    public void No_file_names_a_place_of_one_persons_machine()
+    {
+        var words = BannedWords();
+        Assert.NotEmpty(words);
+        Assert.Empty(Tree.TextFiles().Where(file => Path.GetFileName(file) != "banned-words.txt").SelectMany(file => Finds(file, words)));
+    }
+
+    [Fact]
+    public void Every_project_is_in_the_solution()
+    {
+        var solution = File.ReadAllText(Path.Combine(Tree.Root, "Refettle.slnx"));
+        var projects = Tree.TextFiles().Where(file => file.EndsWith(".csproj", StringComparison.Ordinal)).Select(Tree.Name).ToList();
+        Assert.NotEmpty(projects);
+        Assert.All(projects, project => Assert.Contains($"\"{project}\"", solution, StringComparison.Ordinal));
+    }
+
+    private static IEnumerable<string> Finds(string file, IReadOnlyCollection<string> words) =>
+        File.ReadLines(file).SelectMany((line, index) => words
+            .Where(word => line.Contains(word, StringComparison.OrdinalIgnoreCase))
+            .Select(word => $"{Tree.Name(file)}:{index + 1}: {word}"));
+
+    private static List<string> BannedWords()
+    {
+        using var stream = typeof(FileTests).Assembly.GetManifestResourceStream("banned-words.txt")!;
+        using var reader = new StreamReader(stream);
+        return [.. reader.ReadToEnd().Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Where(line => line[0] != '#')];
+    }
+}

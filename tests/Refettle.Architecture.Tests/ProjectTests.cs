@@ -1,0 +1,45 @@
+using System.Xml.Linq;
+
+namespace Refettle.Architecture.Tests;
+
+public sealed class ProjectTests
+{
+    /// <summary>Which projects each project may know: the arrows of docs/architecture.md.</summary>
+    private static readonly Dictionary<string, string[]> MayKnow = new()
+    {
+        ["Refettle"] = [],
+        ["Refettle.Solvers"] = ["Refettle"],
+        ["Refettle.Storage"] = ["Refettle"],
+        ["Refettle.Sheets"] = ["Refettle"],
+        ["Refettle.Paper"] = ["Refettle"],
+        ["Refettle.Web"] = ["Refettle"],
+        ["Refettle.Server"] = ["Refettle", "Refettle.Solvers", "Refettle.Storage", "Refettle.Sheets", "Refettle.Paper", "Refettle.Web"],
+        ["Refettle.Cli"] = ["Refettle", "Refettle.Solvers", "Refettle.Storage", "Refettle.Sheets", "Refettle.Paper", "Refettle.Server"],
+    };
+
+    private static IEnumerable<string> Projects =>
+        Tree.TextFiles("src").Where(file => file.EndsWith(".csproj", StringComparison.Ordinal));
+
+    [Fact]
+    public void Projects_know_only_what_their_arrows_allow()
+    {
+        Assert.NotEmpty(Projects);
+        Assert.Empty(Projects.SelectMany(project => References(project, "ProjectReference")
+            .Select(reference => Path.GetFileNameWithoutExtension(reference.Replace('\\', '/')))
+            .Where(known => !MayKnow[Path.GetFileNameWithoutExtension(project)].Contains(known))
+            .Select(known => $"{Tree.Name(project)} → {known}")));
+    }
+
+    [Fact]
+    public void The_core_uses_no_package() =>
+        Assert.Empty(References(Path.Combine(Tree.Root, "src/Refettle/Refettle.csproj"), "PackageReference"));
+
+    [Fact]
+    public void Versions_of_packages_stand_in_one_file() =>
+        Assert.Empty(Tree.TextFiles().Where(file => file.EndsWith(".csproj", StringComparison.Ordinal))
+            .Where(file => XDocument.Load(file).Descendants("PackageReference").Any(package => package.Attribute("Version") is not null))
+            .Select(Tree.Name));
+
+    private static IEnumerable<string> References(string project, string kind) =>
+        XDocument.Load(project).Descendants(kind).Select(reference => reference.Attribute("Include")!.Value);
+}
