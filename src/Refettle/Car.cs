@@ -3,6 +3,9 @@ namespace Refettle;
 /// <summary>A car as it stands: what it is made of, what has been done, how its owner counts.</summary>
 public sealed record Car
 {
+    /// <summary>The stance that a car is in until its log says otherwise, where it is described.</summary>
+    public const string OnWheels = "on-wheels";
+
     public required string Id { get; init; }
 
     public required string Name { get; init; }
@@ -14,7 +17,7 @@ public sealed record Car
 
     public Structure Structure { get; init; } = Structure.Empty;
 
-    /// <summary>Facts that the log says hold now, without stances.</summary>
+    /// <summary>All facts that hold now, without stances: what the log says and what follows from it by definition.</summary>
     public ValueList<Fact> Done { get; init; } = [];
 
     /// <summary>The stance it is in; null until one is known.</summary>

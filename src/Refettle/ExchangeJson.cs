@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 
 namespace Refettle;
 
@@ -18,6 +19,9 @@ public static class ExchangeJson
             WriteIndented = indented,
             DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
             NumberHandling = JsonNumberHandling.Strict,
+            RespectNullableAnnotations = true,
+            AllowDuplicateProperties = false,
+            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { AskForWhatCannotBeNull } },
             Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         };
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
@@ -29,6 +33,16 @@ public static class ExchangeJson
         options.Converters.Add(new QuantityConverter<NewtonMetres>(value => new(value), torque => torque.Value));
         options.MakeReadOnly(populateMissingResolver: true);
         return options;
+    }
+
+    /// <summary>A record made by its constructor must not be filled up with nulls and zeros where the text says nothing.</summary>
+    private static void AskForWhatCannotBeNull(JsonTypeInfo type)
+    {
+        foreach (var property in type.Properties)
+        {
+            if (property.AssociatedParameter is { IsMemberInitializer: false, HasDefaultValue: false, IsNullable: false })
+                property.IsRequired = true;
+        }
     }
 
     private sealed class FactConverter : JsonConverter<Fact>

@@ -1,0 +1,93 @@
+namespace Refettle.Logbook;
+
+/// <summary>The car while its log is folded; mutable, so that a long log folds fast.</summary>
+internal sealed class CarBuilder(string id)
+{
+    private readonly StructureBuilder _structure = new();
+    private readonly WorkDone _work = new();
+    private readonly HashSet<string> _unsound = [];
+    private CarOpened? _opened;
+    private Settings _settings = Settings.Standard;
+
+    /// <summary>Applies a happening, or says why it does not fit.</summary>
+    public Applied Apply(Happening happening)
+    {
+        switch (happening)
+        {
+            case CarOpened opened:
+                _opened = opened;
+                return Applied.Fully;
+            case StructureAdded added:
+                _structure.Add(added.Added, added.Tied);
+                return Applied.Fully;
+            case StructureRemoved removed:
+                return Remove(removed);
+            case SettingsChosen chosen:
+                _settings = chosen.Settings;
+                return Applied.Fully;
+            case SoundnessJudged judged:
+                return Judge(judged);
+            default:
+                return ApplyWork(happening) is { } refusal ? Applied.Not(refusal) : Applied.Fully;
+        }
+    }
+
+    /// <summary>The car as it stands, with references to unknown things left out and reported.</summary>
+    public (Car Car, ValueList<Fault> Faults) Build()
+    {
+        var faults = new List<Fault>();
+        var structure = _structure.Build(faults);
+        return (new()
+        {
+            Id = id,
+            Name = _opened?.Name ?? id,
+            Year = _opened?.Year,
+            Currency = _opened?.Currency ?? "EUR",
+            Structure = structure,
+            Done = _work.Facts(structure),
+            Stance = Stance(structure),
+            Unsound = _unsound.Order(StringComparer.Ordinal).ToValueList(),
+            Settings = _settings,
+        }, faults.ToValueList());
+    }
+
+    private string? ApplyWork(Happening happening) => happening switch
+    {
+        StepDone done => _work.Do(done.Fact, _structure),
+        StepReversed reversed => _work.Reverse(reversed.Fact, _structure),
+        StanceTaken taken => _work.Take(taken.Stance, _structure),
+        _ => null,
+    };
+
+    private Applied Judge(SoundnessJudged judged)
+    {
+        if (!_structure.Parts.ContainsKey(judged.Part))
+            return Applied.Not($"the car has no part {judged.Part}");
+        _ = judged.Sound ? _unsound.Remove(judged.Part) : _unsound.Add(judged.Part);
+        return Applied.Fully;
+    }
+
+    private Applied Remove(StructureRemoved removed)
+    {
+        var things = new List<Thing>();
+        foreach (var text in removed.Things)
+        {
+            if (!Thing.TryParse(text, out var thing))
+                return Applied.Not($"\"{text}\" is not the name of a thing");
+            things.Add(thing);
+        }
+
+        var gone = _structure.Remove(things);
+        _work.Forget(gone);
+        _unsound.RemoveWhere(part => !_structure.Parts.ContainsKey(part));
+        return new(null, gone.Except(things).Select(thing => thing.ToString()).ToValueList());
+    }
+
+    private string? Stance(Structure structure)
+    {
+        var stances = structure.States.Where(state => state.IsStance).Select(state => state.Id).ToHashSet();
+        if (_work.Stance is { } taken && stances.Contains(taken))
+            return taken;
+        return stances.Contains(Car.OnWheels) ? Car.OnWheels : null;
+    }
+}

@@ -1,0 +1,54 @@
+using System.Text.Json;
+
+namespace Refettle.Logbook;
+
+/// <summary>The kinds of happening that this version of the program knows, each with its word and version.</summary>
+public static class Happenings
+{
+    private static readonly (string Word, int Version, Type Type)[] Known =
+    [
+        ("car-opened", 1, typeof(CarOpened)),
+        ("structure-added", 1, typeof(StructureAdded)),
+        ("structure-removed", 1, typeof(StructureRemoved)),
+        ("step-done", 1, typeof(StepDone)),
+        ("step-reversed", 1, typeof(StepReversed)),
+        ("stance-taken", 1, typeof(StanceTaken)),
+        ("soundness-judged", 1, typeof(SoundnessJudged)),
+        ("settings-chosen", 1, typeof(SettingsChosen)),
+        ("noted", 1, typeof(Noted)),
+        ("struck", 1, typeof(Struck)),
+    ];
+
+    private static readonly Dictionary<(string Word, int Version), Type> TypeOf =
+        Known.ToDictionary(known => (known.Word, known.Version), known => known.Type);
+
+    private static readonly Dictionary<Type, (string Word, int Version)> WordOf =
+        Known.ToDictionary(known => known.Type, known => (known.Word, known.Version));
+
+    /// <summary>The words of all kinds known here.</summary>
+    public static ValueList<string> Words { get; } = Known.Select(known => known.Word).ToValueList();
+
+    /// <summary>The word and version that an entry about this happening carries.</summary>
+    public static (string Kind, int Version) KindOf(Happening happening) => WordOf[happening.GetType()];
+
+    /// <summary>The payload as JSON text.</summary>
+    public static string Encode(Happening happening) =>
+        JsonSerializer.Serialize(happening, happening.GetType(), ExchangeJson.Options);
+
+    /// <summary>What an entry tells. A good result without a value is an entry from a newer version: it is kept, shown and passed
+    /// on, but says nothing to this one. A bad result is an entry of a known kind whose payload cannot be read.</summary>
+    public static Result<Happening?> Decode(Entry entry)
+    {
+        if (!TypeOf.TryGetValue((entry.Kind, entry.Version), out var type))
+            return Result<Happening?>.Good(null);
+        try
+        {
+            return Result<Happening?>.Good((Happening?)JsonSerializer.Deserialize(entry.Payload, type, ExchangeJson.Options));
+        }
+        catch (JsonException problem)
+        {
+            return Result<Happening?>.Bad(new Fault(
+                $"entry {entry.Id}", $"its {entry.Kind} cannot be read at {problem.Path ?? "$"}", "It is kept as it is and changes nothing."));
+        }
+    }
+}

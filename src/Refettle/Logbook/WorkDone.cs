@@ -1,0 +1,174 @@
+namespace Refettle.Logbook;
+
+/// <summary>Which work has been done, while a log is folded. Kept are parts off, joints open, states and the stance; what follows from them
+/// by definition (a part free, a space open, a sub-assembly off) is worked out at the end.</summary>
+internal sealed class WorkDone
+{
+    private readonly HashSet<string> _off = [];
+    private readonly HashSet<string> _open = [];
+    private readonly HashSet<string> _states = [];
+
+    /// <summary>The stance last taken; null while none was.</summary>
+    public string? Stance { get; private set; }
+
+    /// <summary>The work that a car says was done.</summary>
+    public static WorkDone From(Car car)
+    {
+        var work = new WorkDone { Stance = car.Stance };
+        foreach (var fact in car.Done)
+        {
+            _ = fact.Kind switch
+            {
+                FactKind.Off => work._off.Add(fact.Subject),
+                FactKind.Open => work._open.Add(fact.Subject),
+                _ => fact.Kind == FactKind.State && work._states.Add(fact.Subject),
+            };
+        }
+
+        return work;
+    }
+
+    /// <returns>Why it does not fit; null when it does.</returns>
+    public string? Do(Fact fact, StructureBuilder car) => fact.Kind switch
+    {
+        FactKind.Off => Unknown(fact, car) ?? TakeOff(Members(fact.Subject, car), car),
+        FactKind.Free => Unknown(fact, car) ?? Free(fact.Subject, car),
+        FactKind.Open => Unknown(fact, car) ?? Add(_open, fact.Subject),
+        FactKind.Reach => Unknown(fact, car) ?? TakeOff(car.Spaces[fact.Subject].ClosedBy.SelectMany(unit => Members(unit, car)), car),
+        _ => Unknown(fact, car) ?? (car.States[fact.Subject].IsStance ? Take(fact.Subject, car) : Add(_states, fact.Subject)),
+    };
+
+    /// <returns>Why it does not fit; null when it does.</returns>
+    public string? Reverse(Fact fact, StructureBuilder car) => Unknown(fact, car) ?? fact.Kind switch
+    {
+        FactKind.Off => PutOn(fact.Subject, car),
+        FactKind.Open => Close(fact.Subject, car),
+        FactKind.State when car.States[fact.Subject].IsStance => "a stance is not taken back; say which stance the car is in now",
+        FactKind.State => Drop(_states, fact.Subject),
+        _ => $"{fact} follows from other facts; say which joint was closed or which part was put back",
+    };
+
+    public string? Take(string stance, StructureBuilder car)
+    {
+        if (!car.States.TryGetValue(stance, out var state) || !state.IsStance)
+            return $"the car has no stance {stance}";
+        Stance = stance;
+        return null;
+    }
+
+    public void Forget(IEnumerable<Thing> gone)
+    {
+        foreach (var thing in gone)
+        {
+            _ = thing.Kind switch
+            {
+                ThingKind.Part => _off.Remove(thing.Id),
+                ThingKind.Joint => _open.Remove(thing.Id),
+                _ => thing.Kind == ThingKind.State && _states.Remove(thing.Id),
+            };
+        }
+    }
+
+    /// <summary>All facts that hold, in order.</summary>
+    public ValueList<Fact> Facts(Structure structure) => FactsThatHold.Of(structure, _off, _open, _states);
+
+    private string? TakeOff(IEnumerable<string> parts, StructureBuilder car)
+    {
+        var leaving = parts.Where(car.Parts.ContainsKey).ToList();
+        if (leaving.Find(part => car.Parts[part].Fixed) is { } anchored)
+            return $"part {anchored} is what the rest hangs on and never comes off";
+        _off.UnionWith(leaving);
+        LetGo(leaving, car);
+        return null;
+    }
+
+    private string? Free(string part, StructureBuilder car)
+    {
+        if (TakeOff([part], car) is { } refusal)
+            return refusal;
+        _open.UnionWith(car.JointsOf(part));
+        return null;
+    }
+
+    /// <summary>What joins a part that is off to one that is not must be open. It stays recorded as open when the part is put back:
+    /// fitted is not yet fastened.</summary>
+    private void LetGo(IEnumerable<string> parts, StructureBuilder car)
+    {
+        foreach (var joint in parts.SelectMany(car.JointsOf))
+        {
+            if (car.Joints[joint].Holds.Any(part => !_off.Contains(part) && car.Parts.ContainsKey(part)))
+                _open.Add(joint);
+        }
+    }
+
+    private string? PutOn(string unit, StructureBuilder car)
+    {
+        var whole = car.SubAssemblies.TryGetValue(unit, out var group) ? Whole(group, car) : [unit];
+        var returning = whole.Where(_off.Contains).ToList();
+        LetGo(returning, car);
+        _off.ExceptWith(returning);
+        return null;
+    }
+
+    /// <summary>What of a sub-assembly still hangs together: the most members that closed joints connect (of equally many those with the
+    /// member that is named first), and members that no joint inside it was ever described for. The rest was split off and stays where it is.</summary>
+    private List<string> Whole(SubAssembly group, StructureBuilder car)
+    {
+        var inner = group.Members.SelectMany(car.JointsOf).Distinct().Select(joint => car.Joints[joint])
+            .Where(joint => joint.Holds.Count(group.Members.Contains) > 1).ToList();
+        var clusters = new List<HashSet<string>>();
+        foreach (var member in group.Members.Where(member => !clusters.Exists(cluster => cluster.Contains(member))))
+            clusters.Add(Cluster(member, group.Members, inner.Where(joint => !_open.Contains(joint.Id)).ToList()));
+        var largest = clusters.MaxBy(cluster => cluster.Count) ?? [];
+        return group.Members.Where(member => largest.Contains(member) || !inner.Exists(joint => joint.Holds.Contains(member))).ToList();
+    }
+
+    private static HashSet<string> Cluster(string first, ValueList<string> members, List<Joint> closed)
+    {
+        var cluster = new HashSet<string> { first };
+        for (var grown = true; grown;)
+        {
+            var size = cluster.Count;
+            foreach (var joint in closed.Where(joint => joint.Holds.Any(cluster.Contains)))
+                cluster.UnionWith(joint.Holds.Where(members.Contains));
+            grown = cluster.Count > size;
+        }
+
+        return cluster;
+    }
+
+    private string? Close(string joint, StructureBuilder car)
+    {
+        var holds = car.Joints[joint].Holds.Where(car.Parts.ContainsKey).ToList();
+        var off = holds.Find(_off.Contains);
+        if (off is not null && holds.Find(part => !_off.Contains(part)) is { } on)
+            return $"it cannot be closed: part {off} is off the car and part {on} is on it";
+        return Drop(_open, joint);
+    }
+
+    private static ValueList<string> Members(string unit, StructureBuilder car) =>
+        car.SubAssemblies.TryGetValue(unit, out var group) ? group.Members : [unit];
+
+    private static string? Unknown(Fact fact, StructureBuilder car) => fact.Kind switch
+    {
+        FactKind.Off when !car.Parts.ContainsKey(fact.Subject) && !car.SubAssemblies.ContainsKey(fact.Subject) =>
+            $"the car has no part or sub-assembly {fact.Subject}",
+        FactKind.Free when !car.Parts.ContainsKey(fact.Subject) => $"the car has no part {fact.Subject}",
+        FactKind.Open when !car.Joints.ContainsKey(fact.Subject) => $"the car has no joint {fact.Subject}",
+        FactKind.State when !car.States.ContainsKey(fact.Subject) => $"the car has no state {fact.Subject}",
+        FactKind.Reach when !car.Spaces.ContainsKey(fact.Subject) => $"the car has no space {fact.Subject}",
+        _ => null,
+    };
+
+    private static string? Add(HashSet<string> facts, string subject)
+    {
+        facts.Add(subject);
+        return null;
+    }
+
+    private static string? Drop(HashSet<string> facts, string subject)
+    {
+        facts.Remove(subject);
+        return null;
+    }
+}
