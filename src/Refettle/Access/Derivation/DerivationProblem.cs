@@ -12,6 +12,7 @@ namespace Refettle.Access.Derivation;
 public sealed class DerivationProblem
 {
     private readonly int[][] _waysOf;
+    private int[][]? _usersOf;
 
     /// <summary>The arrays are taken over, not copied: do not change them afterwards.</summary>
     /// <param name="factCount">How many facts there are.</param>
@@ -45,6 +46,30 @@ public sealed class DerivationProblem
 
     /// <summary>The ways that make a fact true.</summary>
     public ReadOnlySpan<int> WaysOf(int fact) => _waysOf[fact];
+
+    /// <summary>The ways that need a fact.</summary>
+    public ReadOnlySpan<int> UsersOf(int fact) => (_usersOf ??= GroupUsers())[fact];
+
+    private int[][] GroupUsers()
+    {
+        var count = new int[FactCount];
+        foreach (var needs in Needs)
+        {
+            foreach (var need in needs)
+                count[need]++;
+        }
+
+        var groups = new int[FactCount][];
+        for (var fact = 0; fact < FactCount; fact++)
+            groups[fact] = new int[count[fact]];
+        for (var way = WayCount - 1; way >= 0; way--)
+        {
+            foreach (var need in Needs[way])
+                groups[need][--count[need]] = way;
+        }
+
+        return groups;
+    }
 
     private static int[][] Group(int factCount, int[] factOf)
     {

@@ -1,0 +1,66 @@
+using Refettle.Access.Derivation;
+using Refettle.Access.Ordering;
+
+namespace Refettle.Access;
+
+/// <summary>Answers what has to come off, by a least-cost derivation put in order.</summary>
+/// <param name="solver">Finds the least cost. <see cref="ReducedSolver"/> alone proves small questions and works in a browser.</param>
+public sealed class AccessPlanner(IDerivationSolver solver) : IAccessPlanner
+{
+    public Plan Reach(Car car, Question question, CancellationToken cancel = default) =>
+        Reach(new CarStanding(car), question, cancel);
+
+    public WithinAnswer Within(Car car, Question question, int most = 20, CancellationToken cancel = default)
+    {
+        var plan = Reach(car, question, cancel);
+        return new(plan, new Surroundings(this, car, question, plan).Cheapest(most, cancel));
+    }
+
+    public ValueList<OtherPlan> Others(Car car, Question question, int most = 3, CancellationToken cancel = default)
+    {
+        var standing = new CarStanding(car);
+        var compilation = Compilation.Of(standing, question);
+        var best = solver.Solve(compilation.Problem, cancel);
+        if (best.WayOf is null)
+            return [];
+        var bestPlan = PlanOf(standing, question, compilation, best);
+        return Alternatives.Of(compilation.Problem, best, solver, most, cancel)
+            .Select(other => Difference.Between(bestPlan, PlanOf(standing, question, compilation, other)))
+            .ToValueList();
+    }
+
+    public Comparison Compare(Car car, ValueList<Fact> first, ValueList<Fact> second, CancellationToken cancel = default)
+    {
+        var one = Reach(car, new() { Goals = first }, cancel);
+        var two = Reach(car, new() { Goals = second }, cancel);
+        var both = Reach(car, new() { Goals = first.Concat(second).Distinct().ToValueList() }, cancel);
+        return new(one, two, both, one.Cost.Total + two.Cost.Total - both.Cost.Total);
+    }
+
+    internal Plan Reach(CarStanding standing, Question question, CancellationToken cancel)
+    {
+        var compilation = Compilation.Of(standing, question);
+        var answer = solver.Solve(compilation.Problem, cancel);
+        return answer.WayOf is null
+            ? new() { Question = question, Status = PlanStatus.Impossible, Obstacle = Obstacles.Of(standing, question, solver, cancel) }
+            : PlanOf(standing, question, compilation, answer);
+    }
+
+    private static Plan PlanOf(CarStanding standing, Question question, Compilation compilation, DerivationAnswer answer)
+    {
+        var chosen = answer.WayOf!.Where(way => way >= 0).Select(way => compilation.Ways[way]);
+        var builder = new PlanBuilder(standing);
+        var steps = builder.Steps(PlanOrder.Of(standing, chosen, question.Goals));
+        var plan = new Plan
+        {
+            Question = question,
+            Status = answer.IsOptimal ? PlanStatus.Optimal : PlanStatus.Feasible,
+            Cost = steps.Aggregate(Cost.Nothing, (sum, step) => sum + step.Cost),
+            Bound = new(answer.Bound / 100m),
+            Steps = steps,
+            ExtraStanceChanges = builder.ExtraStanceChanges,
+        };
+        var faults = PlanCheck.Of(standing.Car, plan);
+        return faults.Count == 0 ? plan : throw new InvalidOperationException("The plan does not replay: " + faults[0]);
+    }
+}

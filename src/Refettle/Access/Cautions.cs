@@ -1,0 +1,47 @@
+using Refettle.Access.Derivation;
+
+namespace Refettle.Access;
+
+/// <summary>The cautions that stand at a step: the way's own, the usual ones of hazards, the standing warning of unique parts.</summary>
+/// <remarks>Texts are common practice; the vehicle maker's manual, local codes and licensed practice come first.</remarks>
+internal static class Cautions
+{
+    public static ValueList<string> Of(WaySource way, CarStanding standing)
+    {
+        var parts = Touched(way, standing).ToArray();
+        var own = way.Way?.Cautions ?? Ordering.Workplace.OutOf(way, standing)?.Cautions ?? [];
+        var hazards = way.Fact.Kind is FactKind.Off or FactKind.Open
+            ? parts.SelectMany(part => part.Hazards).Distinct().Order().Select(Caution).OfType<string>()
+            : [];
+        var unique = parts.Where(part => part.Scarcity == Scarcity.Unique)
+            .Select(part => $"{part.Name} is unique: there is no other. Stop rather than force it.");
+        return own.Concat(hazards).Concat(unique).Distinct().ToValueList();
+    }
+
+    /// <summary>The usual caution of a hazard; null where the material alone asks for none at this step.</summary>
+    public static string? Caution(Hazard hazard) => hazard switch
+    {
+        Hazard.Fuel => "Fuel: no flame, spark or hot lamp; drain and catch outdoors, never over a pit; extinguisher at hand. The maker's manual comes first.",
+        Hazard.BrakeFluid => "Brake fluid harms skin and paint: catch it, rinse with water. Blank open pipes; bleed what was opened as the maker says.",
+        Hazard.Airbag => "Airbag: battery off and the maker's waiting time over before a connector is touched; carry it facing away, store it facing up. Licensed work in some places.",
+        Hazard.SpringLoad => "Spring under load: rated compressor or support, never an impact tool on it, stay out of its line. The maker's manual comes first.",
+        Hazard.Refrigerant => "Refrigerant: recovered by a licensed shop before a line is opened.",
+        Hazard.HotCoolant => "Coolant: cold engine only; catch it, it poisons animals.",
+        Hazard.FrictionDust => "Friction dust may hold asbestos: wet method or extraction with a fine filter, never dry brushing or compressed air.",
+        Hazard.BatteryAcid => "Battery: acid and hydrogen; earth lead off first and on last, no sparks, keep it upright.",
+        _ => null,
+    };
+
+    private static IEnumerable<Part> Touched(WaySource way, CarStanding standing)
+    {
+        IEnumerable<string> names = way.Fact.Kind switch
+        {
+            FactKind.Open => standing.Joints[way.Fact.Subject].Holds,
+            FactKind.Off when standing.SubAssemblies.TryGetValue(way.Fact.Subject, out var unit) => unit.Members,
+            FactKind.Off or FactKind.Free => [way.Fact.Subject],
+            FactKind.Reach => standing.Spaces[way.Fact.Subject].ClosedBy,
+            _ => [],
+        };
+        return names.Concat(way.Way?.Destroys ?? []).Distinct().Select(name => standing.Parts[name]);
+    }
+}

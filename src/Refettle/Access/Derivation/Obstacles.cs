@@ -1,0 +1,47 @@
+namespace Refettle.Access.Derivation;
+
+/// <summary>Finds out why there is no plan.</summary>
+internal static class Obstacles
+{
+    /// <summary>The fewest permissions that would make a plan possible, proven; where none would, a small circle of stuck facts.</summary>
+    public static Obstacle Of(CarStanding standing, Question question, IDerivationSolver solver, CancellationToken cancel)
+    {
+        var permissions = new List<string>();
+        var compilation = Compilation.OfPermissions(standing, question, permissions);
+        var answer = solver.Solve(compilation.Problem, cancel);
+        if (answer.WayOf is null)
+            return new() { Stuck = Stuck(compilation), Proven = true };
+        var used = permissions.Where((_, number) => answer.WayOf[compilation.Facts.Count + number] >= 0);
+        return new() { Forbidden = used.ToValueList(), Proven = answer.IsOptimal };
+    }
+
+    /// <summary>A set of underivable facts in which every way of each needs another of the set: the smallest that growing from any one
+    /// fact gives.</summary>
+    private static ValueList<Fact> Stuck(Compilation compilation)
+    {
+        var problem = compilation.Problem;
+        var derivable = Closure.Derivable(problem);
+        var smallest = Enumerable.Range(0, problem.FactCount).Where(fact => !derivable[fact])
+            .Select(fact => Grow(problem, derivable, fact)).MinBy(set => set.Count) ?? [];
+        return smallest.Select(fact => compilation.Facts[fact]).Order().ToValueList();
+    }
+
+    private static HashSet<int> Grow(DerivationProblem problem, bool[] derivable, int seed)
+    {
+        var set = new HashSet<int> { seed };
+        var queue = new Queue<int>([seed]);
+        while (queue.TryDequeue(out var fact))
+        {
+            foreach (var way in problem.WaysOf(fact))
+            {
+                var missing = problem.Needs[way].Where(need => !derivable[need]).ToArray();
+                if (missing.Any(set.Contains))
+                    continue;
+                set.Add(missing[0]);
+                queue.Enqueue(missing[0]);
+            }
+        }
+
+        return set;
+    }
+}

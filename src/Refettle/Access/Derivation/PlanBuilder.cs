@@ -1,0 +1,52 @@
+using Refettle.Access.Ordering;
+
+namespace Refettle.Access.Derivation;
+
+/// <summary>Writes the steps of a plan from ordered ways: words, cautions, what to prop.</summary>
+internal sealed class PlanBuilder(CarStanding standing)
+{
+    private readonly HashSet<string> _opened = [];
+    private readonly HashSet<string> _stancesTaken = [];
+    private string? _stance = standing.Car.Stance;
+
+    /// <summary>Minutes of stance changes after the first into each stance.</summary>
+    public Minutes ExtraStanceChanges { get; private set; }
+
+    public ValueList<Step> Steps(IEnumerable<WaySource> ways) => ways.Select(StepOf).ToValueList();
+
+    private Step StepOf(WaySource way)
+    {
+        var place = Workplace.Zone(way, standing);
+        var step = new Step
+        {
+            Fact = way.Fact,
+            Way = way.Name,
+            Says = Wording.Says(way, standing),
+            Tool = Workplace.Tool(way, standing) ?? "hands",
+            Cost = CostOf(way),
+            Place = place ?? Zone.WholeCar,
+            Posture = Workplace.Posture(way, place, standing) ?? "standing",
+            Stance = _stance,
+            Needs = way.Needs.ToValueList(),
+            Destroys = way.Way?.Destroys ?? [],
+            Cautions = Cautions.Of(way, standing),
+            Prop = Propping.Of(way, standing, _opened),
+            Origin = way.Way?.Origin ?? Workplace.OutOf(way, standing)?.Origin ?? Origin.Default,
+        };
+        if (way.Fact.Kind == FactKind.Open)
+            _opened.Add(way.Fact.Subject);
+        return step;
+    }
+
+    private Cost CostOf(WaySource way)
+    {
+        if (way.Fact.Kind != FactKind.State || !standing.States[way.Fact.Subject].IsStance)
+            return way.Cost;
+        _stance = way.Fact.Subject;
+        var isPriced = !standing.IsTrue(way.Fact) && _stancesTaken.Add(_stance);
+        if (isPriced)
+            return way.Cost;
+        ExtraStanceChanges += way.Cost.Open;
+        return Cost.Nothing;
+    }
+}

@@ -1,0 +1,114 @@
+namespace Refettle.Access.Derivation;
+
+/// <summary>Lists the ways of any fact of a car: the access model, fact by fact.</summary>
+internal sealed class WayCatalogue(CarStanding standing, ValueList<string> without)
+{
+    private readonly HashSet<string> _without = [.. without];
+
+    private readonly HashSet<string> _lifted = [.. standing.Car.Settings.Lifted];
+
+    /// <summary>All ways of a fact, forbidden ones too (<see cref="WaySource.Forbidden"/>).</summary>
+    public IEnumerable<WaySource> Of(Fact fact) => fact.Kind switch
+    {
+        FactKind.Off when standing.Parts.TryGetValue(fact.Subject, out var part) => OfPart(part),
+        FactKind.Off when standing.SubAssemblies.TryGetValue(fact.Subject, out var unit) => OfUnit(unit),
+        FactKind.Free => [OfFree(standing.Parts[fact.Subject])],
+        FactKind.Open => OfJoint(standing.Joints[fact.Subject]),
+        FactKind.State => OfState(standing.States[fact.Subject]),
+        FactKind.Reach => [OfSpace(standing.Spaces[fact.Subject])],
+        _ => [],
+    };
+
+    private IEnumerable<WaySource> OfPart(Part part)
+    {
+        if (part.Fixed)
+            yield break;
+        var settings = standing.Car.Settings;
+        var fact = Fact.Off(part.Id);
+        var forbidden = Touching(part.Id);
+        var opens = standing.JointsOf(part.Id).Select(joint => Fact.Open(joint.Id));
+        yield return new(fact, "alone", Pricing.Of(part.Out, part, settings), Needs(opens.Concat(part.Out.Clear)), null)
+        {
+            Stance = Stance(part.Out.Clear),
+            Forbidden = forbidden,
+        };
+        foreach (var unit in standing.SubAssembliesOf(part.Id))
+        {
+            var penalty = Cost.Nothing with { Unique = Pricing.Penalty(part, settings) };
+            yield return new(fact, $"with {unit.Id}", penalty, Needs([Fact.Off(unit.Id)]), null) { Forbidden = forbidden };
+        }
+    }
+
+    private IEnumerable<WaySource> OfUnit(SubAssembly unit)
+    {
+        if (unit.Members.Any(part => standing.Parts[part].Fixed))
+            yield break;
+        var opens = standing.OuterJointsOf(unit).Select(joint => Fact.Open(joint.Id));
+        yield return new(
+            Fact.Off(unit.Id), "", Pricing.Of(unit.Out, null, standing.Car.Settings), Needs(opens.Concat(unit.Out.Clear)), null)
+        {
+            Stance = Stance(unit.Out.Clear),
+            Forbidden = unit.Members.Select(Touching).FirstOrDefault(words => words is not null),
+        };
+    }
+
+    private WaySource OfFree(Part part) =>
+        new(Fact.Free(part.Id), "", Cost.Nothing,
+            Needs(standing.JointsOf(part.Id).Select(joint => Fact.Open(joint.Id)).Prepend(Fact.Off(part.Id))), null);
+
+    private WaySource OfSpace(Space space) =>
+        new(Fact.Reach(space.Id), "", Cost.Nothing, Needs(space.ClosedBy.Select(Fact.Off)), null);
+
+    private IEnumerable<WaySource> OfJoint(Joint joint)
+    {
+        var touched = joint.Holds.Select(Touching).FirstOrDefault(words => words is not null);
+        foreach (var way in joint.Ways)
+        {
+            var clear = way.Where == WorkPlace.OnBench ? way.Clear.Concat(joint.Holds.Select(Fact.Off)) : way.Clear;
+            yield return new(Fact.Open(joint.Id), way.Id, Pricing.Of(way, standing), Needs(clear), way)
+            {
+                Stance = Stance(way.Clear),
+                Forbidden = touched ?? Destroying(way),
+            };
+        }
+    }
+
+    private IEnumerable<WaySource> OfState(State state)
+    {
+        if (state.IsStance && !standing.CanCarry(state))
+            yield break;
+        foreach (var way in state.Ways)
+            yield return new(Fact.State(state.Id), way.Id, Pricing.Of(way, standing), Needs(way.Clear), way)
+            {
+                Stance = state.IsStance ? null : Stance(way.Clear),
+                Forbidden = Destroying(way),
+            };
+    }
+
+    private Fact[] Needs(IEnumerable<Fact> facts) => [.. facts.Distinct().Where(fact => !standing.IsTrue(fact))];
+
+    private string? Stance(ValueList<Fact> clear)
+    {
+        foreach (var fact in clear)
+        {
+            if (fact.Kind == FactKind.State && standing.States[fact.Subject].IsStance)
+                return fact.Subject;
+        }
+
+        return null;
+    }
+
+    private string? Touching(string part) => _without.Contains(part) ? $"touching {standing.Parts[part].Name}" : null;
+
+    private string? Destroying(Way way)
+    {
+        foreach (var name in way.Destroys)
+        {
+            var part = standing.Parts[name];
+            if (_without.Contains(name) || (part.Scarcity == Scarcity.Unique && !_lifted.Contains(name)))
+                return $"destroying {part.Name}";
+        }
+
+        return null;
+    }
+}

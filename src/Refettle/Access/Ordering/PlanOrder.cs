@@ -1,0 +1,133 @@
+using Refettle.Access.Derivation;
+
+namespace Refettle.Access.Ordering;
+
+/// <summary>Puts chosen ways into an order with few changes of tool, place, posture and stance.</summary>
+/// <remarks>Stances come and go, so they are no items of the row: each change of stance that the row needs is put in between.</remarks>
+internal sealed class PlanOrder
+{
+    private readonly CarStanding _standing;
+    private readonly List<WaySource> _items;
+    private readonly Dictionary<string, WaySource> _stances;
+    private readonly Fact? _lastStance;
+
+    private PlanOrder(CarStanding standing, IEnumerable<WaySource> chosen, ValueList<Fact> goals)
+    {
+        _standing = standing;
+        var byKind = chosen.OrderBy(way => way.Fact).ToLookup(way => IsStance(way.Fact));
+        _items = [.. byKind[false]];
+        _stances = byKind[true].ToDictionary(way => way.Fact.Subject);
+        _lastStance = goals.Where(IsStance).Cast<Fact?>().FirstOrDefault();
+    }
+
+    /// <summary>The ways in order, stance changes among them (a stance may come more than once).</summary>
+    public static List<WaySource> Of(CarStanding standing, IEnumerable<WaySource> chosen, ValueList<Fact> goals) =>
+        new PlanOrder(standing, chosen, goals).Run();
+
+    private List<WaySource> Run()
+    {
+        var before = Precedence(withSupports: true);
+        var width = Math.Clamp(400_000 / Math.Max(1, _items.Count * _items.Count), 2, 64);
+        var sequence = Sequencing.Best(Problem(before, withSupports: true), width)
+            ?? Sequencing.Best(Problem(Precedence(withSupports: false), withSupports: false), width)
+            ?? throw new InvalidOperationException("A founded plan has no order.");
+        return WithStances(sequence.Order);
+    }
+
+    private SequencingProblem<Setting> Problem(IReadOnlyList<IReadOnlyCollection<int>> before, bool withSupports) => new()
+    {
+        Before = before,
+        Start = new(null, null, null, _standing.Car.Stance),
+        Change = (from, item) => Change(from, item) is var change && withSupports && Drops(change.Next.Stance, _items[item]) ? null : change,
+        Estimate = Estimate,
+        IsDetourFree = true,
+    };
+
+    /// <summary>Needs before users; what a stance needs before what needs the stance; that before the loss of what carries it.</summary>
+    private HashSet<int>[] Precedence(bool withSupports)
+    {
+        var number = _items.Select((way, item) => (way.Fact, item)).ToDictionary(pair => pair.Fact, pair => pair.item);
+        var before = _items.Select(way => way.Needs
+            .Concat(way.Stance is { } stance && _stances.TryGetValue(stance, out var change) ? change.Needs : [])
+            .Where(number.ContainsKey).Select(fact => number[fact]).ToHashSet()).ToArray();
+        if (!withSupports)
+            return before;
+        for (var item = 0; item < _items.Count; item++)
+        {
+            foreach (var part in PartsLeaving(_items[item]))
+                before[item].UnionWith(ItemsCarriedBy(part).Where(earlier => earlier != item));
+        }
+
+        return before;
+    }
+
+    private IEnumerable<int> ItemsCarriedBy(string part) =>
+        Enumerable.Range(0, _items.Count).Where(item =>
+            _items[item].Stance is { } stance && _standing.States[stance].Supports.Contains(part));
+
+    private ValueList<string> PartsLeaving(WaySource way) =>
+        way.Fact.Kind != FactKind.Off ? []
+        : _standing.SubAssemblies.TryGetValue(way.Fact.Subject, out var unit) ? unit.Members
+        : [way.Fact.Subject];
+
+    private (long Cost, Setting Next) Change(Setting from, int item)
+    {
+        var way = _items[item];
+        var wanted = Setting.Of(way, _standing);
+        var settings = _standing.Car.Settings;
+        var next = new Setting(wanted.Tool ?? from.Tool, wanted.Place ?? from.Place, wanted.Posture ?? from.Posture, wanted.Stance ?? from.Stance);
+        var cost = (next.Tool == from.Tool ? 0 : Pricing.Hundredths(settings.ToolChange))
+            + (next.Place == from.Place ? 0 : Pricing.Hundredths(settings.PlaceChange))
+            + (next.Posture == from.Posture ? 0 : Pricing.Hundredths(settings.PostureChange))
+            + (next.Stance == from.Stance ? 0 : StanceChange(next.Stance!));
+        return (cost, next);
+    }
+
+    /// <summary>Whether a part that the stance rests on would be taken from under it.</summary>
+    private bool Drops(string? stance, WaySource way) =>
+        stance is not null && _standing.States.TryGetValue(stance, out var state) && PartsLeaving(way).Any(state.Supports.Contains);
+
+    private long Estimate(Setting from, IReadOnlyList<int> remaining)
+    {
+        var settings = _standing.Car.Settings;
+        var wanted = remaining.Select(item => Setting.Of(_items[item], _standing)).ToList();
+        return Distinct(way => way.Tool, from.Tool) * Pricing.Hundredths(settings.ToolChange)
+            + Distinct(way => way.Place, from.Place) * Pricing.Hundredths(settings.PlaceChange)
+            + Distinct(way => way.Posture, from.Posture) * Pricing.Hundredths(settings.PostureChange);
+
+        int Distinct(Func<Setting, string?> feature, string? now) =>
+            wanted.Select(feature).Where(value => value is not null && value != now).Distinct().Count();
+    }
+
+    private long StanceChange(string stance) => 100 + Pricing.Hundredths(EnteringStance(stance)?.Cost.Open ?? Minutes.Zero);
+
+    /// <summary>The way into a stance: the chosen one, or for a stance that the car was in at the start its quickest.</summary>
+    private WaySource? EnteringStance(string stance) =>
+        _stances.TryGetValue(stance, out var chosen) ? chosen
+        : new WayCatalogue(_standing, []).Of(Fact.State(stance)).Where(way => way.Forbidden is null).MinBy(way => way.Cost.Open.Value);
+
+    private List<WaySource> WithStances(IReadOnlyList<int> order)
+    {
+        var row = new List<WaySource>();
+        var stance = _standing.Car.Stance;
+        foreach (var way in order.Select(item => _items[item]))
+        {
+            if (way.Stance is { } wanted)
+                Take(wanted);
+            row.Add(way);
+        }
+
+        if (_lastStance is { } last)
+            Take(last.Subject);
+        return row;
+
+        void Take(string wanted)
+        {
+            if (wanted != stance && EnteringStance(wanted) is { } change)
+                row.Add(change);
+            stance = wanted;
+        }
+    }
+
+    private bool IsStance(Fact fact) => fact.Kind == FactKind.State && _standing.States[fact.Subject].IsStance;
+}

@@ -1,0 +1,112 @@
+namespace Refettle.Access;
+
+/// <summary>Replays a plan step by step on the car, from the access rules alone: it shares nothing with the planner but the words.</summary>
+public static class PlanCheck
+{
+    /// <summary>Everything that keeps the plan from working as written; empty for a valid plan.</summary>
+    public static ValueList<Fault> Of(Car car, Plan plan)
+    {
+        if (plan.Status == PlanStatus.Impossible)
+            return [];
+        var replay = new Replay(car, plan.Question);
+        foreach (var step in plan.Steps)
+            replay.Do(step);
+        replay.End(plan);
+        return replay.Faults.ToValueList();
+    }
+
+    private sealed class Replay
+    {
+        private readonly Car _car;
+        private readonly Question _question;
+        private readonly CarStanding _before;
+        private readonly HashSet<Fact> _true = [];
+        private string? _stance;
+        private Minutes _sum;
+
+        public Replay(Car car, Question question)
+        {
+            (_car, _question, _before, _stance) = (car, question, new(car), car.Stance);
+        }
+
+        public List<Fault> Faults { get; } = [];
+
+        public void Do(Step step)
+        {
+            var missing = Missing(step);
+            if (missing is not null)
+                Faults.Add(new($"step {step.Fact}", missing, "This is a fault of the program: please report it."));
+            _sum += step.Cost.Total;
+            if (step.Fact.Kind == FactKind.State && _before.States[step.Fact.Subject].IsStance)
+                _stance = step.Fact.Subject;
+            else
+                _true.Add(step.Fact);
+        }
+
+        public void End(Plan plan)
+        {
+            foreach (var goal in _question.Goals.Where(goal => !Holds(goal)))
+                Faults.Add(new($"goal {goal}", "the plan ends without it", "This is a fault of the program: please report it."));
+            if (_sum != plan.Cost.Total || plan.Bound > plan.Cost.Total)
+                Faults.Add(new("plan", $"its steps take {_sum}, it says {plan.Cost.Total}, bound {plan.Bound}", "This is a fault of the program: please report it."));
+        }
+
+        private bool Holds(Fact fact) =>
+            fact.Kind == FactKind.State && _before.States[fact.Subject].IsStance ? _stance == fact.Subject : _true.Contains(fact) || _before.IsTrue(fact);
+
+        private string? Missing(Step step) => step.Fact.Kind switch
+        {
+            FactKind.Open => OfJoint(_before.Joints[step.Fact.Subject], step),
+            FactKind.Off when _before.Parts.TryGetValue(step.Fact.Subject, out var part) => OfPart(part, step),
+            FactKind.Off => OfUnit(_before.SubAssemblies[step.Fact.Subject]),
+            FactKind.Free => First(_before.JointsOf(step.Fact.Subject).Select(joint => Fact.Open(joint.Id)).Prepend(Fact.Off(step.Fact.Subject))),
+            FactKind.Reach => First(_before.Spaces[step.Fact.Subject].ClosedBy.Select(Fact.Off)),
+            _ => OfState(_before.States[step.Fact.Subject], step),
+        };
+
+        private string? OfJoint(Joint joint, Step step)
+        {
+            var way = joint.Ways.FirstOrDefault(way => way.Id == step.Way);
+            if (way is null)
+                return $"joint {joint.Id} has no way '{step.Way}'";
+            if (joint.Holds.Any(_question.Without.Contains))
+                return "it touches a part that may not be touched";
+            var bench = way.Where == WorkPlace.OnBench ? joint.Holds.Select(Fact.Off) : [];
+            return Destroyed(way) ?? First(way.Clear.Concat(bench));
+        }
+
+        private string? OfPart(Part part, Step step)
+        {
+            if (part.Fixed || _question.Without.Contains(part.Id))
+                return "this part may not come off";
+            if (step.Way == "alone")
+                return First(_before.JointsOf(part.Id).Select(joint => Fact.Open(joint.Id)).Concat(part.Out.Clear));
+            var unit = _before.SubAssemblies.Values.FirstOrDefault(unit => step.Way == $"with {unit.Id}" && unit.Members.Contains(part.Id));
+            return unit is null ? $"part {part.Id} has no way '{step.Way}'" : First([Fact.Off(unit.Id)]);
+        }
+
+        private string? OfUnit(SubAssembly unit)
+        {
+            if (unit.Members.Any(part => _before.Parts[part].Fixed || _question.Without.Contains(part)))
+                return "a member of it may not come off";
+            return First(_before.OuterJointsOf(unit).Select(joint => Fact.Open(joint.Id)).Concat(unit.Out.Clear));
+        }
+
+        private string? OfState(State state, Step step)
+        {
+            var way = state.Ways.FirstOrDefault(way => way.Id == step.Way);
+            if (way is null)
+                return $"state {state.Id} has no way '{step.Way}'";
+            var lost = state.IsStance ? state.Supports.FirstOrDefault(part => Holds(Fact.Off(part)) || _car.Unsound.Contains(part)) : null;
+            return lost is not null ? $"{lost} is to carry the car and cannot" : Destroyed(way) ?? First(way.Clear);
+        }
+
+        private string? Destroyed(Way way) => way.Destroys
+            .Where(part => _question.Without.Contains(part)
+                || (_before.Parts[part].Scarcity == Scarcity.Unique && !_car.Settings.Lifted.Contains(part)))
+            .Select(part => $"it destroys {part}").FirstOrDefault();
+
+        private string? First(IEnumerable<Fact> needs) =>
+            needs.Where(need => !Holds(need)).Select(need => $"{need} does not hold yet").FirstOrDefault();
+    }
+}

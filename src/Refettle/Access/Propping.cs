@@ -1,0 +1,39 @@
+using Refettle.Access.Derivation;
+
+namespace Refettle.Access;
+
+/// <summary>What must be held up before the last joint of something heavy opens.</summary>
+internal static class Propping
+{
+    /// <param name="way">The step about to be done.</param>
+    /// <param name="standing">The car before the plan.</param>
+    /// <param name="opened">Joints that earlier steps of the plan opened.</param>
+    /// <returns>What to prop and where, or null.</returns>
+    public static string? Of(WaySource way, CarStanding standing, HashSet<string> opened)
+    {
+        if (way.Fact.Kind != FactKind.Open || way.Way?.Where == WorkPlace.OnBench)
+            return null;
+        var joint = standing.Joints[way.Fact.Subject];
+        var units = joint.Holds.SelectMany(standing.SubAssembliesOf).Distinct()
+            .Where(unit => IsLast(joint, standing.OuterJointsOf(unit)) && IsHeavy(Mass(unit.Members, standing), unit.Prop))
+            .Select(unit => Words(unit.Name, Mass(unit.Members, standing), unit.Prop));
+        var parts = joint.Holds.Select(name => standing.Parts[name])
+            .Where(part => !part.Fixed && IsLast(joint, standing.JointsOf(part.Id)) && IsHeavy(part.Mass?.Value ?? 0, part.Prop))
+            .Select(part => Words(part.Name, part.Mass?.Value ?? 0, part.Prop));
+        return units.Concat(parts).FirstOrDefault();
+
+        bool IsLast(Joint last, IEnumerable<Joint> joints) =>
+            joints.All(other => other.Id == last.Id || opened.Contains(other.Id) || standing.IsTrue(Fact.Open(other.Id)));
+
+        bool IsHeavy(decimal kilograms, string? prop) => prop is not null || kilograms >= standing.Car.Settings.PropFrom.Value;
+    }
+
+    private static decimal Mass(ValueList<string> parts, CarStanding standing) =>
+        parts.Sum(name => standing.Parts[name].Mass?.Value ?? 0);
+
+    private static string Words(string name, decimal kilograms, string? prop)
+    {
+        var mass = kilograms > 0 ? $" ({new Kilograms(kilograms)})" : "";
+        return $"Hold up: {name}{mass}{(prop is null ? "" : ", " + prop)}";
+    }
+}

@@ -1,0 +1,49 @@
+using Refettle.Access.Derivation;
+
+namespace Refettle.Access;
+
+/// <summary>What else is near once a plan is carried out, and what it costs on top.</summary>
+internal sealed class Surroundings(AccessPlanner planner, Car car, Question question, Plan plan)
+{
+    /// <summary>The cheapest further goals, priced exactly; candidates are picked by an estimate that shares nothing.</summary>
+    public ValueList<Extra> Cheapest(int most, CancellationToken cancel)
+    {
+        if (plan.Status == PlanStatus.Impossible)
+            return [];
+        var after = new CarStanding(After());
+        var wanted = Candidates(after).Where(fact => !after.IsTrue(fact)).ToValueList();
+        if (wanted.Count == 0)
+            return [];
+        var compilation = Compilation.Of(after, question with { Goals = wanted });
+        var alone = CheapestAlone.Of(compilation.Problem);
+        return wanted.Select((fact, number) => (fact, estimate: alone.Cost[number]))
+            .Where(pair => pair.estimate < long.MaxValue)
+            .OrderBy(pair => pair.estimate).ThenBy(pair => pair.fact).Take(most * 2)
+            .Select(pair => Price(after, pair.fact, cancel)).OfType<Extra>()
+            .OrderBy(extra => extra.Cost.Total.Value).ThenBy(extra => extra.Fact).Take(most).ToValueList();
+    }
+
+    private Car After()
+    {
+        var stances = car.Structure.States.Where(state => state.IsStance).Select(state => state.Id).ToHashSet();
+        var reached = plan.Steps.Select(step => step.Fact).Where(fact => fact.Kind != FactKind.State || !stances.Contains(fact.Subject));
+        var last = plan.Steps.LastOrDefault(step => step.Fact.Kind == FactKind.State && stances.Contains(step.Fact.Subject));
+        return car with
+        {
+            Done = car.Done.Concat(reached).Distinct().ToValueList(),
+            Stance = last?.Fact.Subject ?? car.Stance,
+        };
+    }
+
+    private static IEnumerable<Fact> Candidates(CarStanding after) =>
+        after.Parts.Values.Where(part => !part.Fixed).Select(part => Fact.Off(part.Id))
+            .Concat(after.Spaces.Keys.Select(Fact.Reach));
+
+    private Extra? Price(CarStanding after, Fact fact, CancellationToken cancel)
+    {
+        var more = planner.Reach(after, question with { Goals = [fact] }, cancel);
+        return more.Status == PlanStatus.Impossible
+            ? null
+            : new(fact, Wording.NameOf(fact, after), more.Cost, more.Status == PlanStatus.Optimal);
+    }
+}
