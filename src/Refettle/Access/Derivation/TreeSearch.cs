@@ -9,6 +9,9 @@ public sealed class TreeSearch(long mostNodes = long.MaxValue) : IDerivationSolv
 
     private sealed class Search
     {
+        // Dearer than any plan, and still far from overflow when many are added.
+        private const long Unreachable = long.MaxValue >> 20;
+
         private readonly DerivationProblem _problem;
         private readonly CancellationToken _cancel;
         private readonly long[] _cheapest;
@@ -24,7 +27,7 @@ public sealed class TreeSearch(long mostNodes = long.MaxValue) : IDerivationSolv
         {
             (_problem, _cancel, _nodesLeft) = (problem, cancel, mostNodes);
             _cheapest = new long[problem.FactCount];
-            Array.Fill(_cheapest, long.MaxValue);
+            Array.Fill(_cheapest, Unreachable);
             for (var way = 0; way < problem.WayCount; way++)
                 _cheapest[problem.FactOf[way]] = Math.Min(_cheapest[problem.FactOf[way]], problem.Cost[way]);
             _wayOf = new int[problem.FactCount];
@@ -79,7 +82,7 @@ public sealed class TreeSearch(long mostNodes = long.MaxValue) : IDerivationSolv
         /// <summary>The called fact whose ways differ most in cost; facts with one way first.</summary>
         private int NextUndecided()
         {
-            var (chosen, widest) = (-1, -1L);
+            var (chosen, widest) = (-1, long.MinValue);
             foreach (var fact in _called)
             {
                 if (_wayOf[fact] >= 0)
@@ -97,7 +100,7 @@ public sealed class TreeSearch(long mostNodes = long.MaxValue) : IDerivationSolv
 
         private long Spread(ReadOnlySpan<int> ways)
         {
-            var (least, second) = (long.MaxValue, long.MaxValue);
+            var (least, second) = (Unreachable, Unreachable);
             foreach (var way in ways)
             {
                 var cost = Promise(way);
@@ -122,7 +125,7 @@ public sealed class TreeSearch(long mostNodes = long.MaxValue) : IDerivationSolv
             foreach (var need in _problem.Needs[way])
             {
                 if (!_isCalled[need])
-                    cost = Math.Min(cost + _alone.Cost[need], long.MaxValue / 4);
+                    cost += Math.Min(_alone.Cost[need], Unreachable);
             }
 
             return cost;
@@ -134,7 +137,7 @@ public sealed class TreeSearch(long mostNodes = long.MaxValue) : IDerivationSolv
                 return 0;
             _isCalled[fact] = true;
             _called.Add(fact);
-            return _cheapest[fact] == long.MaxValue ? long.MaxValue / 4 : _cheapest[fact];
+            return _cheapest[fact];
         }
 
         private void Recall(int calledBefore)

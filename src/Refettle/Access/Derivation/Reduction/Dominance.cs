@@ -28,7 +28,7 @@ internal static class Dominance
     private static bool IsDominated(DerivationProblem problem, ReadOnlySpan<int> ways, int way, CheapestAlone alone, bool[] keep)
     {
         var fact = problem.FactOf[way];
-        if (alone.Way[fact] != way && problem.Cost[way] >= alone.Cost[fact])
+        if (alone.Way[fact] != way && keep[alone.Way[fact]] && problem.Cost[way] >= alone.Cost[fact])
             return true;
         foreach (var other in ways)
         {
