@@ -57,7 +57,7 @@ public sealed class CarStanding
         FactKind.Free => _off.Contains(fact.Subject) && JointsOf(fact.Subject).All(IsOpen),
         FactKind.Open => Joints.TryGetValue(fact.Subject, out var joint) && IsOpen(joint),
         FactKind.State => IsInState(fact.Subject),
-        FactKind.Reach => Spaces.TryGetValue(fact.Subject, out var space) && space.ClosedBy.All(_off.Contains),
+        FactKind.Reach => Spaces.TryGetValue(fact.Subject, out var space) && space.ClosedBy.All(part => IsTrue(Fact.Off(part))),
         _ => false,
     };
 

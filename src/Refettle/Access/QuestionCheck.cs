@@ -41,9 +41,7 @@ public static class QuestionCheck
     };
 
     private static Fault Unknown(string place, string what, string name, IEnumerable<string> names) =>
-        new(place, $"this car has no {what} called '{name}'", Nearest.Of(name, names) is { } near
-            ? $"Did you mean '{near}'?"
-            : "Look the name up in the list of parts.");
+        new(place, $"this car has no {what} called '{name}'", NearNames.Ask(name, names, "Look the name up in the list of parts."));
 
     private static bool IsStance(CarStanding standing, Fact fact) =>
         fact.Kind == FactKind.State && standing.States.TryGetValue(fact.Subject, out var state) && state.IsStance;
