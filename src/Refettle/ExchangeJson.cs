@@ -48,7 +48,7 @@ public static class ExchangeJson
     private sealed class FactConverter : JsonConverter<Fact>
     {
         public override Fact Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-            Fact.TryParse(reader.GetString(), out var fact) ? fact : throw new JsonException("A fact is written off(part).");
+            Fact.TryParseTemplate(reader.GetString(), out var fact) ? fact : throw new JsonException("A fact is written off(part).");
 
         public override void Write(Utf8JsonWriter writer, Fact value, JsonSerializerOptions options) =>
             writer.WriteStringValue(value.ToString());

@@ -37,17 +37,19 @@ public readonly record struct Fact(FactKind Kind, string Subject) : IComparable<
     public static Fact Reach(string space) => new(FactKind.Reach, space);
 
     /// <summary>Reads <c>kind(subject)</c>; blanks around the words do not matter, nor does the case of the kind.</summary>
-    public static bool TryParse([NotNullWhen(true)] string? text, out Fact fact)
+    public static bool TryParse([NotNullWhen(true)] string? text, out Fact fact) =>
+        TryParseTemplate(text, out fact) && Identifier.IsValid(fact.Subject);
+
+    /// <summary>Reads a fact of a kit, whose subject may have names in braces: <c>off({p}drum)</c>.</summary>
+    public static bool TryParseTemplate([NotNullWhen(true)] string? text, out Fact fact)
     {
         fact = default;
-        var open = text?.IndexOf('(') ?? -1;
-        if (open <= 0 || !text!.TrimEnd().EndsWith(')'))
+        var trimmed = text?.Trim() ?? "";
+        var open = trimmed.IndexOf('(');
+        if (open <= 0 || !trimmed.EndsWith(')') || !TryKind(trimmed[..open].Trim(), out var kind))
             return false;
-        var subject = text.TrimEnd()[(open + 1)..^1].Trim();
-        if (!Identifier.IsValid(subject) || !TryKind(text[..open].Trim(), out var kind))
-            return false;
-        fact = new(kind, subject);
-        return true;
+        fact = new(kind, trimmed[(open + 1)..^1].Trim());
+        return Identifier.IsTemplate(fact.Subject);
     }
 
     public int CompareTo(Fact other) =>

@@ -24,8 +24,22 @@ public sealed record Fault(string Place, string Found, string Mend)
     /// <summary>Column in the line, from 1; 0 when there is no file.</summary>
     public int Column { get; init; }
 
-    public override string ToString() =>
-        (Line > 0 ? $"line {Line}, column {Column}: " : "") + $"{Place}: {Found}. {Mend}";
+    /// <summary>The file; empty when there is none or it is plain which.</summary>
+    public string File { get; init; } = "";
+
+    /// <summary>Where inside the thing at <see cref="Place"/>, by the keys of the car sheet: <c>holds[1]</c>, <c>ways[0].clear[2]</c>;
+    /// empty for the whole of it.</summary>
+    public string Path { get; init; } = "";
+
+    public override string ToString() => $"{Mark}{Place}: {Found}. {Mend}";
+
+    private string Mark => (File, Line) switch
+    {
+        ("", 0) => "",
+        ("", _) => $"line {Line}, column {Column}: ",
+        (_, 0) => $"{File}: ",
+        _ => $"{File}:{Line}:{Column}: ",
+    };
 }
 
 /// <summary>A value, or all the faults that kept it from being made.</summary>

@@ -10,6 +10,10 @@ public static class Identifier
     public static bool IsValid(string? text) =>
         text is { Length: > 0 and <= MaxLength } && IsStart(text[0]) && text.All(IsInner);
 
+    /// <summary>An identifier with names in braces, as kits have them: <c>{p}drum</c>, <c>{hub}</c>.</summary>
+    public static bool IsTemplate(string? text) =>
+        text is { Length: > 0 and <= MaxLength } && text.All(c => IsInner(c) || c is '{' or '}');
+
     /// <summary>The identifier nearest to a name: <c>Rear axle (left)</c> gives <c>rear-axle-left</c>; empty when nothing is left.</summary>
     public static string From(string name)
     {

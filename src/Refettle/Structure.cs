@@ -69,21 +69,3 @@ public sealed record Structure
     /// <summary>Connections of added kits that found nothing on this car yet.</summary>
     public ValueList<LooseEnd> LooseEnds { get; init; } = [];
 }
-
-/// <summary>A connection that a kit offers and that the car has no counterpart for yet.</summary>
-public sealed record LooseEnd
-{
-    /// <summary>The kit, with prefix, that asks.</summary>
-    public required string Kit { get; init; }
-
-    /// <summary>The name of the hole in the kit.</summary>
-    public required string Hole { get; init; }
-
-    /// <summary>The role that a part must have to fill it.</summary>
-    public required string Role { get; init; }
-
-    public Side Side { get; init; }
-
-    /// <summary>What is left undescribed meanwhile, in words.</summary>
-    public required string Meanwhile { get; init; }
-}

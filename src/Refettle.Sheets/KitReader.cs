@@ -1,0 +1,104 @@
+using Refettle.Kits;
+using Refettle.Sheets.Reading;
+using Refettle.Sheets.Tree;
+
+namespace Refettle.Sheets;
+
+/// <summary>Reads kits.</summary>
+public static class KitReader
+{
+    /// <summary>Reads a kit and tries it on a started car, on each of its sides, with all holes filled and with none; reports all faults
+    /// where they stand in the kit's file.</summary>
+    /// <param name="start">What every new car begins with; the kit may use its states and zones.</param>
+    public static Result<Kit> Read(string text, string file, Structure start)
+    {
+        var good = FileText.Check(text, file);
+        if (!good.IsGood)
+            return Result<Kit>.Bad(good.Faults);
+        var faults = new FaultList(file);
+        if (YamlTree.Read(good.Value, faults) is not { } root)
+            return Result<Kit>.Bad(faults.ToList());
+        var places = new Places();
+        var kit = Kit(root, faults, places);
+        if (!faults.HasErrors)
+            KitTrial.Run(kit, start, places, faults);
+        return faults.HasErrors ? Result<Kit>.Bad(faults.ToList()) : Result<Kit>.Good(kit, faults.ToList());
+    }
+
+    private static Kit Kit(Mapping root, FaultList faults, Places places)
+    {
+        var head = new Fields(root, "kit", new(faults, Origin.CommonPractice, Braces: null));
+        SheetReader.CheckVersion(head, "refettle-kit");
+        var holes = StructureReader.Each(head, "holes", "hole", places, Hole);
+        var spots = head.Scalars("sides").Select(side => Side(side, head)).ToValueList();
+        var kit = new Kit
+        {
+            Id = head.Needed("kit", "the name by which it is added, like drum-brake-corner"),
+            Name = head.Needed("name", "what a mechanic would call it"),
+            About = head.Text("about") ?? "",
+            Origin = head.Needed("origin", "where the figures come from, like Common practice, no source."),
+            Spots = spots,
+            Zone = head.Text("zone") ?? (spots.Any(Spots.IsCorner) ? "corner-{side}" : Zone.WholeCar),
+            Holes = holes,
+        };
+        if (kit.Id.Length > 0 && !Identifier.IsValid(kit.Id))
+            head.Fault(head.Take("kit")!, $"\"{kit.Id}\" cannot be an identifier", "Use small letters, digits and -");
+        CheckHoles(kit, head, places);
+        var braces = holes.Select(hole => hole.Name).Concat(["p", "side", "Side", "zone"]).ToHashSet();
+        var body = new Fields(root, "kit", new(faults, Origin.CommonPractice, braces));
+        var template = StructureReader.Read(body, places, "{zone}");
+        Fields.Done(head, body);
+        return kit with { Template = template };
+    }
+
+    private static Hole Hole(string name, Fields fields) => new()
+    {
+        Name = name,
+        Role = fields.Needed("role", "what the part must be, like hub"),
+        Means = fields.Text("means") ?? "",
+        IsOptional = fields.Flag("optional"),
+        Side = HoleSideOf(fields),
+    };
+
+    private static HoleSide HoleSideOf(Fields fields)
+    {
+        var text = fields.Text("side");
+        if (Spots.TryParse(text, out var spot))
+            return HoleSide.Left + (spot - Spot.Left);
+        switch (text)
+        {
+            case null:
+                return HoleSide.Own;
+            case "front":
+                return HoleSide.Front;
+            case "rear":
+                return HoleSide.Rear;
+            case "none":
+                return HoleSide.None;
+            default:
+                fields.Fault(fields.Take("side")!, $"side is \"{text}\"", "Write fl, fr, rl, rr, left, right, front, rear or none");
+                return HoleSide.Own;
+        }
+    }
+
+    private static Spot Side(Scalar side, Fields head)
+    {
+        if (!Spots.TryParse(side.Text, out var spot))
+            head.Fault(side, $"\"{side.Text}\" is not a side", "Write fl, fr, rl, rr, left or right");
+        return spot;
+    }
+
+    private static void CheckHoles(Kit kit, Fields head, Places places)
+    {
+        foreach (var hole in kit.Holes)
+        {
+            void Fault(string found, string mend) => head.Context.Faults.Add(places.Locate(new($"hole {hole.Name}", found, mend)));
+            if (hole.Name is "p" or "side" or "Side" or "zone" || !Identifier.IsValid(hole.Name))
+                Fault($"\"{hole.Name}\" cannot be the name of a hole", "Use small letters, digits and -, and not p, side or zone");
+            if (!Identifier.IsValid(hole.Role))
+                Fault($"\"{hole.Role}\" cannot be a role", "Use small letters, digits and -");
+            if (hole.Side is HoleSide.Front or HoleSide.Rear && kit.Spots.Count == 0)
+                Fault("it looks on the kit's own side, but the kit has no sides", "Write fl, fr, rl or rr");
+        }
+    }
+}

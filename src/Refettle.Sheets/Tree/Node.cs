@@ -1,0 +1,21 @@
+namespace Refettle.Sheets.Tree;
+
+/// <summary>A piece of a file with the place where it stands. Lines and columns count from 1.</summary>
+internal abstract record Node(int Line, int Column);
+
+/// <summary>A single value.</summary>
+/// <param name="Quoted">Written in quotes: never a number, a truth value or nothing.</param>
+internal sealed record Scalar(int Line, int Column, string Text, bool Quoted) : Node(Line, Column)
+{
+    public bool IsNothing => !Quoted && Text is "" or "~" or "null";
+}
+
+internal sealed record Sequence(int Line, int Column, IReadOnlyList<Node> Items) : Node(Line, Column);
+
+/// <summary>Keys with their values, in the order of the file; keys are different.</summary>
+internal sealed record Mapping(int Line, int Column, IReadOnlyList<Pair> Pairs) : Node(Line, Column)
+{
+    public Pair? Find(string key) => Pairs.FirstOrDefault(pair => pair.Key.Text == key);
+}
+
+internal sealed record Pair(Scalar Key, Node Value);

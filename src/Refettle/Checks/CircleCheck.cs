@@ -1,0 +1,49 @@
+namespace Refettle.Checks;
+
+/// <summary>Circular support: facts that wait for each other so that no order brings them about, although nothing forbids them.</summary>
+internal static class CircleCheck
+{
+    private const int MostCircles = 50;
+
+    /// <summary>Reports a smallest circle of each group that waits for nothing but itself, takes it for broken, and looks again.</summary>
+    public static void Run(Structure structure, Names names, FaultBook book)
+    {
+        var graph = new SupportGraph(structure, names);
+        var stuck = graph.Underivable();
+        for (var reported = 0; stuck.Length > 0; stuck = graph.Underivable())
+        {
+            foreach (var group in StuckGroups.Of(graph, stuck))
+            {
+                if (reported++ == MostCircles)
+                {
+                    Rest(stuck.Length, book);
+                    return;
+                }
+
+                Report(graph, StuckGroups.SmallestCircle(graph, group), names, book);
+            }
+        }
+    }
+
+    private static void Report(SupportGraph graph, List<int> circle, Names names, FaultBook book)
+    {
+        var facts = circle.Select(fact => graph[fact]).ToArray();
+        var waits = facts.Select((fact, i) => $"{fact} waits for {facts[(i + 1) % facts.Length]}");
+        book.Error(Place(facts[0], names), "", "circular support that no way can break: " + string.Join(", ", waits),
+            "Correct a clear list, or describe another way for one of them");
+        foreach (var fact in circle)
+            graph.Grant(fact);
+    }
+
+    private static void Rest(int count, FaultBook book) =>
+        book.Error("car", "", $"{count} more facts wait in circles", "Mend the circles above first, then check again");
+
+    private static string Place(Fact fact, Names names) => fact.Kind switch
+    {
+        FactKind.Open => $"joint {fact.Subject}",
+        FactKind.State => $"state {fact.Subject}",
+        FactKind.Reach => $"space {fact.Subject}",
+        FactKind.Off when names.SubAssemblies.ContainsKey(fact.Subject) => $"sub-assembly {fact.Subject}",
+        _ => $"part {fact.Subject}",
+    };
+}

@@ -1,0 +1,93 @@
+namespace Refettle.Kits;
+
+/// <summary>Things that are added to a car or changed on it, before they are entered.</summary>
+internal sealed class Draft(Structure car)
+{
+    private Structure _now = car;
+
+    /// <summary>All that is new or changed.</summary>
+    public Structure Added { get; private set; } = Structure.Empty;
+
+    public void Add(Structure things)
+    {
+        Added = Added.With(things);
+        _now = _now.With(things);
+    }
+
+    /// <summary>Describes what waited for a loose end. What waits for another hole of the same kit as well moves to that one.</summary>
+    public void Tie(Tie tie)
+    {
+        Fill(tie.End.Kit, new Dictionary<string, string> { [tie.End.Hole] = tie.Part });
+        var end = _now.LooseEnds.First(end => end.Key() == tie.End.Key());
+        Added = Added.With(Structure.Empty, end.Key());
+        _now = _now.With(Structure.Empty, end.Key());
+        var split = new Splitting(end.Waits);
+        Add(split.Now);
+        foreach (var mention in end.Mentions)
+            Enter(mention);
+        foreach (var hole in split.Holes)
+            Move(end.Kit, hole, split);
+    }
+
+    /// <summary>Puts the part's identifier wherever loose ends of the kit name the hole.</summary>
+    private void Fill(string kit, Dictionary<string, string> values)
+    {
+        string Filled(string text) => Braces.Fill(text, values);
+        var renaming = new Renaming(Filled, Filled);
+        Add(new()
+        {
+            LooseEnds = _now.LooseEnds.Where(end => end.Kit == kit).Select(end => end with
+            {
+                Waits = renaming.Of(end.Waits),
+                Mentions = end.Mentions.Select(mention => mention with { Text = Filled(mention.Text) }).ToValueList(),
+            }).ToValueList(),
+        });
+    }
+
+    private void Move(string kit, string hole, Splitting split)
+    {
+        var other = _now.LooseEnds.FirstOrDefault(end => end.Kit == kit && end.Hole == hole);
+        if (other is not null)
+            Add(new() { LooseEnds = [other with { Waits = other.Waits.With(split.WaitsFor(hole)), Mentions = [.. other.Mentions, .. split.MentionsOf(hole)] }] });
+    }
+
+    /// <summary>Puts a fact or name into its list, on the car and where the thing still waits, unless it has gone or has it already.</summary>
+    private void Enter(Mention mention)
+    {
+        var (kind, id) = (mention.Thing.Split(' ')[0], mention.Thing.Split(' ')[^1]);
+        Add(Entered(_now, kind, id, mention));
+        foreach (var end in _now.LooseEnds)
+        {
+            var waits = end.Waits.With(Entered(end.Waits, kind, id, mention));
+            if (!waits.Equals(end.Waits))
+                Add(new() { LooseEnds = [end with { Waits = waits }] });
+        }
+    }
+
+    private static Structure Entered(Structure from, string kind, string id, Mention mention) => kind switch
+    {
+        "part" => new() { Parts = [.. from.Parts.Where(part => part.Id == id).Select(part => part with { Out = Entered(part.Out, mention) })] },
+        "sub-assembly" => new() { SubAssemblies = [.. from.SubAssemblies.Where(unit => unit.Id == id).Select(unit => unit with { Out = Entered(unit.Out, mention) })] },
+        "joint" => new() { Joints = [.. from.Joints.Where(joint => joint.Id == id).Select(joint => joint with { Ways = Entered(joint.Ways, mention) })] },
+        "space" => new() { Spaces = [.. from.Spaces.Where(space => space.Id == id).Select(space => space with { ClosedBy = With(space.ClosedBy, mention.Text) })] },
+        _ => new()
+        {
+            States =
+            [
+                .. from.States.Where(state => state.Id == id).Select(state => mention.List == "supports"
+                    ? state with { Supports = With(state.Supports, mention.Text) }
+                    : state with { Ways = Entered(state.Ways, mention) }),
+            ],
+        },
+    };
+
+    private static WayOut Entered(WayOut way, Mention mention) =>
+        Fact.TryParse(mention.Text, out var fact) ? way with { Clear = With(way.Clear, fact) } : way;
+
+    private static ValueList<Way> Entered(ValueList<Way> ways, Mention mention) => ways.Select(way =>
+        mention.List == $"way:{way.Id}.destroys" ? way with { Destroys = With(way.Destroys, mention.Text) }
+        : mention.List == $"way:{way.Id}.clear" && Fact.TryParse(mention.Text, out var fact) ? way with { Clear = With(way.Clear, fact) }
+        : way).ToValueList();
+
+    private static ValueList<T> With<T>(ValueList<T> items, T item) => items.Contains(item) ? items : [.. items, item];
+}

@@ -1,0 +1,81 @@
+namespace Refettle.Kits;
+
+/// <summary>Rewrites every identifier and every text of a structure.</summary>
+/// <param name="Name">For identifiers and what refers to them.</param>
+/// <param name="Text">For what people read.</param>
+internal sealed record Renaming(Func<string, string> Name, Func<string, string> Text)
+{
+    public Structure Of(Structure structure) => structure with
+    {
+        Zones = Map(structure.Zones, zone => zone with { Id = Name(zone.Id), Name = Text(zone.Name) }),
+        States = Map(structure.States, Of),
+        Parts = Map(structure.Parts, Of),
+        Joints = Map(structure.Joints, Of),
+        SubAssemblies = Map(structure.SubAssemblies, Of),
+        Spaces = Map(structure.Spaces, Of),
+    };
+
+    public Part Of(Part part) => part with
+    {
+        Id = Name(part.Id),
+        Name = Text(part.Name),
+        Zone = Name(part.Zone),
+        Roles = Map(part.Roles, Name),
+        Out = Of(part.Out),
+        Prop = Maybe(part.Prop),
+    };
+
+    public Joint Of(Joint joint) => joint with
+    {
+        Id = Name(joint.Id),
+        Name = Maybe(joint.Name),
+        Holds = Map(joint.Holds, Name),
+        Ways = Map(joint.Ways, Of),
+    };
+
+    public SubAssembly Of(SubAssembly unit) => unit with
+    {
+        Id = Name(unit.Id),
+        Name = Text(unit.Name),
+        Members = Map(unit.Members, Name),
+        Out = Of(unit.Out),
+        Prop = Maybe(unit.Prop),
+    };
+
+    public Space Of(Space space) => space with
+    {
+        Id = Name(space.Id),
+        Name = Text(space.Name),
+        Zone = Name(space.Zone),
+        ClosedBy = Map(space.ClosedBy, Name),
+    };
+
+    public State Of(State state) => state with
+    {
+        Id = Name(state.Id),
+        Name = Text(state.Name),
+        Ways = Map(state.Ways, Of),
+        Supports = Map(state.Supports, Name),
+    };
+
+    private Way Of(Way way) => way with
+    {
+        Tool = Text(way.Tool),
+        Clear = Map(way.Clear, Of),
+        Destroys = Map(way.Destroys, Name),
+        Cautions = Map(way.Cautions, Text),
+    };
+
+    private WayOut Of(WayOut way) => way with
+    {
+        Clear = Map(way.Clear, Of),
+        Tool = Maybe(way.Tool),
+        Cautions = Map(way.Cautions, Text),
+    };
+
+    private Fact Of(Fact fact) => fact with { Subject = Name(fact.Subject) };
+
+    private string? Maybe(string? text) => text is null ? null : Text(text);
+
+    private static ValueList<T> Map<T>(ValueList<T> items, Func<T, T> map) => items.Select(map).ToValueList();
+}
