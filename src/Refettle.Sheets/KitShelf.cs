@@ -28,9 +28,8 @@ public sealed class KitShelf
     {
         if (_kits.TryGetValue(name, out var kit))
             return Result<Kit>.Good(kit);
-        var near = Nearest.To(name, _kits.Keys);
         return Result<Kit>.Bad(new Fault("kit", $"there is no kit \"{name}\"",
-            near is null ? "Known are " + string.Join(", ", Kits.Select(known => known.Id)) : $"Write {near} if that is meant"));
+            NearNames.Ask(name, _kits.Keys, $"Known are {string.Join(", ", Kits.Select(known => known.Id))}.")));
     }
 
     /// <summary>Reads every <c>.yaml</c> file of a folder. A kit with faults is left out and its faults are among the notes;

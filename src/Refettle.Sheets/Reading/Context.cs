@@ -30,8 +30,7 @@ internal sealed record Context(FaultList Faults, Origin Given, IReadOnlySet<stri
     {
         if (EnumWords<T>.TryParse(text, out var value))
             return value;
-        var near = Nearest.To(text.ToLowerInvariant(), EnumWords<T>.All);
-        Faults.Add(at, place, $"{key} is \"{text}\"", (near is null ? "" : $"Write {near} if that is meant. ") + "Known are " + string.Join(", ", EnumWords<T>.All));
+        Faults.Add(at, place, $"{key} is \"{text}\"", NearNames.Ask(text, EnumWords<T>.All, $"Known are {string.Join(", ", EnumWords<T>.All)}."));
         return otherwise;
     }
 
@@ -49,9 +48,8 @@ internal sealed record Context(FaultList Faults, Origin Given, IReadOnlySet<stri
     {
         foreach (var name in Kits.Braces.In(scalar.Text).Where(name => !Braces!.Contains(name)))
         {
-            var near = Nearest.To(name, Braces!);
             Faults.Add(scalar, place, $"{{{name}}} is neither p, side, Side, zone nor a hole of this kit",
-                near is null ? "Describe the hole, or correct the name" : $"Write {{{near}}} if that is meant, or describe the hole");
+                NearNames.Ask(name, Braces!, "Describe the hole, or correct the name."));
         }
     }
 }

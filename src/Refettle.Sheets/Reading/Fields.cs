@@ -157,9 +157,8 @@ internal sealed class Fields(Mapping map, string place, Context context)
     {
         foreach (var pair in map.Pairs.Where(pair => !_asked.Contains(pair.Key.Text)))
         {
-            var near = Nearest.To(pair.Key.Text, _asked);
             Fault(pair.Key, $"\"{pair.Key.Text}\" is not a key here",
-                near is null ? "Known are " + string.Join(", ", _asked) : $"Write \"{near}\" if that is meant");
+                NearNames.Ask(pair.Key.Text, _asked, $"Known are {string.Join(", ", _asked)}."));
         }
     }
 

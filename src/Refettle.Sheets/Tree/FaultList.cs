@@ -18,10 +18,13 @@ internal sealed class FaultList(string file)
     public void Add(Fault fault)
     {
         if (_faults.Count < Limits.Faults)
-            _faults.Add(fault with { File = file });
+            _faults.Add(fault with { File = file, Mend = Closed(fault.Mend) });
         else
             _dropped++;
     }
+
+    /// <summary>Mends are whole sentences.</summary>
+    private static string Closed(string mend) => mend.EndsWith('.') || mend.EndsWith('?') ? mend : mend + ".";
 
     /// <summary>In the order of the file.</summary>
     public ValueList<Fault> ToList()

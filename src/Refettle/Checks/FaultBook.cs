@@ -3,7 +3,7 @@ namespace Refettle.Checks;
 /// <summary>Collects the faults of a structure; names what was probably meant, as long as that stays cheap.</summary>
 internal sealed class FaultBook
 {
-    private const int MostSuggestions = 200;
+    private const int MostSuggestions = 20;
 
     private readonly List<Fault> _faults = [];
     private int _suggestions;
@@ -13,19 +13,22 @@ internal sealed class FaultBook
     public ValueList<Fault> ToList() => _faults.ToValueList();
 
     public void Error(string place, string path, string found, string mend) =>
-        _faults.Add(new(place, found, mend) { Path = path });
+        Add(new(place, found, mend) { Path = path });
 
     public void Note(string place, string path, string found, string mend) =>
-        _faults.Add(new(place, found, mend) { Path = path, Severity = Severity.Note });
+        Add(new(place, found, mend) { Path = path, Severity = Severity.Note });
+
+    /// <summary>Mends are whole sentences.</summary>
+    private void Add(Fault fault) =>
+        _faults.Add(fault with { Mend = fault.Mend.EndsWith('.') || fault.Mend.EndsWith('?') ? fault.Mend : fault.Mend + "." });
 
     /// <summary>A name that nothing has.</summary>
     /// <param name="wanted">What it should be, with its article: <c>a part</c>.</param>
     public void Unknown(string place, string path, string name, string wanted, IEnumerable<string> names)
     {
-        var near = _suggestions++ < MostSuggestions ? Nearest.To(name, names) : null;
-        Error(place, path, $"\"{name}\" is not {wanted} that is described", near is null
-            ? "Describe it, or correct the name"
-            : $"Write \"{near}\" if that is meant, or describe it");
+        const string Otherwise = "Describe it, or correct the name.";
+        var mend = _suggestions++ < MostSuggestions ? NearNames.Ask(name, names, Otherwise) : Otherwise;
+        Error(place, path, $"\"{name}\" is not {wanted} that is described", mend);
     }
 
     /// <summary>Reports a number outside its range; says whether it lies inside.</summary>

@@ -19,9 +19,6 @@ internal static class ChoiceCheck
         }
     }
 
-    private static Fault Unknown(string place, string found, string name, IEnumerable<string> names, string otherwise)
-    {
-        var near = Nearest.To(name, names);
-        return new(place, found, near is null ? otherwise : $"Write {near} if that is meant");
-    }
+    private static Fault Unknown(string place, string found, string name, IEnumerable<string> names, string otherwise) =>
+        new(place, found, NearNames.Ask(name, names, otherwise));
 }

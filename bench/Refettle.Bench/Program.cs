@@ -1,0 +1,12 @@
+using Refettle.Bench.Verbs;
+
+// One verb a file in Verbs; add a line here.
+Dictionary<string, Func<string[], int>> verbs = new()
+{
+    ["check-kits"] = CheckKits.Run,
+};
+
+if (args.Length > 0 && verbs.TryGetValue(args[0], out var verb))
+    return verb(args[1..]);
+Console.Error.WriteLine("Verbs: " + string.Join(", ", verbs.Keys.Order(StringComparer.Ordinal)));
+return 2;
