@@ -1,0 +1,121 @@
+using System.Security.Cryptography;
+using Microsoft.EntityFrameworkCore;
+using Refettle.Logbook;
+using Refettle.Storage.Tables;
+
+namespace Refettle.Storage;
+
+/// <summary>A logbook in a SQLite file.</summary>
+public sealed class LogbookStore : ILogbook
+{
+    private readonly Connections _connections;
+    private readonly LogWriter _writer;
+    private readonly Lock _writing = new();
+
+    private LogbookStore(string path, Connections connections, LogWriter writer) =>
+        (Path, _connections, _writer) = (path, connections, writer);
+
+    public string Path { get; }
+
+    public string Device => _writer.Device;
+
+    /// <summary>Opens the logbook at a path.</summary>
+    /// <param name="create">Makes a new one when there is none; its folder must exist.</param>
+    /// <param name="random">Cryptographic outside of tests.</param>
+    public static Result<LogbookStore> Open(string path, TimeProvider clock, RandomNumberGenerator random, bool create = true)
+    {
+        if (!create && !File.Exists(path))
+            return Result<LogbookStore>.Bad(new Fault(path, "there is no logbook", "Check the path, or create one."));
+        var connections = new Connections(path, create);
+        try
+        {
+            if (Opening.Prepare(path, connections) is { } fault)
+                return Closed(connections, fault);
+            var device = Identity.Of(connections, random);
+            return Result<LogbookStore>.Good(new(path, connections, new(device, clock, random)));
+        }
+        catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
+        {
+            return Closed(connections, DiskFaults.Of(path, problem));
+        }
+    }
+
+    public ValueList<ShelfCar> Cars() => Reading(() =>
+    {
+        using var context = _connections.Context();
+        var cars = context.Entries.GroupBy(row => row.Car)
+            .Select(rows => new { Car = rows.Key, Last = rows.Max(row => row.Position) }).ToList();
+        var naming = context.Entries.AsNoTracking().Where(row => row.Kind == "car-opened" || row.Kind == "struck").ToLookup(row => row.Car);
+        return cars.OrderBy(car => car.Car, StringComparer.Ordinal)
+            .Select(car => new ShelfCar(car.Car, CarHistory.Of(car.Car, naming[car.Car].Select(row => row.ToEntry())).Car.Name, car.Last))
+            .ToValueList();
+    });
+
+    public IEnumerable<KeptEntry> Read(string car, long after = 0)
+    {
+        using var rows = Reading(() => EntryReader.Open(_connections, car, after));
+        while (Reading(rows.Read) is { } kept)
+            yield return kept;
+    }
+
+    public Result<ValueList<Entry>> Write(string car, params IEnumerable<Happening> happenings)
+    {
+        var told = happenings.ToList();
+        return Writing(context =>
+        {
+            var entries = _writer.Next(car, Ends.Of(context, car, Device), told);
+            context.Entries.AddRange(entries.Select(EntryRow.Of));
+            return Result<ValueList<Entry>>.Good(entries);
+        });
+    }
+
+    public Result<int> Append(IEnumerable<Entry> entries)
+    {
+        var given = entries.ToList();
+        var faults = given.SelectMany(EntryCheck.Of).ToValueList();
+        return faults.Count > 0 ? Result<int>.Bad(faults) : Writing(context => Arrivals.Add(context, given));
+    }
+
+    public void Dispose() => _connections.Dispose();
+
+    /// <summary>Runs in one transaction that is durable once this returns a good result.</summary>
+    private Result<T> Writing<T>(Func<LogbookContext, Result<T>> write)
+    {
+        lock (_writing)
+        {
+            try
+            {
+                using var context = _connections.Context();
+                using var transaction = context.Database.BeginTransaction();
+                var result = write(context);
+                if (!result.IsGood)
+                    return result;
+                context.SaveChanges();
+                transaction.Commit();
+                return result;
+            }
+            catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
+            {
+                return Result<T>.Bad(DiskFaults.Of(Path, problem));
+            }
+        }
+    }
+
+    private T Reading<T>(Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
+        {
+            throw new LogbookException(DiskFaults.Of(Path, problem), problem);
+        }
+    }
+
+    private static Result<LogbookStore> Closed(Connections connections, Fault fault)
+    {
+        connections.Dispose();
+        return Result<LogbookStore>.Bad(fault);
+    }
+}

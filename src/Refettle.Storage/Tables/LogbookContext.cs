@@ -1,0 +1,35 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Design;
+
+namespace Refettle.Storage.Tables;
+
+/// <summary>The tables of a logbook.</summary>
+internal sealed class LogbookContext(DbContextOptions<LogbookContext> options) : DbContext(options)
+{
+    public DbSet<EntryRow> Entries => Set<EntryRow>();
+
+    public DbSet<IdentityRow> Identity => Set<IdentityRow>();
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<EntryRow>(entry =>
+        {
+            entry.HasKey(row => row.Position);
+            entry.HasIndex(row => row.Id).IsUnique();
+            entry.HasIndex(row => row.Car);
+            entry.HasIndex(row => new { row.Car, row.Device, row.Sequence });
+        });
+        modelBuilder.Entity<IdentityRow>(identity =>
+        {
+            identity.HasKey(row => row.Key);
+            identity.Property(row => row.Key).ValueGeneratedNever();
+        });
+    }
+}
+
+/// <summary>Lets the migrations tool make a context.</summary>
+internal sealed class DesignContexts : IDesignTimeDbContextFactory<LogbookContext>
+{
+    public LogbookContext CreateDbContext(string[] args) =>
+        new(new DbContextOptionsBuilder<LogbookContext>().UseSqlite("Data Source=:memory:").Options);
+}
