@@ -29,7 +29,7 @@ public static class KitReader
     {
         var head = new Fields(root, "kit", new(faults, Origin.CommonPractice, Braces: null));
         SheetReader.CheckVersion(head, "refettle-kit");
-        var holes = StructureReader.Each(head, "holes", "hole", places, Hole);
+        ValueList<Hole> holes = [.. StructureReader.Each(head, "holes", "hole", places, Hole), .. Joins(head)];
         var spots = head.Scalars("sides").Select(side => Side(side, head)).ToValueList();
         var kit = new Kit
         {
@@ -48,6 +48,7 @@ public static class KitReader
         var body = new Fields(root, "kit", new(faults, Origin.CommonPractice, braces));
         var template = StructureReader.Read(body, places, "{zone}");
         Fields.Done(head, body);
+        CheckJoins(body, template);
         return kit with { Template = template };
     }
 
@@ -59,6 +60,25 @@ public static class KitReader
         IsOptional = fields.Flag("optional"),
         Side = HoleSideOf(fields),
     };
+
+    /// <summary>The sub-assemblies of other kits that parts of this one belong to, by role.</summary>
+    private static IEnumerable<Hole> Joins(Fields head)
+    {
+        if (head.Below("joins") is not { } joins)
+            yield break;
+        foreach (var role in joins.Map.Pairs.Select(pair => pair.Key.Text))
+            yield return new() { Name = role, Role = role, IsOptional = true, Means = "sub-assembly that these parts leave with", Joins = joins.Texts(role) };
+    }
+
+    private static void CheckJoins(Fields body, Structure template)
+    {
+        var parts = template.Parts.Select(part => part.Id).ToHashSet();
+        foreach (var member in body.Below("joins") is { } joins ? joins.Map.Pairs.SelectMany(pair => joins.Scalars(pair.Key.Text)) : [])
+        {
+            if (!parts.Contains(member.Text))
+                body.Fault(member, $"\"{member.Text}\" is not a part of this kit", NearNames.Ask(member.Text, parts, "Name parts of the kit."));
+        }
+    }
 
     private static HoleSide HoleSideOf(Fields fields)
     {

@@ -74,5 +74,8 @@ public static class Spots
         return part.Side switch { Refettle.Side.Left => Spot.Left, Refettle.Side.Right => Spot.Right, _ => Spot.None };
     }
 
+    /// <summary>The corner or side that a sub-assembly's identifier begins with.</summary>
+    public static Spot Of(SubAssembly unit) => TryParse(unit.Id.Split('-')[0], out var spot) ? spot : Spot.None;
+
     private static bool Corner(string code, out Spot spot) => TryParse(code, out spot) && spot.IsCorner();
 }

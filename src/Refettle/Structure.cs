@@ -14,6 +14,9 @@ public sealed record SubAssembly
 
     public string? Prop { get; init; }
 
+    /// <summary>What it can be to parts of other kits: they join it by these.</summary>
+    public ValueList<string> Roles { get; init; } = [];
+
     public string? Kit { get; init; }
 }
 

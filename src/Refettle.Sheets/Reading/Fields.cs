@@ -104,7 +104,7 @@ internal sealed class Fields(Mapping map, string place, Context context)
             if (item is Scalar scalar)
                 yield return scalar;
             else
-                Fault(item, $"an item of {key} is a list or a set of keys", "Write single values: [one, two]");
+                Fault(item, $"an item of {key} is not a single value", "Put a text with a colon, comma or bracket in it into quotes");
         }
     }
 

@@ -14,7 +14,7 @@ internal static class KitTrial
             {
                 foreach (var fault in Try(kit, start, spot, isFilled).Select(fault => places.Locate(Home(fault, kit, spot))))
                 {
-                    if (seen.Add((fault.Line, fault.Column, fault.Mend)))
+                    if (seen.Add((fault.Line, fault.Column, fault.Path)))
                         faults.Add(fault);
                 }
             }
@@ -23,15 +23,26 @@ internal static class KitTrial
 
     private static ValueList<Fault> Try(Kit kit, Structure start, Spot spot, bool isFilled)
     {
-        var stubs = isFilled ? kit.Holes.Select(hole => Stub(hole, spot)).ToValueList() : [];
-        var choices = kit.Holes.ToDictionary(hole => hole.Name, hole => isFilled ? Stub(hole, spot).Id : "");
-        var addition = KitAddition.Propose(start.With(new() { Parts = stubs }), kit, spot, null, choices);
-        return addition.Faults;
+        var car = isFilled ? kit.Holes.Aggregate(start, (car, hole) => car.With(Other(hole, spot))) : start;
+        var choices = kit.Holes.ToDictionary(hole => hole.Name, hole => isFilled ? OtherId(hole) : "");
+        return KitAddition.Propose(car, kit, spot, null, choices).Faults;
     }
 
-    /// <summary>A part that fills a hole, as some other kit would bring it.</summary>
-    private static Part Stub(Hole hole, Spot spot) =>
-        new() { Id = $"other-{hole.Name}", Name = hole.Role, Roles = [hole.Role], Side = hole.SpotFor(spot).Side() };
+    private static string OtherId(Hole hole) => $"other-{hole.Name}";
+
+    /// <summary>What fills a hole, as some other kit would bring it: a part, or a sub-assembly with two parts.</summary>
+    private static Structure Other(Hole hole, Spot spot)
+    {
+        Part[] parts = [.. ((string[])["", "-2"]).Select(end => new Part { Id = OtherId(hole) + end, Name = hole.Role, Side = hole.SpotFor(spot).Side() })];
+        if (hole.Joins.Count == 0)
+            return new() { Parts = [parts[0]] };
+        Part[] members = [parts[0] with { Id = OtherId(hole) + "-1" }, parts[1]];
+        return new()
+        {
+            Parts = [.. members],
+            SubAssemblies = [new() { Id = OtherId(hole), Name = hole.Role, Members = [.. members.Select(part => part.Id)] }],
+        };
+    }
 
     /// <summary>The fault with the thing as the kit's file names it.</summary>
     private static Fault Home(Fault fault, Kit kit, Spot spot)

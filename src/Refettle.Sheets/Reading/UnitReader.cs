@@ -8,6 +8,7 @@ internal static class UnitReader
         Id = id,
         Name = fields.Text("name") ?? PartReader.NameFrom(id),
         Members = fields.Identifiers("members"),
+        Roles = fields.Identifiers("roles"),
         Kit = fields.Text("kit"),
         Out = PartReader.Out(fields.Below("out"), fields.Context.Given, out var prop),
         Prop = prop,

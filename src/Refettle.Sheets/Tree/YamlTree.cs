@@ -111,8 +111,13 @@ internal sealed class YamlTree
         }
 
         Next();
-        return new((int)start.Start.Line, (int)start.Start.Column, pairs);
+        return At(start, pairs);
     }
+
+    /// <summary>A mapping without braces of its own begins where its first key does; the parser does not always say so.</summary>
+    private static Mapping At(ParsingEvent start, List<Pair> pairs) => pairs.Count > 0 && start.Start.Equals(start.End)
+        ? new(pairs[0].Key.Line, pairs[0].Key.Column, pairs)
+        : new((int)start.Start.Line, (int)start.Start.Column, pairs);
 
     private void Next() => _parser.MoveNext();
 

@@ -49,19 +49,24 @@ internal static class PartCheck
         book.Range(place, "price", part.Price?.Amount ?? 0, 0, MostMoney, "");
         if (part.Mass is { Value: <= 0 or > MostKilograms } mass)
             book.Error(place, "mass", $"mass is {mass}", $"Give more than 0 and at most {MostKilograms:0} kg, or leave it out");
-        for (var i = 0; i < part.Roles.Count; i++)
-        {
-            if (!Identifier.IsValid(part.Roles[i]))
-                book.Error(place, $"roles[{i}]", $"\"{part.Roles[i]}\" cannot be a role", "Use small letters, digits and - only");
-        }
-
+        Roles(place, part.Roles, book);
         WayCheck.Out(place, part.Out, names, book);
+    }
+
+    private static void Roles(string place, ValueList<string> roles, FaultBook book)
+    {
+        for (var i = 0; i < roles.Count; i++)
+        {
+            if (!Identifier.IsValid(roles[i]))
+                book.Error(place, $"roles[{i}]", $"\"{roles[i]}\" cannot be a role", "Use small letters, digits and - only");
+        }
     }
 
     private static void UnitOf(SubAssembly unit, Names names, FaultBook book)
     {
         var place = $"sub-assembly {unit.Id}";
         Name(place, unit.Name, book);
+        Roles(place, unit.Roles, book);
         var members = Listed(place, "members", unit.Members, names, book);
         if (members < 2)
             book.Error(place, "members", $"it has {Words.Count(members, "member")}", "Name two or more parts");

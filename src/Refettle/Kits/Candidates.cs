@@ -7,23 +7,24 @@ internal sealed record Candidates(string? Best, ValueList<string> All)
 {
     private const int Elsewhere = 4;
 
-    public static Candidates Of(IEnumerable<Part> parts, string role, Spot spot, string prefix)
+    /// <param name="things">Its parts and sub-assemblies are looked at; a part comes before a sub-assembly that fits as well.</param>
+    public static Candidates Of(Structure things, string role, Spot spot, string prefix)
     {
-        var ranked = parts.Where(part => part.Roles.Contains(role))
-            .Select(part => (part.Id, Rank: Rank(part, spot, prefix)))
+        var parts = things.Parts.Where(part => part.Roles.Contains(role)).Select(part => (part.Id, There: Spots.Of(part)));
+        var units = things.SubAssemblies.Where(unit => unit.Roles.Contains(role)).Select(unit => (unit.Id, There: Spots.Of(unit)));
+        var ranked = parts.OrderBy(part => part.Id, StringComparer.Ordinal).Concat(units.OrderBy(unit => unit.Id, StringComparer.Ordinal))
+            .Select(thing => (thing.Id, Rank: Rank(thing.Id, thing.There, spot, prefix)))
             .Where(candidate => candidate.Rank is not null)
-            .OrderBy(candidate => candidate.Rank).ThenBy(candidate => candidate.Id, StringComparer.Ordinal)
-            .ToArray();
+            .OrderBy(candidate => candidate.Rank).ToArray();
         var isGuess = ranked is [{ Rank: Elsewhere }, _, ..];
         return new(isGuess ? null : ranked.FirstOrDefault().Id, ranked.Select(candidate => candidate.Id).ToValueList());
     }
 
     /// <summary>Null for a part that lies elsewhere on the car.</summary>
-    private static int? Rank(Part part, Spot spot, string prefix)
+    private static int? Rank(string id, Spot there, Spot spot, string prefix)
     {
-        if (prefix.Length > 0 && part.Id.StartsWith(prefix, StringComparison.Ordinal))
+        if (prefix.Length > 0 && id.StartsWith(prefix, StringComparison.Ordinal))
             return 0;
-        var there = Spots.Of(part);
         if (there == spot)
             return 1;
         if (there == Spot.None)

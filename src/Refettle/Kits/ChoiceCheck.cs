@@ -7,7 +7,7 @@ internal static class ChoiceCheck
     {
         var holes = kit.Holes.Select(hole => hole.Name).ToHashSet();
         var ends = car.LooseEnds.Select(end => end.Key()).ToHashSet();
-        var parts = car.Parts.Select(part => part.Id).ToHashSet();
+        var parts = car.Parts.Select(part => part.Id).Concat(car.SubAssemblies.Select(unit => unit.Id)).ToHashSet();
         foreach (var (hole, part) in choices.OrderBy(choice => choice.Key, StringComparer.Ordinal))
         {
             if (ends.Contains(hole))
@@ -15,7 +15,7 @@ internal static class ChoiceCheck
             if (!holes.Contains(hole))
                 yield return Unknown($"kit {kit.Id}", $"it has no hole \"{hole}\"", hole, holes, "It has " + string.Join(", ", holes));
             else if (part.Length > 0 && !parts.Contains(part))
-                yield return Unknown($"hole {hole}", $"the car has no part \"{part}\"", part, parts, "Name a part of the car, or leave it empty");
+                yield return Unknown($"hole {hole}", $"the car has no part or sub-assembly \"{part}\"", part, parts, "Name a part of the car, or leave it empty");
         }
     }
 

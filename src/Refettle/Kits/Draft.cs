@@ -21,9 +21,9 @@ internal sealed class Draft(Structure car)
         var end = _now.LooseEnds.First(end => end.Key() == tie.End.Key());
         Added = Added.With(Structure.Empty, end.Key());
         _now = _now.With(Structure.Empty, end.Key());
-        var split = new Splitting(end.Waits);
+        var split = new Splitting(end.Waits, end.Mentions);
         Add(split.Now);
-        foreach (var mention in end.Mentions)
+        foreach (var mention in split.Free)
             Enter(mention);
         foreach (var hole in split.Holes)
             Move(end.Kit, hole, split);
@@ -39,7 +39,7 @@ internal sealed class Draft(Structure car)
             LooseEnds = _now.LooseEnds.Where(end => end.Kit == kit).Select(end => end with
             {
                 Waits = renaming.Of(end.Waits),
-                Mentions = end.Mentions.Select(mention => mention with { Text = Filled(mention.Text) }).ToValueList(),
+                Mentions = end.Mentions.Select(mention => new Mention(Filled(mention.Thing), mention.List, Filled(mention.Text))).ToValueList(),
             }).ToValueList(),
         });
     }
@@ -52,7 +52,7 @@ internal sealed class Draft(Structure car)
     }
 
     /// <summary>Puts a fact or name into its list, on the car and where the thing still waits, unless it has gone or has it already.</summary>
-    private void Enter(Mention mention)
+    public void Enter(Mention mention)
     {
         var (kind, id) = (mention.Thing.Split(' ')[0], mention.Thing.Split(' ')[^1]);
         Add(Entered(_now, kind, id, mention));
@@ -67,7 +67,7 @@ internal sealed class Draft(Structure car)
     private static Structure Entered(Structure from, string kind, string id, Mention mention) => kind switch
     {
         "part" => new() { Parts = [.. from.Parts.Where(part => part.Id == id).Select(part => part with { Out = Entered(part.Out, mention) })] },
-        "sub-assembly" => new() { SubAssemblies = [.. from.SubAssemblies.Where(unit => unit.Id == id).Select(unit => unit with { Out = Entered(unit.Out, mention) })] },
+        "sub-assembly" => new() { SubAssemblies = [.. from.SubAssemblies.Where(unit => unit.Id == id).Select(unit => Entered(unit, mention))] },
         "joint" => new() { Joints = [.. from.Joints.Where(joint => joint.Id == id).Select(joint => joint with { Ways = Entered(joint.Ways, mention) })] },
         "space" => new() { Spaces = [.. from.Spaces.Where(space => space.Id == id).Select(space => space with { ClosedBy = With(space.ClosedBy, mention.Text) })] },
         _ => new()
@@ -80,6 +80,10 @@ internal sealed class Draft(Structure car)
             ],
         },
     };
+
+    private static SubAssembly Entered(SubAssembly unit, Mention mention) => mention.List == "members"
+        ? unit with { Members = With(unit.Members, mention.Text) }
+        : unit with { Out = Entered(unit.Out, mention) };
 
     private static WayOut Entered(WayOut way, Mention mention) =>
         Fact.TryParse(mention.Text, out var fact) ? way with { Clear = With(way.Clear, fact) } : way;

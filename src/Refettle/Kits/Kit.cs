@@ -41,6 +41,9 @@ public sealed record Hole
 
     public HoleSide Side { get; init; }
 
+    /// <summary>Parts of the kit that belong to the sub-assembly with that role; empty for a connection to a part.</summary>
+    public ValueList<string> Joins { get; init; } = [];
+
     /// <summary>Where to look for the part when the kit is added at a spot.</summary>
     public Spot SpotFor(Spot kit) => Side switch
     {

@@ -21,13 +21,19 @@ internal sealed class KitFitting(Structure car, Kit kit, KitPlace place, IReadOn
         faults.AddRange(Taken(filled));
         if (faults.Count > 0)
             return Result<KitAddition>.Bad(faults);
-        return Checked(joinings, new Splitting(filled));
+        return Checked(joinings, new Splitting(filled, Memberships()));
     }
+
+    /// <summary>That parts of the kit belong to a sub-assembly of another.</summary>
+    private IEnumerable<Mention> Memberships() =>
+        from hole in kit.Holes
+        from member in hole.Joins
+        select new Mention($"sub-assembly {Name($"{{{hole.Name}}}")}", "members", Name(member));
 
     private Joining Fill(Hole hole)
     {
         var own = hole.Side == HoleSide.Own;
-        var found = Candidates.Of(car.Parts, hole.Role, hole.SpotFor(place.Spot), own ? place.Prefix : "");
+        var found = Candidates.Of(car, hole.Role, hole.SpotFor(place.Spot), own ? place.Prefix : "");
         var part = choices.TryGetValue(hole.Name, out var chosen) ? (chosen.Length == 0 ? null : chosen) : found.Best;
         return new(hole, part, found.All.Where(other => other != part).ToValueList());
     }
@@ -77,8 +83,11 @@ internal sealed class KitFitting(Structure car, Kit kit, KitPlace place, IReadOn
     private Result<KitAddition> Checked(ValueList<Joining> joinings, Splitting split)
     {
         var draft = new Draft(car);
-        draft.Add(split.Now with { LooseEnds = LooseEnds(split) });
-        var ties = Tying.Propose(car.LooseEnds, split.Now.Parts, choices);
+        draft.Add(split.Now);
+        foreach (var mention in split.Free)
+            draft.Enter(mention);
+        draft.Add(new() { LooseEnds = LooseEnds(split) });
+        var ties = Tying.Propose(car.LooseEnds, split.Now, choices);
         foreach (var tie in ties)
             draft.Tie(tie);
         var source = $"kit {_instance}";

@@ -38,6 +38,7 @@ internal sealed record Renaming(Func<string, string> Name, Func<string, string> 
         Id = Name(unit.Id),
         Name = Text(unit.Name),
         Members = Map(unit.Members, Name),
+        Roles = Map(unit.Roles, Name),
         Out = Of(unit.Out),
         Prop = Maybe(unit.Prop),
     };

@@ -5,18 +5,26 @@ internal sealed class Splitting
 {
     private readonly Dictionary<string, Structure> _waits = [];
     private readonly Dictionary<string, List<Mention>> _mentions = [];
+    private readonly Dictionary<string, string> _waiting = [];
+
+    /// <param name="filled">What may name holes.</param>
+    /// <param name="mentions">What may name holes too, or things that wait for them.</param>
+    public Splitting(Structure filled, IEnumerable<Mention> mentions)
+    {
+        var joints = Keep(filled.Joints, joint => Fact.Open(joint.Id), joint => joint.Holds, joint => new() { Joints = [joint] });
+        var units = Keep(filled.SubAssemblies, unit => Fact.Off(unit.Id), unit => unit.Members, unit => new() { SubAssemblies = [unit] });
+        var spaces = Keep(filled.Spaces, space => Fact.Reach(space.Id), ClosersOf, space => new() { Spaces = [space] });
+        Now = Cleared(filled with { Joints = joints, SubAssemblies = units, Spaces = spaces });
+        foreach (var hole in _waits.Keys.ToArray())
+            _waits[hole] = Cleared(_waits[hole]);
+        Free = mentions.Where(mention => !Waits(mention)).ToValueList();
+    }
 
     /// <summary>What stands now; no name in braces is left in it.</summary>
     public Structure Now { get; }
 
-    public Splitting(Structure filled) => Now = filled with
-    {
-        Parts = filled.Parts.Select(Without).ToValueList(),
-        States = filled.States.Select(Without).ToValueList(),
-        Joints = Keep(filled.Joints.Select(Without), joint => joint.Holds, joint => new() { Joints = [joint] }),
-        SubAssemblies = Keep(filled.SubAssemblies.Select(Without), unit => unit.Members, unit => new() { SubAssemblies = [unit] }),
-        Spaces = Keep(filled.Spaces.Select(Without), space => space.ClosedBy, space => new() { Spaces = [space] }),
-    };
+    /// <summary>Mentions that wait for nothing any more.</summary>
+    public ValueList<Mention> Free { get; }
 
     /// <summary>The holes that something waits for.</summary>
     public IEnumerable<string> Holes => _waits.Keys.Union(_mentions.Keys);
@@ -25,30 +33,25 @@ internal sealed class Splitting
 
     public ValueList<Mention> MentionsOf(string hole) => _mentions.GetValueOrDefault(hole, []).ToValueList();
 
-    public void Add(Mention mention)
+    /// <summary>A space that something closes already is described; one that nothing closes yet waits as a whole.</summary>
+    private static ValueList<string> ClosersOf(Space space) => space.ClosedBy.All(HasBraces) ? space.ClosedBy : [];
+
+    /// <summary>The things without what names a hole, or a thing that waits for one.</summary>
+    private Structure Cleared(Structure things) => things with
     {
-        var hole = Braces.In(mention.Text).First();
-        if (!_mentions.TryGetValue(hole, out var mentions))
-            _mentions.Add(hole, mentions = []);
-        mentions.Add(mention);
-    }
-
-    private Part Without(Part part) => part with { Out = Without(part.Out, $"part {part.Id}") };
-
-    private SubAssembly Without(SubAssembly unit) => unit with { Out = Without(unit.Out, $"sub-assembly {unit.Id}") };
-
-    private Joint Without(Joint joint) => joint with { Ways = Without(joint.Ways, $"joint {joint.Id}") };
-
-    private State Without(State state) => state with
-    {
-        Ways = Without(state.Ways, $"state {state.Id}"),
-        Supports = Without(state.Supports, $"state {state.Id}", "supports"),
+        Parts = things.Parts.Select(part => part with { Out = Without(part.Out, $"part {part.Id}") }).ToValueList(),
+        States = things.States.Select(state => Without(state, $"state {state.Id}")).ToValueList(),
+        Joints = things.Joints.Select(joint => joint with { Ways = Without(joint.Ways, $"joint {joint.Id}") }).ToValueList(),
+        SubAssemblies = things.SubAssemblies.Select(unit => unit with { Out = Without(unit.Out, $"sub-assembly {unit.Id}") }).ToValueList(),
+        Spaces = things.Spaces.Select(space => ClosersOf(space).Count > 0 ? space
+            : space with { ClosedBy = Without(space.ClosedBy, $"space {space.Id}", "closed-by") }).ToValueList(),
     };
 
-    /// <summary>A space keeps what closes it already; one that nothing closes yet waits as a whole.</summary>
-    private Space Without(Space space) => space.ClosedBy.All(HasBraces)
-        ? space
-        : space with { ClosedBy = Without(space.ClosedBy, $"space {space.Id}", "closed-by") };
+    private State Without(State state, string thing) => state with
+    {
+        Ways = Without(state.Ways, thing),
+        Supports = Without(state.Supports, thing, "supports"),
+    };
 
     private WayOut Without(WayOut way, string thing) => way with { Clear = Without(way.Clear, thing, "out.clear") };
 
@@ -59,28 +62,40 @@ internal sealed class Splitting
     }).ToValueList();
 
     private ValueList<T> Without<T>(ValueList<T> items, string thing, string list)
-        where T : notnull
+        where T : notnull =>
+        items.Where(item => !Waits(new(thing, list, item.ToString()!))).ToValueList();
+
+    /// <summary>Whether a mention has to wait; if so it is kept with what it waits for.</summary>
+    private bool Waits(Mention mention)
     {
-        foreach (var item in items.Where(item => HasBraces(item.ToString()!)))
-            Add(new(thing, list, item.ToString()!));
-        return items.Where(item => !HasBraces(item.ToString()!)).ToValueList();
+        var hole = Braces.In(mention.Text).Concat(Braces.In(mention.Thing)).FirstOrDefault() ?? _waiting.GetValueOrDefault(mention.Text);
+        if (hole is null)
+            return false;
+        if (!_mentions.TryGetValue(hole, out var mentions))
+            _mentions.Add(hole, mentions = []);
+        mentions.Add(mention);
+        return true;
     }
 
-    private ValueList<T> Keep<T>(IEnumerable<T> things, Func<T, ValueList<string>> needs, Func<T, Structure> alone)
+    private ValueList<T> Keep<T>(ValueList<T> things, Func<T, Fact> fact, Func<T, ValueList<string>> needs, Func<T, Structure> alone)
     {
         var kept = new List<T>();
         foreach (var thing in things)
         {
-            if (needs(thing).FirstOrDefault(HasBraces) is not { } waiting)
-                kept.Add(thing);
+            if (needs(thing).SelectMany(Braces.In).FirstOrDefault() is { } hole)
+                Wait(hole, fact(thing), alone(thing));
             else
-                Wait(Braces.In(waiting).First(), alone(thing));
+                kept.Add(thing);
         }
 
         return kept.ToValueList();
     }
 
-    private void Wait(string hole, Structure thing) => _waits[hole] = WaitsFor(hole).With(thing);
+    private void Wait(string hole, Fact fact, Structure thing)
+    {
+        _waiting[fact.ToString()] = hole;
+        _waits[hole] = WaitsFor(hole).With(thing);
+    }
 
     private static bool HasBraces(string text) => Braces.In(text).Any();
 }

@@ -4,15 +4,15 @@ namespace Refettle.Kits;
 public static class Tying
 {
     /// <param name="ends">The car's loose ends.</param>
-    /// <param name="parts">The parts that are new on it.</param>
+    /// <param name="added">What is new on it.</param>
     /// <param name="choices">Parts by <c>kit/hole</c>; an empty text leaves that end loose.</param>
-    public static ValueList<Tie> Propose(ValueList<LooseEnd> ends, ValueList<Part> parts, IReadOnlyDictionary<string, string> choices)
+    public static ValueList<Tie> Propose(ValueList<LooseEnd> ends, Structure added, IReadOnlyDictionary<string, string> choices)
     {
         var ties = new List<Tie>();
         foreach (var end in ends)
         {
             var part = choices.TryGetValue(end.Key(), out var chosen) ? chosen
-                : Candidates.Of(parts, end.Role, end.Spot, end.Prefix).Best;
+                : Candidates.Of(added, end.Role, end.Spot, end.Prefix).Best;
             if (!string.IsNullOrEmpty(part))
                 ties.Add(new(end, part));
         }
