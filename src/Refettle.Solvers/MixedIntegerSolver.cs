@@ -10,7 +10,7 @@ public sealed class MixedIntegerSolver : IDerivationSolver
     private const int LongestCircleCutBeforehand = 4;
 
     // The solver stops at a relative gap of 0.01 % unless told otherwise; costs are whole numbers, so less than 1 apart is equal.
-    private const string Exact = "mip_rel_gap=0\nmip_abs_gap=0.5";
+    private const string Exact = "mip_rel_gap=0\nmip_abs_gap=0.5\noutput_flag=false";
 
     public DerivationAnswer Solve(DerivationProblem problem, CancellationToken cancel = default)
     {

@@ -29,7 +29,7 @@ public sealed class ReducedSolver(IDerivationSolver? forHardCores = null, long m
         {
             if (island.Problem.Goals.IsEmpty)
                 continue;
-            var more = Landmarks.Add(island, Candidates(island.Problem));
+            var more = Landmarks.Add(island);
             slack += ReferenceEquals(more, island) ? SolveIsland(island, chosen, cancel) : SolveCore(more, chosen, cancel);
         }
 
@@ -51,9 +51,6 @@ public sealed class ReducedSolver(IDerivationSolver? forHardCores = null, long m
 
     private static int Size(Core core) =>
         core.Problem.FactCount + core.Problem.WayCount + core.Problem.Needs.Sum(needs => needs.Length);
-
-    private static List<int> Candidates(DerivationProblem problem) =>
-        Closure.Supported(problem, CheapestAlone.Of(problem).Way) ?? [];
 
     private long SolveIsland(Core island, List<int> chosen, CancellationToken cancel)
     {
