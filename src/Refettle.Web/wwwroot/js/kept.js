@@ -1,0 +1,48 @@
+// Keeps entries and answers in this browser. An entry's place in its device's chain is its key, so two tabs that write
+// at once cannot both take the same place: the second is refused and tries again.
+const opened = new Promise((resolve, reject) => {
+  const request = indexedDB.open("refettle", 1);
+  request.onupgradeneeded = () => {
+    request.result.createObjectStore("entries", { keyPath: ["car", "device", "sequence"] });
+    request.result.createObjectStore("kept");
+  };
+  request.onsuccess = () => resolve(request.result);
+  request.onerror = () => reject(request.error);
+});
+
+async function within(store, mode, work) {
+  const database = await opened;
+  return new Promise((resolve, reject) => {
+    const transaction = database.transaction(store, mode, { durability: "strict" });
+    const request = work(transaction.objectStore(store));
+    transaction.oncomplete = () => resolve(request?.result ?? null);
+    transaction.onabort = transaction.onerror = () => reject(transaction.error ?? request?.error);
+  });
+}
+
+export const get = key => within("kept", "readonly", store => store.get(key));
+
+export const put = (key, value) => within("kept", "readwrite", store => store.put(value, key));
+
+const ofCar = car => IDBKeyRange.bound([car], [car, []]);
+
+export const entries = car => within("entries", "readonly", store => store.getAll(ofCar(car)));
+
+export const keep = rows => within("entries", "readwrite", store => {
+  for (const row of rows) store.put(row);
+});
+
+export async function add(row) {
+  try {
+    await within("entries", "readwrite", store => store.add(row));
+    return true;
+  } catch (error) {
+    if (error?.name === "ConstraintError") return false;
+    throw error;
+  }
+}
+
+export function watchNetwork(page) {
+  addEventListener("online", () => page.invokeMethodAsync("NetworkChanged"));
+  addEventListener("visibilitychange", () => document.visibilityState === "visible" && page.invokeMethodAsync("NetworkChanged"));
+}
