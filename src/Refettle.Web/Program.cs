@@ -1,6 +1,12 @@
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using Refettle.Web;
+using Refettle.Web.Garage;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<App>("#app");
+builder.Services.AddSingleton(TimeProvider.System);
+builder.Services.AddSingleton(new HttpClient { BaseAddress = new(builder.HostEnvironment.BaseAddress) });
+builder.Services.AddSingleton<ServerApi>();
+builder.Services.AddSingleton<IKeeper, BrowserKeeper>();
+builder.Services.AddSingleton<OpenCar>();
 await builder.Build().RunAsync();

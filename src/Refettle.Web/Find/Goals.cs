@@ -1,0 +1,29 @@
+using Refettle.Web.Words;
+
+namespace Refettle.Web.Find;
+
+/// <summary>What of a car can be wished for, as things to search.</summary>
+public static class Goals
+{
+    /// <summary>Parts to free, spaces to reach, joints to open; what is so already is left out.</summary>
+    public static IEnumerable<Findable> Of(CarLookup car) => Parts(car).Concat(Spaces(car)).Concat(Joints(car));
+
+    /// <summary>Parts that could be left alone.</summary>
+    public static IEnumerable<Findable> PartsOn(CarLookup car) =>
+        car.Car.Structure.Parts.Where(part => !part.Fixed && !car.IsOff(part.Id)).Select(part => new Findable(part.Id, part.Name, More(car, part)));
+
+    /// <summary>Further words that a part is found by.</summary>
+    public static string More(CarLookup car, Part part) => $"{part.Id} {car.ZoneName(part.Zone)} {string.Join(' ', part.Roles)}";
+
+    private static IEnumerable<Findable> Parts(CarLookup car) =>
+        car.Car.Structure.Parts.Where(part => !part.Fixed && !car.Holds(Fact.Free(part.Id)))
+            .Select(part => new Findable(Fact.Free(part.Id).ToString(), part.Name, More(car, part)));
+
+    private static IEnumerable<Findable> Spaces(CarLookup car) =>
+        car.Car.Structure.Spaces.Where(space => !car.Holds(Fact.Reach(space.Id)))
+            .Select(space => new Findable(Fact.Reach(space.Id).ToString(), space.Name, $"{space.Id} {car.ZoneName(space.Zone)}"));
+
+    private static IEnumerable<Findable> Joints(CarLookup car) =>
+        car.Car.Structure.Joints.Where(joint => !car.Holds(Fact.Open(joint.Id)))
+            .Select(joint => new Findable(Fact.Open(joint.Id).ToString(), car.JointName(joint), joint.Id));
+}

@@ -1,0 +1,179 @@
+using Refettle.Access;
+using Refettle.Logbook;
+using Refettle.Web.Steps;
+using Refettle.Web.Words;
+
+namespace Refettle.Web.Garage;
+
+/// <summary>The car that the pages show: its log, what the log folds to, and the plan that is followed.</summary>
+public sealed class OpenCar(ServerApi server, IKeeper keeper, TimeProvider clock) : IDisposable
+{
+    private const string DeviceKey = "device";
+    private static readonly TimeSpan Look = TimeSpan.FromSeconds(15);
+    private string? _id;
+    private CarLog? _log;
+    private CurrentPlan? _plan;
+    private CancellationTokenSource _leave = new();
+    private bool _watching;
+
+    /// <summary>Something that is shown may have changed.</summary>
+    public event Action? Changed;
+
+    public bool Opening { get; private set; }
+
+    public CarHistory? History { get; private set; }
+
+    /// <summary>The car as it stands; null until its logbook is open.</summary>
+    public CarLookup? Car { get; private set; }
+
+    public Question? Question => _plan?.Question;
+
+    public Plan? Plan => _plan?.Plan;
+
+    public bool Asking => _plan?.Asking ?? false;
+
+    public bool Stale => _plan?.Stale ?? false;
+
+    public PlanProgress? Progress { get; private set; }
+
+    public int Waiting => _log?.Waiting ?? 0;
+
+    public bool IsReached => _log?.IsReached ?? true;
+
+    public ValueList<Fault> Faults => [.. _log?.Faults ?? [], .. PlanFaults];
+
+    public bool IsWaiting(Guid entry) => _log?.IsWaiting(entry) ?? false;
+
+    /// <summary>Without a network the plan on hand stays good, so that alone is no fault.</summary>
+    private ValueList<Fault> PlanFaults => _plan is { Plan: not null } && !IsReached ? [] : _plan?.Faults ?? [];
+
+    /// <summary>Opens a car's logbook: what is kept here at once, then what the server has.</summary>
+    public async Task OpenAsync(string id)
+    {
+        if (_id == id)
+            return;
+        Leave();
+        (_id, Opening) = (id, true);
+        var plan = _plan = new(id, server, keeper);
+        var log = _log = new(id, await DeviceAsync(), server, keeper, clock);
+        await log.LoadAsync();
+        await plan.LoadAsync();
+        Fold();
+        await log.SyncAsync();
+        Opening = false;
+        Fold();
+        await WatchAsync();
+    }
+
+    /// <summary>Writes what happened and shows it at once; sending it is tried afterwards.</summary>
+    public async Task WriteAsync(Happening happening)
+    {
+        await _log!.WriteAsync(happening);
+        Fold();
+        await SyncAsync();
+    }
+
+    /// <summary>Marks a step done, or takes the mark back.</summary>
+    public Task TickAsync(int step)
+    {
+        var (fact, way) = (Plan!.Steps[step].Fact, Plan.Steps[step].Way);
+        var isStance = Car!.State(fact.Subject)?.IsStance == true && fact.Kind == FactKind.State;
+        if (!Progress!.Done[step])
+            return WriteAsync(isStance ? new StanceTaken(fact.Subject) : new StepDone(fact, way.Length == 0 ? null : way, null));
+        return LastMark(fact, isStance) is { } mark
+            ? WriteAsync(new Struck(mark.Entry.Id, null))
+            : isStance ? Task.CompletedTask : WriteAsync(new StepReversed(fact, null));
+    }
+
+    /// <summary>Strikes an entry; striking a strike restores what it struck.</summary>
+    public Task StrikeAsync(Guid entry) => WriteAsync(new Struck(entry, null));
+
+    /// <summary>Strikes the newest mark of a step that still counts and that this device or another made.</summary>
+    public Task UndoAsync()
+    {
+        var mark = History?.Lines.LastOrDefault(line => line.Standing == Standing.InForce && line.Happening is StepDone or StanceTaken);
+        return mark is null ? Task.CompletedTask : StrikeAsync(mark.Entry.Id);
+    }
+
+    public async Task AskAsync(Question? question)
+    {
+        var asked = question is null ? _plan!.ClearAsync() : _plan!.AskAsync(question);
+        Show();
+        await asked;
+        Show();
+    }
+
+    public async Task FollowAsync(Plan plan)
+    {
+        await _plan!.FollowAsync(plan);
+        Show();
+    }
+
+    public void Dispose() => Leave();
+
+    private HistoryLine? LastMark(Fact fact, bool isStance) => History!.Lines.LastOrDefault(line =>
+        line.Standing == Standing.InForce && (isStance
+            ? line.Happening is StanceTaken taken && taken.Stance == fact.Subject
+            : line.Happening is StepDone done && done.Fact == fact));
+
+    private async Task<string> DeviceAsync()
+    {
+        if (await keeper.GetAsync<string>(DeviceKey) is { } known)
+            return known;
+        var made = $"browser-{Guid.CreateVersion7(clock.GetUtcNow()):n}";
+        await keeper.PutAsync(DeviceKey, made);
+        return made;
+    }
+
+    private async Task WatchAsync()
+    {
+        if (!_watching)
+            await keeper.WatchNetworkAsync(SyncAsync);
+        _watching = true;
+        _ = LookAgainAsync(_leave.Token);
+    }
+
+    private async Task LookAgainAsync(CancellationToken left)
+    {
+        using var timer = new PeriodicTimer(Look, clock);
+        while (!left.IsCancellationRequested && await timer.WaitForNextTickAsync())
+            await SyncAsync();
+    }
+
+    private async Task SyncAsync()
+    {
+        if (_log is { } log && await log.SyncAsync())
+            Fold();
+        else
+            Show();
+    }
+
+    private void Fold()
+    {
+        if (_log!.Entries.Count > 0)
+        {
+            var before = Car?.Car.Structure;
+            History = CarHistory.Of(_id!, _log.Entries);
+            Car = new(History.Car);
+            if (before is not null && before != Car.Car.Structure)
+                _ = _plan!.MarkStaleAsync();
+        }
+
+        Show();
+    }
+
+    private void Show()
+    {
+        Progress = Plan is { } plan && Car is { } car ? PlanProgress.Of(plan, car) : null;
+        Changed?.Invoke();
+    }
+
+    private void Leave()
+    {
+        _leave.Cancel();
+        _leave.Dispose();
+        _leave = new();
+        _log?.Dispose();
+        (History, Car, Progress, _id) = (null, null, null, null);
+    }
+}

@@ -1,0 +1,69 @@
+using System.Net.Http.Json;
+using System.Text.Json;
+using Refettle.Access;
+
+namespace Refettle.Web.Garage;
+
+/// <summary>The server's side of the pages.</summary>
+public sealed class ServerApi(HttpClient http)
+{
+    /// <summary>A form on another site cannot send this header, so what carries it was sent by these pages.</summary>
+    public const string OwnHeader = "X-Refettle";
+
+    public Task<Reply<ValueList<CarLine>>> CarsAsync() => GetAsync<ValueList<CarLine>>("api/cars");
+
+    public Task<Reply<EntryPage>> EntriesAsync(string car, int from) =>
+        GetAsync<EntryPage>($"api/cars/{car}/entries?from={from}");
+
+    public Task<Reply<EntriesKept>> SendAsync(string car, ValueList<Entry> entries) =>
+        PostAsync<EntriesKept>($"api/cars/{car}/entries", entries);
+
+    public Task<Reply<Plan>> ReachAsync(string car, Question question) => PostAsync<Plan>($"api/cars/{car}/reach", question);
+
+    public Task<Reply<WithinAnswer>> WithinAsync(string car, Question question) =>
+        PostAsync<WithinAnswer>($"api/cars/{car}/within", question);
+
+    public Task<Reply<ValueList<OtherPlan>>> OthersAsync(string car, Question question) =>
+        PostAsync<ValueList<OtherPlan>>($"api/cars/{car}/others", question);
+
+    private Task<Reply<T>> GetAsync<T>(string path) => AskAsync<T>(new(HttpMethod.Get, path));
+
+    private Task<Reply<T>> PostAsync<T>(string path, object body)
+    {
+        var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = JsonContent.Create(body, body.GetType(), options: ExchangeJson.Options) };
+        request.Headers.Add(OwnHeader, "1");
+        return AskAsync<T>(request);
+    }
+
+    private async Task<Reply<T>> AskAsync<T>(HttpRequestMessage request)
+    {
+        try
+        {
+            using var response = await http.SendAsync(request);
+            return new(true, response.IsSuccessStatusCode
+                ? Result<T>.Good((await response.Content.ReadFromJsonAsync<T>(ExchangeJson.Options))!)
+                : Result<T>.Bad(await FaultsOf(response)));
+        }
+        catch (Exception problem) when (problem is HttpRequestException or TaskCanceledException or IOException)
+        {
+            return Reply<T>.Unreached;
+        }
+        catch (JsonException problem)
+        {
+            return new(true, Result<T>.Bad(new Fault("the server's answer", problem.Message, "Load the page again; page and server may be of different versions.")));
+        }
+    }
+
+    private static async Task<IEnumerable<Fault>> FaultsOf(HttpResponseMessage response)
+    {
+        try
+        {
+            var problem = await response.Content.ReadFromJsonAsync<Problem>(ExchangeJson.Options);
+            return problem?.Faults is { Count: > 0 } faults ? faults : [new("the server", problem?.Title ?? "it refused", problem?.Detail ?? "")];
+        }
+        catch (JsonException)
+        {
+            return [new("the server", $"it answered {(int)response.StatusCode}", "Try again.")];
+        }
+    }
+}
