@@ -12,7 +12,7 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
     private readonly HashSet<Guid> _known = [];
     private readonly Dictionary<Guid, Entry> _waiting = [];
 
-    private string NextKey => $"next:{car}";
+    private string LastKey => $"last:{car}";
 
     /// <summary>All entries, in the order in which they came to be known here.</summary>
     public IReadOnlyList<Entry> Entries => _arrived;
@@ -45,7 +45,7 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
             while (true)
             {
                 var entry = _writer.Next(car, LogEnd.Of(device, _arrived), happening);
-                if (await keeper.AddAsync(KeptEntry.Of(entry, sent: false)))
+                if (await keeper.AddAsync(BrowserEntry.Of(entry, sent: false)))
                 {
                     Take(entry, sent: false);
                     return entry;
@@ -85,7 +85,7 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
         Note(reply);
         if (!reply.IsGood)
             return false;
-        await keeper.KeepAsync([.. batch.Select(entry => KeptEntry.Of(entry, sent: true))]);
+        await keeper.KeepAsync([.. batch.Select(entry => BrowserEntry.Of(entry, sent: true))]);
         foreach (var entry in batch)
             _waiting.Remove(entry.Id);
         return true;
@@ -93,16 +93,16 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
 
     private async Task<bool> FetchAsync()
     {
-        var from = _arrived.Count == 0 ? 0 : await keeper.GetAsync<int>(NextKey);
-        var reply = await server.EntriesAsync(car, from);
-        if (reply.IsGood && reply.Value.Total < from)
+        var after = _arrived.Count == 0 ? 0 : await keeper.GetAsync<long>(LastKey);
+        var reply = await server.EntriesAsync(car, after);
+        if (reply.IsGood && reply.Value.Last < after)
             reply = await server.EntriesAsync(car, 0);
         Note(reply);
         if (!reply.IsGood)
             return false;
         var came = reply.Value.Entries.Where(entry => !_known.Contains(entry.Id)).ToArray();
-        await keeper.KeepAsync([.. came.Select(entry => KeptEntry.Of(entry, sent: true))]);
-        await keeper.PutAsync(NextKey, reply.Value.Next);
+        await keeper.KeepAsync([.. came.Select(entry => BrowserEntry.Of(entry, sent: true))]);
+        await keeper.PutAsync(LastKey, reply.Value.Last);
         foreach (var entry in came)
             Take(entry, sent: true);
         return came.Length > 0;

@@ -6,9 +6,9 @@ namespace Refettle.Web.Garage;
 /// <summary>An entry as this browser keeps it.</summary>
 /// <param name="Sent">The server has it.</param>
 /// <param name="Text">The entry as JSON.</param>
-public sealed record KeptEntry(string Car, string Device, long Sequence, bool Sent, string Text)
+public sealed record BrowserEntry(string Car, string Device, long Sequence, bool Sent, string Text)
 {
-    public static KeptEntry Of(Entry entry, bool sent) =>
+    public static BrowserEntry Of(Entry entry, bool sent) =>
         new(entry.Car, entry.Device, entry.Sequence, sent, JsonSerializer.Serialize(entry, ExchangeJson.Options));
 
     public Entry Entry => JsonSerializer.Deserialize<Entry>(Text, ExchangeJson.Options)!;
@@ -17,12 +17,12 @@ public sealed record KeptEntry(string Car, string Device, long Sequence, bool Se
 /// <summary>What this browser keeps over a reload.</summary>
 public interface IKeeper
 {
-    Task<IReadOnlyList<KeptEntry>> EntriesAsync(string car);
+    Task<IReadOnlyList<BrowserEntry>> EntriesAsync(string car);
 
     /// <summary>Keeps an entry of this browser's own chain; false when another tab has taken its place in the chain.</summary>
-    Task<bool> AddAsync(KeptEntry entry);
+    Task<bool> AddAsync(BrowserEntry entry);
 
-    Task KeepAsync(IReadOnlyList<KeptEntry> entries);
+    Task KeepAsync(IReadOnlyList<BrowserEntry> entries);
 
     Task<T?> GetAsync<T>(string key);
 
@@ -40,12 +40,12 @@ public sealed class BrowserKeeper(IJSRuntime browser) : IKeeper
 
     private Func<Task>? _back;
 
-    public async Task<IReadOnlyList<KeptEntry>> EntriesAsync(string car) =>
-        await (await _module.Value).InvokeAsync<KeptEntry[]>("entries", car);
+    public async Task<IReadOnlyList<BrowserEntry>> EntriesAsync(string car) =>
+        await (await _module.Value).InvokeAsync<BrowserEntry[]>("entries", car);
 
-    public async Task<bool> AddAsync(KeptEntry entry) => await (await _module.Value).InvokeAsync<bool>("add", entry);
+    public async Task<bool> AddAsync(BrowserEntry entry) => await (await _module.Value).InvokeAsync<bool>("add", entry);
 
-    public async Task KeepAsync(IReadOnlyList<KeptEntry> entries) => await (await _module.Value).InvokeVoidAsync("keep", entries);
+    public async Task KeepAsync(IReadOnlyList<BrowserEntry> entries) => await (await _module.Value).InvokeVoidAsync("keep", entries);
 
     public async Task<T?> GetAsync<T>(string key) =>
         await (await _module.Value).InvokeAsync<string?>("get", key) is { } text ? Read<T>(text) : default;

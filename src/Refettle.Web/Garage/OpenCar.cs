@@ -77,7 +77,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, TimeProvider clock
     public Task TickAsync(int step)
     {
         var (fact, way) = (Plan!.Steps[step].Fact, Plan.Steps[step].Way);
-        var isStance = Car!.State(fact.Subject)?.IsStance == true && fact.Kind == FactKind.State;
+        var isStance = Car!.IsStance(fact);
         if (!Progress!.Done[step])
             return WriteAsync(isStance ? new StanceTaken(fact.Subject) : new StepDone(fact, way.Length == 0 ? null : way, null));
         return LastMark(fact, isStance) is { } mark

@@ -1,6 +1,7 @@
 using System.Net.Http.Json;
 using System.Text.Json;
 using Refettle.Access;
+using Refettle.Logbook;
 
 namespace Refettle.Web.Garage;
 
@@ -10,10 +11,10 @@ public sealed class ServerApi(HttpClient http)
     /// <summary>A form on another site cannot send this header, so what carries it was sent by these pages.</summary>
     public const string OwnHeader = "X-Refettle";
 
-    public Task<Reply<ValueList<CarLine>>> CarsAsync() => GetAsync<ValueList<CarLine>>("api/cars");
+    public Task<Reply<ValueList<ShelfCar>>> CarsAsync() => GetAsync<ValueList<ShelfCar>>("api/cars");
 
-    public Task<Reply<EntryPage>> EntriesAsync(string car, int from) =>
-        GetAsync<EntryPage>($"api/cars/{car}/entries?from={from}");
+    public Task<Reply<EntryPage>> EntriesAsync(string car, long after) =>
+        GetAsync<EntryPage>($"api/cars/{car}/entries?after={after}");
 
     public Task<Reply<EntriesKept>> SendAsync(string car, ValueList<Entry> entries) =>
         PostAsync<EntriesKept>($"api/cars/{car}/entries", entries);

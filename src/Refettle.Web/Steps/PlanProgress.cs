@@ -17,32 +17,16 @@ public sealed record PlanProgress(Plan Plan, ValueList<bool> Done)
 
     public static PlanProgress Of(Plan plan, CarLookup car)
     {
-        var done = plan.Steps.Select(step => !IsStance(step, car) && car.Holds(step.Fact)).ToArray();
-        MarkWhatFollows(plan, car, done);
+        var done = plan.Steps.Select(step => !car.IsStance(step.Fact) && car.Holds(step.Fact)).ToArray();
         MarkStances(plan, car, done);
         return new(plan, done.ToValueList());
-    }
-
-    /// <summary>A part is free, and a space within reach, as soon as what that needs is done: nobody marks it.</summary>
-    private static void MarkWhatFollows(Plan plan, CarLookup car, bool[] done)
-    {
-        var holds = plan.Steps.Where((_, step) => done[step]).Select(step => step.Fact).ToHashSet();
-        for (var step = 0; step < done.Length; step++)
-        {
-            var (fact, needs) = (plan.Steps[step].Fact, plan.Steps[step].Needs);
-            if (done[step] || fact.Kind is not (FactKind.Free or FactKind.Reach) || needs.Count == 0)
-                continue;
-            done[step] = needs.All(need => holds.Contains(need) || car.Holds(need));
-            if (done[step])
-                holds.Add(fact);
-        }
     }
 
     /// <summary>Stances come and go, and one plan may take the same one twice. A change of stance counts as done when work that
     /// follows it is done, or when every earlier change is done and the car is in that stance now.</summary>
     private static void MarkStances(Plan plan, CarLookup car, bool[] done)
     {
-        var changes = Enumerable.Range(0, done.Length).Where(step => IsStance(plan.Steps[step], car)).ToArray();
+        var changes = Enumerable.Range(0, done.Length).Where(step => car.IsStance(plan.Steps[step].Fact)).ToArray();
         var earlierDone = true;
         for (var i = 0; i < changes.Length && earlierDone; i++)
         {
@@ -54,7 +38,4 @@ public sealed record PlanProgress(Plan Plan, ValueList<bool> Done)
 
     private static bool NeedsStance(Step step, Step stance) =>
         step.Stance == stance.Fact.Subject || step.Needs.Contains(stance.Fact);
-
-    private static bool IsStance(Step step, CarLookup car) =>
-        step.Fact.Kind == FactKind.State && car.State(step.Fact.Subject)?.IsStance == true;
 }

@@ -1,0 +1,49 @@
+using Refettle.Access;
+using Refettle.Server.Guards;
+using Refettle.Web.Garage;
+
+namespace Refettle.Server.Api;
+
+/// <summary>The heavy questions, asked of the car as its log tells it.</summary>
+internal static class QuestionRoutes
+{
+    private const long MostBytes = 200_000;
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        Map(api, "reach", (planner, car, question, cancel) => planner.Reach(car, question, cancel));
+        Map(api, "within", (planner, car, question, cancel) => planner.Within(car, question, cancel: cancel));
+        Map(api, "others", (planner, car, question, cancel) => planner.Others(car, question, cancel: cancel));
+        api.MapPost("cars/{car}/compare", CompareAsync).WithMetadata(new BodyLimit(MostBytes));
+    }
+
+    private static void Map<T>(IEndpointRouteBuilder api, string verb, Func<IAccessPlanner, Car, Question, CancellationToken, T> answer) =>
+        api.MapPost($"cars/{{car}}/{verb}", (string car, HttpRequest request, Garage garage, IAccessPlanner? planner, CancellationToken cancel) =>
+            AnswerAsync<Question, T>(car, request, garage, planner, QuestionCheck.Of, answer, cancel)).WithMetadata(new BodyLimit(MostBytes));
+
+    private static Task<IResult> CompareAsync(string car, HttpRequest request, Garage garage, IAccessPlanner? planner, CancellationToken cancel) =>
+        AnswerAsync<Pair, Comparison>(car, request, garage, planner, FaultsOf, (asked, of, pair, stop) => asked.Compare(of, pair.First, pair.Second, stop), cancel);
+
+    private static ValueList<Fault> FaultsOf(Car car, Pair pair) =>
+        [.. QuestionCheck.Of(car, new() { Goals = pair.First }), .. QuestionCheck.Of(car, new() { Goals = pair.Second })];
+
+    /// <summary>Whoever leaves, or waits too long, ends the search; the best answer so far is then given with its bound.</summary>
+    private static async Task<IResult> AnswerAsync<TAsked, T>(
+        string id, HttpRequest request, Garage garage, IAccessPlanner? planner,
+        Func<Car, TAsked, ValueList<Fault>> check, Func<IAccessPlanner, Car, TAsked, CancellationToken, T> answer, CancellationToken left)
+    {
+        if (planner is null)
+            return Problems.Of(StatusCodes.Status503ServiceUnavailable, "This server has no planner", "Start it with the planner, or ask on the command line.");
+        if (garage.Car(id) is not { } car)
+            return Problems.NoSuchCar(id);
+        var asked = await Body.ReadAsync<TAsked>(request, left);
+        if (!asked.IsGood)
+            return Problems.Of(asked.Faults[0]);
+        if (check(car, asked.Value) is { Count: > 0 } faults)
+            return Problems.Of(StatusCodes.Status422UnprocessableEntity, "That cannot be asked of this car", "See the faults.", faults);
+        using var patience = CancellationTokenSource.CreateLinkedTokenSource(left);
+        patience.CancelAfter(Patience);
+        return Results.Json(await Task.Run(() => answer(planner, car, asked.Value, patience.Token), left), ExchangeJson.Options);
+    }
+}

@@ -1,0 +1,25 @@
+using System.Collections.Concurrent;
+using Refettle.Logbook;
+
+namespace Refettle.Server;
+
+/// <summary>The cars as they stand, folded anew when their logbook has grown.</summary>
+internal sealed class Garage(ILogbook logbook)
+{
+    private readonly ConcurrentDictionary<string, (long Position, Car Car)> _folded = new();
+
+    /// <summary>The car; null when the logbook has no entry about it.</summary>
+    public Car? Car(string id)
+    {
+        if (LastPosition(id) is not { } position)
+            return null;
+        if (_folded.TryGetValue(id, out var known) && known.Position == position)
+            return known.Car;
+        var car = CarHistory.Of(id, logbook.Read(id).Select(kept => kept.Entry)).Car;
+        _folded[id] = (position, car);
+        return car;
+    }
+
+    /// <summary>Where the newest entry about a car stands; null when there is none.</summary>
+    public long? LastPosition(string id) => logbook.Cars().FirstOrDefault(car => car.Id == id)?.LastPosition;
+}

@@ -1,0 +1,63 @@
+using Microsoft.AspNetCore.Diagnostics;
+using Refettle.Access;
+using Refettle.Logbook;
+using Refettle.Server.Api;
+using Refettle.Server.Guards;
+
+namespace Refettle.Server;
+
+/// <summary>What the pages are served from.</summary>
+public sealed record HostOptions
+{
+    /// <summary>The logbooks. They stay open; whoever opened them closes them.</summary>
+    public required ILogbook Logbook { get; init; }
+
+    /// <summary>Null leaves the heavy questions unanswered.</summary>
+    public IAccessPlanner? Planner { get; init; }
+
+    /// <summary>TCP port on 127.0.0.1; 0 takes a free one.</summary>
+    public int Port { get; init; }
+}
+
+/// <summary>The server, put together: for its own program, for the command line, and for tests.</summary>
+public static class RefettleHost
+{
+    /// <summary>A server that is built and not yet started. It listens on 127.0.0.1 only.</summary>
+    public static WebApplication Build(HostOptions options)
+    {
+        var builder = WebApplication.CreateEmptyBuilder(new()
+        {
+            ApplicationName = typeof(RefettleHost).Assembly.GetName().Name,
+            ContentRootPath = AppContext.BaseDirectory,
+        });
+        builder.WebHost.UseKestrelCore().UseStaticWebAssets().UseUrls($"http://127.0.0.1:{options.Port}");
+        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning);
+        builder.Services.AddRoutingCore();
+        builder.Services.AddSingleton(options.Logbook).AddSingleton<Garage>();
+        if (options.Planner is { } planner)
+            builder.Services.AddSingleton(planner);
+        var app = builder.Build();
+        Guard(app);
+        Route(app);
+        return app;
+    }
+
+    private static void Guard(WebApplication app)
+    {
+        app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = Problems.Broke });
+        app.Use(PageHeaders.Add);
+        app.UseMiddleware<RequestGuard>();
+        app.UseRouting();
+    }
+
+    private static void Route(WebApplication app)
+    {
+        var api = app.MapGroup("/api");
+        api.MapGet("health", () => Results.Json(new { status = "ok", version = typeof(RefettleHost).Assembly.GetName().Version?.ToString(3) }));
+        LogRoutes.Map(api);
+        QuestionRoutes.Map(api);
+        api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));
+        app.MapStaticAssets();
+        app.MapFallbackToFile("index.html");
+    }
+}

@@ -1,0 +1,33 @@
+using Refettle.Logbook;
+
+namespace Refettle.Web.Words;
+
+/// <summary>What an entry tells, in a line.</summary>
+public static class LogWords
+{
+    public static string Of(HistoryLine line, CarLookup car, IReadOnlyDictionary<Guid, HistoryLine> byId) => line.Happening switch
+    {
+        null => line.Standing == Standing.FromNewerVersion ? $"From a newer version: {line.Entry.Kind}" : $"Cannot be read: {line.Entry.Kind}",
+        CarOpened opened => $"Logbook opened: {opened.Name}",
+        StructureAdded added => $"Described: {added.Source} ({Count(added.Added)})",
+        StructureRemoved removed => $"Taken out of the description: {string.Join(", ", removed.Things)}",
+        StepDone done => $"Done: {car.Name(done.Fact)}",
+        StepReversed reversed => $"Taken back: {car.Name(reversed.Fact)}",
+        StanceTaken taken => $"Car put: {car.Name(Fact.State(taken.Stance))}",
+        SoundnessJudged judged => $"{car.PartName(judged.Part)} found {(judged.Sound ? "sound" : "too weak to carry the car")}",
+        SettingsChosen => "Settings chosen",
+        Noted noted => noted.Text,
+        Struck struck => $"Undone: {(byId.TryGetValue(struck.Target, out var target) ? Of(target, car, byId) : "an entry that is not here yet")}",
+        _ => line.Entry.Kind,
+    };
+
+    private static string Count(Structure added) => string.Join(", ", new[]
+    {
+        Some(added.Parts.Count, "part"),
+        Some(added.Joints.Count, "joint"),
+        Some(added.States.Count, "state"),
+        Some(added.Spaces.Count, "space"),
+    }.Where(words => words.Length > 0));
+
+    private static string Some(int count, string what) => count == 0 ? "" : count == 1 ? $"1 {what}" : $"{count} {what}s";
+}
