@@ -40,7 +40,7 @@ internal static class LogRoutes
             : Problems.Of(StatusCodes.Status422UnprocessableEntity, "The logbook did not take the entries", "None was taken. See the faults.", taken.Faults);
     }
 
-    private static IEnumerable<Fault> Wrong(Entry entry, string car) => entry.Car == car
+    private static ValueList<Fault> Wrong(Entry entry, string car) => entry.Car == car
         ? EntryCheck.Of(entry)
         : [new($"entry {entry.Id}", $"it is about {entry.Car}, not {car}", "Send each car's entries to its own address.")];
 }

@@ -13,7 +13,7 @@ public readonly record struct Thread(Link Link, string Path);
 /// <summary>The drawing of a plan: time runs from left to right, each step stands just before what waits for it.</summary>
 public sealed record Picture(double Width, double Height, ValueList<Box> Boxes, ValueList<Thread> Threads)
 {
-    public const double BoxWidth = 172;
+    public const double BoxWidth = 200;
     public const double BoxHeight = 60;
     private const double ColumnGap = 44;
     private const double RowGap = 14;

@@ -4,7 +4,8 @@ namespace Refettle.Web.Find;
 /// <param name="Key">What the page does with it: a fact or an identifier.</param>
 /// <param name="Name">As shown.</param>
 /// <param name="More">Further words it is found by: identifier, zone, side.</param>
-public sealed record Findable(string Key, string Name, string More);
+/// <param name="Rank">Of two that are found equally well the smaller comes first.</param>
+public sealed record Findable(string Key, string Name, string More, int Rank = 0);
 
 /// <summary>Finds by words: each word typed must begin, or else be within, a word of the thing.</summary>
 public static class Finder
@@ -21,6 +22,7 @@ public static class Finder
             : things.Select(thing => (thing, Score: Score(thing, words)))
                 .Where(found => found.Score > 0)
                 .OrderByDescending(found => found.Score)
+                .ThenBy(found => found.thing.Rank)
                 .ThenBy(found => found.thing.Name.Length)
                 .ThenBy(found => found.thing.Name, StringComparer.Ordinal)
                 .Take(most)

@@ -12,6 +12,11 @@ public static class Goals
     public static IEnumerable<Findable> PartsOn(CarLookup car) =>
         car.Car.Structure.Parts.Where(part => !part.Fixed && !car.IsOff(part.Id)).Select(part => new Findable(part.Id, part.Name, More(car, part)));
 
+    /// <summary>Parts that are on the car, heaviest first: what one mostly wants to get at.</summary>
+    public static IEnumerable<Part> Heaviest(CarLookup car, int most) =>
+        car.Car.Structure.Parts.Where(part => !part.Fixed && part.Mass is not null && !car.IsOff(part.Id))
+            .OrderByDescending(part => part.Mass!.Value.Value).ThenBy(part => part.Name, StringComparer.Ordinal).Take(most);
+
     /// <summary>Further words that a part is found by.</summary>
     public static string More(CarLookup car, Part part) => $"{part.Id} {car.ZoneName(part.Zone)} {string.Join(' ', part.Roles)}";
 
@@ -21,9 +26,9 @@ public static class Goals
 
     private static IEnumerable<Findable> Spaces(CarLookup car) =>
         car.Car.Structure.Spaces.Where(space => !car.Holds(Fact.Reach(space.Id)))
-            .Select(space => new Findable(Fact.Reach(space.Id).ToString(), space.Name, $"{space.Id} {car.ZoneName(space.Zone)}"));
+            .Select(space => new Findable(Fact.Reach(space.Id).ToString(), space.Name, $"{space.Id} {car.ZoneName(space.Zone)}", Rank: 1));
 
     private static IEnumerable<Findable> Joints(CarLookup car) =>
         car.Car.Structure.Joints.Where(joint => !car.Holds(Fact.Open(joint.Id)))
-            .Select(joint => new Findable(Fact.Open(joint.Id).ToString(), car.JointName(joint), joint.Id));
+            .Select(joint => new Findable(Fact.Open(joint.Id).ToString(), car.JointName(joint), joint.Id, Rank: 2));
 }

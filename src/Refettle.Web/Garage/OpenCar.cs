@@ -136,8 +136,15 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, TimeProvider clock
     private async Task LookAgainAsync(CancellationToken left)
     {
         using var timer = new PeriodicTimer(Look, clock);
-        while (!left.IsCancellationRequested && await timer.WaitForNextTickAsync())
-            await SyncAsync();
+        try
+        {
+            while (await timer.WaitForNextTickAsync(left))
+                await SyncAsync();
+        }
+        catch (OperationCanceledException)
+        {
+            return;
+        }
     }
 
     private async Task SyncAsync()

@@ -12,7 +12,7 @@ public sealed record StepGroup(string Place, string Posture, int First, int Coun
         var first = 0;
         for (var step = 1; step <= plan.Steps.Count; step++)
         {
-            if (step < plan.Steps.Count && Where(plan.Steps[step]) == Where(plan.Steps[first]))
+            if (step < plan.Steps.Count && (plan.Steps[step].FollowsByItself() || Where(plan.Steps[step]) == Where(plan.Steps[first])))
                 continue;
             yield return new(car.ZoneName(plan.Steps[first].Place), Plain.Posture(plan.Steps[first].Posture), first, step - first);
             first = step;

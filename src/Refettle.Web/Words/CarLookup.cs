@@ -43,6 +43,11 @@ public sealed class CarLookup(Car car)
         _ => PartName(fact.Subject),
     };
 
+    /// <summary>A fact in as few words as a box has room for.</summary>
+    public string Short(Fact fact) => Joint(fact.Subject) is { Name: null } joint && fact.Kind == FactKind.Open
+        ? $"{Plain.Word(joint.Kind)}: {PartName(joint.Holds[0])}"
+        : fact.Kind == FactKind.Open ? Subject(fact) : Name(fact);
+
     /// <summary>A fact in words: <c>Rear axle off</c>.</summary>
     public string Name(Fact fact) => fact.Kind switch
     {
