@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Diagnostics;
 using Refettle.Access;
+using Refettle.Kits;
 using Refettle.Logbook;
 using Refettle.Server.Api;
 using Refettle.Server.Guards;
@@ -14,6 +15,9 @@ public sealed record HostOptions
 
     /// <summary>Null leaves the heavy questions unanswered.</summary>
     public IAccessPlanner? Planner { get; init; }
+
+    /// <summary>What can be added to a car.</summary>
+    public ValueList<Kit> Kits { get; init; } = [];
 
     /// <summary>TCP port on 127.0.0.1; 0 takes a free one.</summary>
     public int Port { get; init; }
@@ -38,7 +42,7 @@ public static class RefettleHost
             builder.Services.AddSingleton(planner);
         var app = builder.Build();
         Guard(app);
-        Route(app);
+        Route(app, options);
         return app;
     }
 
@@ -50,10 +54,11 @@ public static class RefettleHost
         app.UseRouting();
     }
 
-    private static void Route(WebApplication app)
+    private static void Route(WebApplication app, HostOptions options)
     {
         var api = app.MapGroup("/api");
         api.MapGet("health", () => Results.Json(new { status = "ok", version = typeof(RefettleHost).Assembly.GetName().Version?.ToString(3) }));
+        api.MapGet("kits", () => Results.Json(options.Kits, ExchangeJson.Options));
         LogRoutes.Map(api);
         QuestionRoutes.Map(api);
         api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Mvc;
 using Refettle.Access;
 using Refettle.Server.Guards;
 using Refettle.Web.Garage;
@@ -19,10 +20,10 @@ internal static class QuestionRoutes
     }
 
     private static void Map<T>(IEndpointRouteBuilder api, string verb, Func<IAccessPlanner, Car, Question, CancellationToken, T> answer) =>
-        api.MapPost($"cars/{{car}}/{verb}", (string car, HttpRequest request, Garage garage, IAccessPlanner? planner, CancellationToken cancel) =>
+        api.MapPost($"cars/{{car}}/{verb}", (string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken cancel) =>
             AnswerAsync<Question, T>(car, request, garage, planner, QuestionCheck.Of, answer, cancel)).WithMetadata(new BodyLimit(MostBytes));
 
-    private static Task<IResult> CompareAsync(string car, HttpRequest request, Garage garage, IAccessPlanner? planner, CancellationToken cancel) =>
+    private static Task<IResult> CompareAsync(string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken cancel) =>
         AnswerAsync<Pair, Comparison>(car, request, garage, planner, FaultsOf, (asked, of, pair, stop) => asked.Compare(of, pair.First, pair.Second, stop), cancel);
 
     private static ValueList<Fault> FaultsOf(Car car, Pair pair) =>

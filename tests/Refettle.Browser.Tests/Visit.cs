@@ -1,0 +1,55 @@
+using Microsoft.Playwright;
+using Refettle.Server.Tests;
+
+namespace Refettle.Browser.Tests;
+
+/// <summary>One browser in one garage. What the page complains of is collected.</summary>
+internal sealed class Visit : IAsyncDisposable
+{
+    private readonly List<string> _complaints = [];
+
+    private Visit(TestGarage garage, IBrowserContext context, IPage page) => (Garage, Context, Page) = (garage, context, page);
+
+    public TestGarage Garage { get; }
+
+    public IBrowserContext Context { get; }
+
+    public IPage Page { get; }
+
+    /// <summary>Errors in the page's console and scripts, lost connections apart.</summary>
+    public IEnumerable<string> Complaints => _complaints.Where(line => !line.Contains("ERR_INTERNET_DISCONNECTED", StringComparison.Ordinal));
+
+    public static async Task<Visit> StartAsync(TestGarage garage, IBrowserContext context)
+    {
+        var visit = new Visit(garage, context, await context.NewPageAsync());
+        visit.Page.Console += (_, message) =>
+        {
+            if (message.Type == "error")
+                visit._complaints.Add(message.Text);
+        };
+        visit.Page.PageError += (_, problem) => visit._complaints.Add(problem);
+        await visit.GoAsync("");
+        return visit;
+    }
+
+    /// <summary>Loads a page of the small car: <c>off</c>, <c>parts</c>, <c>part/rear-axle</c>.</summary>
+    public async Task GoAsync(string page)
+    {
+        await Page.GotoAsync(new Uri(Garage.Address, $"car/{SmallCar.Id}/{page}".TrimEnd('/')).ToString());
+        await Page.GetByText("All in the logbook").WaitForAsync();
+    }
+
+    /// <summary>Asks what frees the rear axle.</summary>
+    public async Task AskForAxleAsync()
+    {
+        await Page.GetByRole(AriaRole.Searchbox, new() { Name = "What do you want to get at?" }).FillAsync("rear axle");
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Rear axle", Exact = false }).First.ClickAsync();
+        await Page.GetByText("Proven").Or(Page.Locator(".now")).First.WaitForAsync();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await Context.DisposeAsync();
+        await Garage.DisposeAsync();
+    }
+}
