@@ -25,7 +25,7 @@ public sealed class MainFlowTests(Bench bench) : IClassFixture<Bench>
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Assertions.Expect(page.Locator(".now .says")).ToHaveTextAsync(first);
-        Assert.Empty(visit.Complaints);
+        Assert.True(!visit.Complaints.Any(), string.Join("\n", visit.Complaints));
     }
 
     [NeedsChromiumFact]
@@ -45,7 +45,7 @@ public sealed class MainFlowTests(Bench bench) : IClassFixture<Bench>
         await visit.Context.SetOfflineAsync(false);
         await Assertions.Expect(page.GetByText("All in the logbook")).ToBeVisibleAsync(new() { Timeout = 30_000 });
         Assert.Equal(2, Marks(visit).Count);
-        Assert.Empty(visit.Complaints);
+        Assert.True(!visit.Complaints.Any(), string.Join("\n", visit.Complaints));
     }
 
     private static List<Entry> Marks(Visit visit) =>
