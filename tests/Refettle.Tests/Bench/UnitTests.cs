@@ -7,17 +7,16 @@ namespace Refettle.Tests.Bench;
 public sealed class UnitTests
 {
     /// <summary>Our symbols in the words of GNU units.</summary>
-    private static readonly Dictionary<string, string> GnuWords = new()
-    {
-        [""] = "1", ["%"] = "percent", ["mm"] = "mm", ["µm"] = "micrometer", ["cm"] = "cm", ["m"] = "m", ["mil"] = "mil", ["in"] = "inch", ["ft"] = "foot",
-        ["mm²"] = "mm^2", ["cm²"] = "cm^2", ["m²"] = "m^2", ["in²"] = "inch^2", ["ft²"] = "foot^2",
-        ["L"] = "liter", ["mL"] = "ml", ["US gal"] = "gallon", ["US fl oz"] = "usfluidounce", ["kg"] = "kg", ["g"] = "gram", ["lb"] = "pound",
-        ["h"] = "hour", ["min"] = "minute", ["d"] = "day", ["N"] = "N", ["kN"] = "kN", ["lbf"] = "lbf", ["kgf"] = "kgf",
-        ["N·m"] = "N m", ["lbf·ft"] = "lbf ft", ["lbf·in"] = "lbf inch", ["kgf·m"] = "kgf m", ["kgf·cm"] = "kgf cm", ["ozf·in"] = "ounce force inch",
-        ["MPa"] = "MPa", ["GPa"] = "GPa", ["kPa"] = "kPa", ["bar"] = "bar", ["psi"] = "psi", ["ksi"] = "ksi", ["Mpsi"] = "1e6 psi",
-        ["N/mm"] = "N/mm", ["N/m"] = "N/m", ["lbf/in"] = "lbf/inch", ["kgf/mm"] = "kgf/mm", ["°"] = "degree", ["′"] = "arcmin", ["rad"] = "radian",
-        ["°/mm"] = "degree/mm", ["K"] = "K", ["°F step"] = "degF", ["Hz"] = "Hz", ["J"] = "J", ["m²/L"] = "m^2/liter", ["ft²/US gal"] = "ft^2/gallon",
-    };
+    private static readonly Dictionary<string, string> GnuWords = """
+         = 1; % = percent; mm = mm; µm = micrometer; cm = cm; m = m; mil = mil; in = inch; ft = foot; mm² = mm^2; cm² = cm^2;
+        m² = m^2; in² = inch^2; ft² = foot^2; L = liter; mL = ml; US gal = gallon; US fl oz = usfluidounce; kg = kg; g = gram;
+        lb = pound; h = hour; min = minute; d = day; N = N; kN = kN; lbf = lbf; kgf = kgf; N·m = N m; lbf·ft = lbf ft;
+        lbf·in = lbf inch; kgf·m = kgf m; kgf·cm = kgf cm; ozf·in = ounce force inch; MPa = MPa; GPa = GPa; kPa = kPa;
+        bar = bar; psi = psi; ksi = ksi; Mpsi = 1e6 psi; N/mm = N/mm; N/m = N/m; lbf/in = lbf/inch; kgf/mm = kgf/mm;
+        ° = degree; ′ = arcmin; rad = radian; °/mm = degree/mm; K = K; °F step = degF; Hz = Hz; J = J; m²/L = m^2/liter;
+        ft²/US gal = ft^2/gallon
+        """.Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries).Select(pair => pair.Split(" = "))
+        .ToDictionary(pair => pair[0].Trim(), pair => pair[1].Trim());
 
     [GnuUnitsFact]
     public void Every_factor_agrees_with_gnu_units()
