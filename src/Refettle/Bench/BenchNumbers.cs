@@ -36,7 +36,7 @@ public static class BenchNumbers
     public static Result<BenchAnswer> Answer(string name, IEnumerable<string> pairs)
     {
         if (Find(name) is not { } number)
-            return Result<BenchAnswer>.Bad(new Fault("numbers", $"there is no number '{name}'", "There are: " + string.Join(", ", All.Select(known => known.Name))));
+            return Result<BenchAnswer>.Bad(new Fault("numbers", $"there is no number '{name}'", NearNames.Ask(name, All.Select(known => known.Name), "There are: " + string.Join(", ", All.Select(known => known.Name)))));
         var texts = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         var faults = pairs.Select(pair => Add(pair, texts)).OfType<Fault>().ToList();
         return faults.Count > 0 ? Result<BenchAnswer>.Bad(faults) : number.Answer(texts);
