@@ -49,6 +49,7 @@ public static class KitReader
         var template = StructureReader.Read(body, places, "{zone}");
         Fields.Done(head, body);
         CheckJoins(body, template);
+        CheckUse(kit, root, faults, places);
         return kit with { Template = template };
     }
 
@@ -69,6 +70,21 @@ public static class KitReader
         foreach (var role in joins.Map.Pairs.Select(pair => pair.Key.Text))
             yield return new() { Name = role, Role = role, IsOptional = true, Means = "sub-assembly that these parts leave with", Joins = joins.Texts(role) };
     }
+
+    private static void CheckUse(Kit kit, Mapping root, FaultList faults, Places places)
+    {
+        var used = root.Pairs.SelectMany(pair => Scalars(pair.Key).Concat(Scalars(pair.Value))).SelectMany(scalar => Braces.In(scalar.Text)).ToHashSet();
+        foreach (var hole in kit.Holes.Where(hole => hole.Joins.Count == 0 && !used.Contains(hole.Name)))
+            faults.Add(places.Locate(new($"hole {hole.Name}", "nothing in the kit names it", $"Write {{{hole.Name}}} where that part belongs, or leave the hole out") { Severity = Severity.Note }));
+    }
+
+    private static IEnumerable<Scalar> Scalars(Node node) => node switch
+    {
+        Scalar scalar => [scalar],
+        Sequence list => list.Items.SelectMany(Scalars),
+        Mapping map => map.Pairs.SelectMany(pair => Scalars(pair.Key).Concat(Scalars(pair.Value))),
+        _ => [],
+    };
 
     private static void CheckJoins(Fields body, Structure template)
     {

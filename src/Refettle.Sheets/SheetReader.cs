@@ -35,7 +35,7 @@ public static class SheetReader
     {
         CheckVersion(root, "refettle");
         var places = new Places();
-        var sheet = Head(root) with { Structure = StructureReader.Read(root, places) };
+        var sheet = Head(root) with { Structure = StructureReader.Read(root, places) with { LooseEnds = LooseEndReader.Read(root) } };
         root.Done();
         foreach (var fault in StructureCheck.Of(sheet.Structure))
             faults.Add(places.Locate(fault));

@@ -7,13 +7,19 @@ public sealed class ShippedKitTests
 {
     [Fact]
     public void Every_kit_is_read_and_added_on_each_side_without_faults() =>
-        Assert.Equal("", string.Join('\n', KitShelf.Load(Checkout.Kits).Faults));
+        None(KitShelf.Load(Checkout.Kits).Faults);
+
+    private static void None(IEnumerable<Fault> faults)
+    {
+        var words = string.Join('\n', faults.Where(fault => fault.Severity == Severity.Error));
+        Assert.True(words.Length == 0, words);
+    }
 
     [Fact]
     public void Every_sample_sheet_is_read_without_faults()
     {
         var files = Directory.Exists(Checkout.Samples) ? Directory.GetFiles(Checkout.Samples, "*.yaml") : [];
-        Assert.Equal("", string.Join('\n', files.SelectMany(file => SheetReader.Read(File.ReadAllBytes(file), file).Faults)));
+        None(files.SelectMany(file => SheetReader.Read(File.ReadAllBytes(file), file).Faults));
     }
 
     [Fact]

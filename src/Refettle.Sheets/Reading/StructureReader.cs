@@ -2,7 +2,7 @@ using Refettle.Sheets.Tree;
 
 namespace Refettle.Sheets.Reading;
 
-/// <summary>Reads the sections that describe a car: zones, states, parts, joints, sub-assemblies, spaces, loose ends.</summary>
+/// <summary>Reads the sections that describe a car: zones, states, parts, joints, sub-assemblies, spaces.</summary>
 internal static class StructureReader
 {
     /// <summary>A structure of all that could be read, also when there are faults, so that these do not draw others after them.</summary>
@@ -14,7 +14,6 @@ internal static class StructureReader
         Joints = Each(root, "joints", "joint", places, JointReader.Read),
         SubAssemblies = Each(root, "sub-assemblies", "sub-assembly", places, UnitReader.Read),
         Spaces = Each(root, "spaces", "space", places, (id, fields) => SpaceReader.Read(id, fields, zone ?? Zone.WholeCar)),
-        LooseEnds = LooseEndReader.Read(root),
     };
 
     /// <summary>Reads a section: a map from identifier to description.</summary>

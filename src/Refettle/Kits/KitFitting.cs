@@ -90,14 +90,14 @@ internal sealed class KitFitting(Structure car, Kit kit, KitPlace place, IReadOn
         var ties = Tying.Propose(car.LooseEnds, split.Now, choices);
         foreach (var tie in ties)
             draft.Tie(tie);
-        var source = $"kit {_instance}";
-        var entry = new StructureAdded(source, draft.Added, ties.Select(tie => tie.End.Key()).ToValueList());
-        var addition = new KitAddition { Kit = kit, Instance = _instance, Joinings = joinings, Ties = ties, Entry = entry };
-        var faults = StructureCheck.Of(car.With(entry.Added, entry.Tied)).Except(StructureCheck.Of(car)).ToArray();
-        return faults.Any(fault => fault.Severity == Severity.Error) ? Result<KitAddition>.Bad(faults) : Result<KitAddition>.Good(addition, faults);
+        var entry = new StructureAdded($"kit {_instance}", draft.Added, ties.Select(tie => tie.End.Key()).ToValueList());
+        var check = AdditionCheck.Of(car, entry);
+        return check.IsGood
+            ? Result<KitAddition>.Good(new() { Kit = kit, Instance = _instance, Joinings = joinings, Ties = ties, Entry = entry }, check.Faults)
+            : Result<KitAddition>.Bad(check.Faults);
     }
 
-    private ValueList<LooseEnd> LooseEnds(Splitting split) => kit.Holes.Where(hole => split.Holes.Contains(hole.Name)).Select(hole => new LooseEnd
+    private ValueList<LooseEnd> LooseEnds(Splitting split) => kit.Holes.Where(hole => !_values.ContainsKey(hole.Name)).Select(hole => new LooseEnd
     {
         Kit = _instance,
         Hole = hole.Name,
@@ -112,8 +112,7 @@ internal sealed class KitFitting(Structure car, Kit kit, KitPlace place, IReadOn
 
     private static string Meanwhile(Hole hole, Splitting split)
     {
-        var waits = split.WaitsFor(hole.Name);
-        var things = waits.Joints.Count + waits.SubAssemblies.Count + waits.Spaces.Count;
+        var things = split.ThingsNaming(hole.Name);
         var conditions = split.MentionsOf(hole.Name).Count;
         var what = (things, conditions) switch
         {

@@ -1,6 +1,6 @@
 namespace Refettle.Kits;
 
-/// <summary>Rewrites every identifier and every text of a structure.</summary>
+/// <summary>Rewrites every identifier and every text of a structure. Roles stay as they are.</summary>
 /// <param name="Name">For identifiers and what refers to them.</param>
 /// <param name="Text">For what people read.</param>
 internal sealed record Renaming(Func<string, string> Name, Func<string, string> Text)
@@ -20,7 +20,6 @@ internal sealed record Renaming(Func<string, string> Name, Func<string, string> 
         Id = Name(part.Id),
         Name = Text(part.Name),
         Zone = Name(part.Zone),
-        Roles = Map(part.Roles, Name),
         Out = Of(part.Out),
         Prop = Maybe(part.Prop),
     };
@@ -38,7 +37,6 @@ internal sealed record Renaming(Func<string, string> Name, Func<string, string> 
         Id = Name(unit.Id),
         Name = Text(unit.Name),
         Members = Map(unit.Members, Name),
-        Roles = Map(unit.Roles, Name),
         Out = Of(unit.Out),
         Prop = Maybe(unit.Prop),
     };

@@ -31,6 +31,12 @@ internal sealed class Splitting
 
     public Structure WaitsFor(string hole) => _waits.GetValueOrDefault(hole, Structure.Empty);
 
+    /// <summary>How many joints, sub-assemblies and spaces cannot be described without a hole, also when they wait for another one first.</summary>
+    public int ThingsNaming(string hole) => _waits.Values.Sum(things =>
+        things.Joints.Count(joint => Names(joint.Holds, hole))
+        + things.SubAssemblies.Count(unit => Names(unit.Members, hole))
+        + things.Spaces.Count(space => Names(space.ClosedBy, hole)));
+
     public ValueList<Mention> MentionsOf(string hole) => _mentions.GetValueOrDefault(hole, []).ToValueList();
 
     /// <summary>A space that something closes already is described; one that nothing closes yet waits as a whole.</summary>
@@ -96,6 +102,8 @@ internal sealed class Splitting
         _waiting[fact.ToString()] = hole;
         _waits[hole] = WaitsFor(hole).With(thing);
     }
+
+    private static bool Names(ValueList<string> parts, string hole) => parts.Contains($"{{{hole}}}");
 
     private static bool HasBraces(string text) => Braces.In(text).Any();
 }
