@@ -40,7 +40,7 @@ public static class ExchangeJson
     {
         foreach (var property in type.Properties)
         {
-            if (property.AssociatedParameter is { IsMemberInitializer: false, HasDefaultValue: false, IsNullable: false })
+            if (property.Set is not null && property.AssociatedParameter is { IsMemberInitializer: false, HasDefaultValue: false, IsNullable: false })
                 property.IsRequired = true;
         }
     }
