@@ -1,1 +1,29 @@
-return 0;
+using System.Runtime.InteropServices;
+using System.Text;
+using Refettle.Access;
+using Refettle.Cli;
+using Refettle.Solvers;
+
+using var interrupt = new CancellationTokenSource();
+using var interruptSignal = PosixSignalRegistration.Create(PosixSignal.SIGINT, context =>
+{
+    context.Cancel = !interrupt.IsCancellationRequested;
+    interrupt.Cancel();
+});
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+var around = new Surroundings
+{
+    Out = Console.Out,
+    Error = Console.Error,
+    InColour = !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("NO_COLOR") is null,
+    IsWatched = !Console.IsErrorRedirected,
+    Width = Console.IsOutputRedirected ? 120 : Math.Clamp(Console.WindowWidth, 60, 160),
+    InDetail = Environment.GetEnvironmentVariable(Surroundings.DetailVariable) is not null,
+    Clock = TimeProvider.System,
+    Planner = () => new AccessPlanner(new MixedIntegerSolver()),
+    OpenLogbook = Store.Open,
+    Store = Environment.GetEnvironmentVariable(Surroundings.StoreVariable) ?? Path.Combine("data", "refettle.db"),
+    Content = Content.Folder(AppContext.BaseDirectory),
+    Interrupt = interrupt.Token,
+};
+return (int)new Shell(around).Run(args);

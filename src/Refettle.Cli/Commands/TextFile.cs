@@ -1,0 +1,51 @@
+namespace Refettle.Cli.Commands;
+
+/// <summary>Reads files, with a fault where that fails.</summary>
+internal static class TextFile
+{
+    /// <summary>The longest file that is read, in bytes.</summary>
+    private const long Largest = 64 << 20;
+
+    public static Result<byte[]> Bytes(string path)
+    {
+        try
+        {
+            var size = new FileInfo(path).Length;
+            return size > Largest
+                ? Result<byte[]>.Bad(new Fault(path, $"the file has {size >> 20} MB", $"Give one of at most {Largest >> 20} MB."))
+                : Result<byte[]>.Good(File.ReadAllBytes(path));
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            return Result<byte[]>.Bad(new Fault(path, Found(path, trouble), "Check the path and its permissions."));
+        }
+    }
+
+    public static Result<string[]> Lines(string path)
+    {
+        var bytes = Bytes(path);
+        return bytes.IsGood
+            ? Result<string[]>.Good(System.Text.Encoding.UTF8.GetString(bytes.Value).TrimStart('\uFEFF').Split('\n').Select(line => line.TrimEnd('\r')).ToArray())
+            : Result<string[]>.Bad(bytes.Faults);
+    }
+
+    public static Result<string> Write(string path, string text)
+    {
+        try
+        {
+            File.WriteAllText(path, text);
+            return Result<string>.Good(path);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            return Result<string>.Bad(new Fault(path, $"it cannot be written ({trouble.Message.TrimEnd('.')})", "Check the path and its permissions."));
+        }
+    }
+
+    private static string Found(string path, Exception trouble) => trouble switch
+    {
+        FileNotFoundException or DirectoryNotFoundException => Directory.Exists(path) ? "this is a folder, not a file" : "there is no such file",
+        _ when Directory.Exists(path) => "this is a folder, not a file",
+        _ => $"it cannot be read ({trouble.Message.TrimEnd('.')})",
+    };
+}

@@ -1,0 +1,38 @@
+using System.CommandLine;
+using Refettle.Cli.Views;
+using Refettle.Logbook;
+
+namespace Refettle.Cli.Verbs;
+
+internal static class LogVerb
+{
+    private const int MarkLength = 8;
+
+    public static Command Make(Desk desk)
+    {
+        var most = new Option<int>("--most") { Description = "The newest so many; 0 for all.", DefaultValueFactory = _ => 30 };
+        return new Command("log", "The entries of the logbook, oldest first.") { most }
+            .Answers(desk, parsed => desk.WithCar(parsed, open =>
+            {
+                var lines = open.History.Lines;
+                var shown = parsed.GetValue(most) is > 0 and var limit ? lines.TakeLast(limit).ToValueList() : lines;
+                return new(LogView.Of(shown, lines.Count), new { car = open.Car.Id, lines = shown.Select(Form).ToValueList() }) { Faults = open.History.Faults };
+            }));
+    }
+
+    /// <summary>The last letters of an identifier: its first ones are the time, alike for entries of one evening.</summary>
+    public static string Mark(Guid id) => $"{id:N}"[^MarkLength..];
+
+    private static object Form(HistoryLine line) => new
+    {
+        id = line.Entry.Id,
+        mark = Mark(line.Entry.Id),
+        at = line.Entry.At,
+        device = line.Entry.Device,
+        sequence = line.Entry.Sequence,
+        kind = line.Entry.Kind,
+        says = Told.Of(line),
+        standing = line.Standing,
+        reason = line.Reason,
+    };
+}

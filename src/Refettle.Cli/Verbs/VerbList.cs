@@ -1,0 +1,42 @@
+using System.CommandLine;
+
+namespace Refettle.Cli.Verbs;
+
+/// <summary>Every verb, in the order of the help.</summary>
+internal static class VerbList
+{
+    public static IReadOnlyDictionary<string, Func<Desk, Command>> Makers { get; } = new Dictionary<string, Func<Desk, Command>>
+    {
+        ["reach"] = ReachVerb.Make,
+        ["holds"] = HoldsVerb.Make,
+        ["why"] = WhyVerb.Make,
+        ["within"] = WithinVerb.Make,
+        ["others"] = OthersVerb.Make,
+        ["compare"] = CompareVerb.Make,
+        ["done"] = DoneVerb.Make,
+        ["back"] = BackVerb.Make,
+        ["stance"] = StanceVerb.Make,
+        ["sound"] = SoundVerb.Sound,
+        ["unsound"] = SoundVerb.Unsound,
+        ["note"] = NoteVerb.Make,
+        ["log"] = LogVerb.Make,
+        ["strike"] = StrikeVerb.Make,
+        ["new"] = NewVerb.Make,
+        ["cars"] = CarsVerb.Make,
+        ["show"] = ShowVerb.Make,
+        ["kits"] = KitsVerb.Make,
+        ["add"] = AddVerb.Make,
+        ["loose"] = LooseVerb.Make,
+        ["tie"] = TieVerb.Make,
+        ["mirror"] = MirrorVerb.Make,
+        ["set"] = SetVerb.Make,
+        ["block"] = BlockVerb.Make,
+        ["remove"] = RemoveVerb.Make,
+        ["sheet"] = SheetVerb.Make,
+        ["export"] = ExportVerb.Make,
+        ["check"] = CheckVerb.Make,
+        ["settings"] = SettingsVerb.Make,
+        ["script"] = ScriptVerb.Make,
+        ["demo"] = DemoVerb.Make,
+    };
+}

@@ -1,0 +1,81 @@
+using Refettle.Access;
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace Refettle.Cli.Views;
+
+/// <summary>A plan as a list of steps to work through.</summary>
+internal static class PlanView
+{
+    public static IRenderable Of(Plan plan) => plan.Status == PlanStatus.Impossible
+        ? ObstacleView.Of(plan)
+        : new Rows(Head(plan), Steps(plan), Foot(plan));
+
+    private static Rows Head(Plan plan)
+    {
+        var lines = new List<IRenderable> { new Markup($"[bold]{Wording.Facts(plan.Question.Goals).Safe()}[/] — {Wording.Of(plan).Safe()}") };
+        if (plan.Question.Without.Count > 0)
+            lines.Add(new Text($"without touching {string.Join(", ", plan.Question.Without)}"));
+        lines.Add(new Text(plan.Steps.Count == 0 ? "Nothing left to do." : $"{Wording.Count(plan.Steps.Count, "step")}, {Wording.Of(plan.Cost)}"));
+        if (plan.ExtraStanceChanges > Minutes.Zero)
+            lines.Add(new Text($"and {plan.ExtraStanceChanges} for further changes of stance, which the search for the least cost does not weigh"));
+        lines.Add(Text.Empty);
+        return new(lines);
+    }
+
+    private static Table Steps(Plan plan)
+    {
+        var table = new Table { Border = TableBorder.None, ShowHeaders = plan.Steps.Count > 0, Expand = true };
+        table.AddColumn(new TableColumn("#") { Alignment = Justify.Right, NoWrap = true });
+        table.AddColumn(new TableColumn("What to do"));
+        table.AddColumn(new TableColumn("Tool"));
+        table.AddColumn(new TableColumn("Open") { Alignment = Justify.Right, NoWrap = true });
+        table.AddColumn(new TableColumn("Close") { Alignment = Justify.Right, NoWrap = true });
+        var told = new Dictionary<string, int>();
+        string? scene = null;
+        foreach (var (step, number) in plan.Steps.Select((step, index) => (step, index + 1)))
+        {
+            if (scene != (scene = Scene(step)))
+                table.AddRow(Text.Empty, new Markup($"[bold]{scene.Safe()}[/]"), Text.Empty, Text.Empty, Text.Empty);
+            table.AddRow(new Text($"{number}"), new Text(step.Says), new Text(step.Tool), new Text(Open(step)), new Text($"{step.Cost.Close}"));
+            foreach (var remark in Remarks(step, number, told))
+                table.AddRow(Text.Empty, remark, Text.Empty, Text.Empty, Text.Empty);
+        }
+
+        return table;
+    }
+
+    private static Rows Foot(Plan plan)
+    {
+        if (plan.Steps.Count == 0)
+            return new Rows();
+        var origins = plan.Steps.Where(TakesTime).GroupBy(step => step.Origin).OrderByDescending(group => group.Count())
+            .Select(group => $"{group.Count()} {Wording.Of(group.Key)}");
+        var star = plan.Steps.Any(IsGuess) ? " (*)" : "";
+        return new(Text.Empty, new Text($"Where the minutes come from, by steps: {string.Join("; ", origins)}{star}."), new Markup($"[yellow]{Wording.Safety.Safe()}[/]"));
+    }
+
+    private static string Scene(Step step) =>
+        string.Join(" · ", new[] { step.Place, step.Posture, step.Stance }.Where(word => !string.IsNullOrEmpty(word)));
+
+    private static bool TakesTime(Step step) => step.Cost.Open + step.Cost.Close > Minutes.Zero;
+
+    private static bool IsGuess(Step step) => step.Origin == Origin.Default && TakesTime(step);
+
+    private static string Open(Step step) => IsGuess(step) ? $"{step.Cost.Open}*" : $"{step.Cost.Open}";
+
+    /// <summary>Props, losses and cautions; a caution in full the first time only.</summary>
+    private static IEnumerable<IRenderable> Remarks(Step step, int number, Dictionary<string, int> told)
+    {
+        if (step.Prop is not null)
+            yield return Remark("bold", step.Prop);
+        if (step.Destroys.Count > 0)
+            yield return Remark("red", $"Destroys {string.Join(", ", step.Destroys)}");
+        foreach (var caution in step.Cautions.Where(caution => told.TryAdd(caution, number)))
+            yield return Remark("yellow", $"! {caution}");
+        foreach (var earlier in step.Cautions.Select(caution => told[caution]).Where(first => first != number).Distinct())
+            yield return Remark("yellow", $"! as at step {earlier}");
+    }
+
+    private static Padder Remark(string style, string text) => new(new Markup($"[{style}]{text.Safe()}[/]"), new Padding(2, 0, 0, 0));
+}

@@ -1,0 +1,76 @@
+using Refettle.Logbook;
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace Refettle.Cli.Views;
+
+/// <summary>All about one part, joint or other thing: what is set, and where it comes from.</summary>
+internal static class ThingView
+{
+    public static IRenderable Of(Car car, Thing thing)
+    {
+        var grid = new Grid();
+        grid.AddColumn(new GridColumn().NoWrap());
+        grid.AddColumn();
+        foreach (var (key, value) in Rows(car.Structure, thing).Where(row => !string.IsNullOrEmpty(row.Value)))
+            grid.AddRow(new Text(key), new Text(value!));
+        return new Rows(new Markup($"[bold]{thing.ToString().Safe()}[/]"), grid);
+    }
+
+    private static IEnumerable<(string Key, string? Value)> Rows(Structure structure, Thing thing) => thing.Kind switch
+    {
+        ThingKind.Part => Part(structure.Parts.First(part => part.Id == thing.Id), structure),
+        ThingKind.Joint => Joint(structure.Joints.First(joint => joint.Id == thing.Id)),
+        ThingKind.State => State(structure.States.First(state => state.Id == thing.Id)),
+        ThingKind.Space => Space(structure.Spaces.First(space => space.Id == thing.Id)),
+        ThingKind.SubAssembly => Group(structure.SubAssemblies.First(group => group.Id == thing.Id)),
+        _ => Zone(structure.Zones.First(zone => zone.Id == thing.Id)),
+    };
+
+    private static IEnumerable<(string, string?)> Part(Part part, Structure structure) =>
+    [
+        ("name", part.Name), ("zone", part.Zone), ("side", part.Side == Side.None ? null : part.Side.ToString().ToLowerInvariant()),
+        ("count", part.Count == 1 ? null : $"{part.Count}"), ("scarcity", Wording.Of(part.Scarcity)), ("mass", part.Mass?.ToString()), ("price", part.Price?.ToString()),
+        ("hazards", string.Join(", ", part.Hazards.Select(hazard => hazard.ToString().ToLowerInvariant()))), ("roles", string.Join(", ", part.Roles)),
+        ("fixed", part.Fixed ? "never comes off" : null), ("kit", part.Kit), ("origin", Wording.Of(part.Origin)),
+        .. Out(part.Out), ("hold up by", part.Prop),
+        ("joints", string.Join(", ", structure.Joints.Where(joint => joint.Holds.Contains(part.Id)).Select(joint => joint.Id))),
+    ];
+
+    private static IEnumerable<(string, string?)> Out(WayOut way) =>
+    [
+        ("lift out", $"{way.Off}, back in place {way.On} ({Wording.Of(way.Origin)})"), ("first", Wording.Facts(way.Clear)), ("tool", way.Tool), ("cautions", string.Join("\n", way.Cautions)),
+    ];
+
+    private static IEnumerable<(string, string?)> Joint(Joint joint) =>
+    [
+        ("name", joint.Name), ("kind", joint.Kind.ToString().ToLowerInvariant()), ("holds", string.Join(", ", joint.Holds)), ("count", $"{joint.Count}"),
+        ("thread", joint.Thread), ("grade", joint.Grade), ("torque", joint.Torque?.ToString()), ("new each time", joint.SingleUse ? "yes" : null),
+        ("torque at ride height", joint.AtRideHeight ? "yes" : null), ("exposure", joint.Exposure?.ToString()), ("kit", joint.Kit), ("origin", Wording.Of(joint.Origin)),
+        .. joint.Ways.Select(way => ($"way {way.Id}", (string?)Way(way))),
+    ];
+
+    private static IEnumerable<(string, string?)> State(State state) =>
+    [
+        ("name", state.Name), ("stance", state.IsStance ? "yes" : null), ("rests on", string.Join(", ", state.Supports)), ("kit", state.Kit),
+        .. state.Ways.Select(way => ($"way {way.Id}", (string?)Way(way))),
+    ];
+
+    private static IEnumerable<(string, string?)> Space(Space space) => [("name", space.Name), ("zone", space.Zone), ("closed by", string.Join(", ", space.ClosedBy)), ("kit", space.Kit)];
+
+    private static IEnumerable<(string, string?)> Group(SubAssembly group) =>
+        [("name", group.Name), ("members", string.Join(", ", group.Members)), .. Out(group.Out), ("hold up by", group.Prop), ("kit", group.Kit)];
+
+    private static IEnumerable<(string, string?)> Zone(Zone zone) => [("name", zone.Name), ("exposure", $"{zone.Exposure} of 4"), ("posture", zone.Posture)];
+
+    private static string Way(Way way)
+    {
+        var lines = new List<string> { $"{way.Tool}{(way.Where == WorkPlace.OnBench ? ", on the bench" : "")}: open {way.Open}, close {way.Close} ({Wording.Of(way.Origin)})" };
+        if (way.Clear.Count > 0)
+            lines.Add($"first: {Wording.Facts(way.Clear)}");
+        if (way.Destroys.Count > 0)
+            lines.Add($"destroys {string.Join(", ", way.Destroys)}");
+        lines.AddRange(way.Cautions.Select(caution => $"! {caution}"));
+        return string.Join("\n", lines);
+    }
+}

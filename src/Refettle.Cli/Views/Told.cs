@@ -1,0 +1,37 @@
+using Refettle.Logbook;
+
+namespace Refettle.Cli.Views;
+
+/// <summary>What an entry tells, in a line.</summary>
+internal static class Told
+{
+    public static string Of(HistoryLine line) => line.Happening switch
+    {
+        CarOpened opened => $"{opened.Name}{(opened.Year is { } year ? $", {year}" : "")}: the car begins",
+        StructureAdded added => $"{added.Source}: {Sum(added)}",
+        StructureRemoved removed => $"taken out: {string.Join(", ", removed.Things.Concat(line.AlsoRemoved))}",
+        StepDone done => $"{done.Fact} done{(done.Way is null ? "" : $", way {done.Way}")}{(done.Took is null ? "" : $", {done.Took}")}",
+        StepReversed back => $"{back.Fact} taken back{(back.Took is null ? "" : $", {back.Took}")}",
+        StanceTaken stance => $"the car stands: {stance.Stance}",
+        SoundnessJudged judged => $"{judged.Part} found {(judged.Sound ? "sound" : "too weak to carry the car")}",
+        SettingsChosen => "settings chosen",
+        Noted noted => noted.About is null ? noted.Text : $"{noted.About}: {noted.Text}",
+        Struck struck => $"entry {$"{struck.Target:N}"[^8..]} struck{(struck.Why is null ? "" : $": {struck.Why}")}",
+        _ => $"{line.Entry.Kind}, from a newer version of the program",
+    };
+
+    private static string Sum(StructureAdded added)
+    {
+        (int Count, string One, string Many)[] sums =
+        [
+            (added.Added.Parts.Count, "part", "parts"),
+            (added.Added.Joints.Count, "joint", "joints"),
+            (added.Added.States.Count, "state", "states"),
+            (added.Added.SubAssemblies.Count, "sub-assembly", "sub-assemblies"),
+            (added.Added.Spaces.Count, "space", "spaces"),
+            (added.Added.Zones.Count, "zone", "zones"),
+            (added.Tied.Count, "loose end tied", "loose ends tied"),
+        ];
+        return string.Join(", ", sums.Where(sum => sum.Count > 0).Select(sum => Wording.Count(sum.Count, sum.One, sum.Many)));
+    }
+}

@@ -1,0 +1,54 @@
+using System.Text.Json;
+using Refettle.Cli.Verbs;
+
+namespace Refettle.Cli.Tests;
+
+public sealed class JsonTests
+{
+    /// <summary>One sound call of every verb, in an order that works.</summary>
+    private static readonly string[][] _calls =
+    [
+        ["cars"], ["kits"], ["new", "Second"], ["show"], ["show", "parts"], ["check"], ["add", "tail-lamp", "--side", "left"], ["loose"], ["tie"],
+        ["set", "part", "rl-clip", "name=Rear left clip", "--new"], ["set", "joint", "rl-clip-seat", "kind=clip", "holds=rl-clip,body", "--new"],
+        ["mirror", "rl"], ["block", "off(rl-clip)", "--by", "off(rr-clip)"], ["show", "part", "rl-clip"], ["holds", "rl-clip"], ["reach", "free(rl-clip)"],
+        ["why", "off(rr-clip)", "--for", "free(rl-clip)"], ["within", "off(rl-clip)"], ["others", "off(rl-clip)"], ["compare", "off(rl-clip)", "--with", "off(rr-clip)"],
+        ["settings"], ["settings", "per-hour=40"], ["stance", "on-stands"], ["done", "open(rr-clip-seat)"], ["back", "open(rr-clip-seat)"],
+        ["unsound", "body"], ["sound", "body"], ["note", "All well", "--about", "part rl-clip"], ["log"], ["strike", "last"], ["remove", "part", "rl-clip"], ["export"],
+    ];
+
+    [Fact]
+    public void Every_verb_answers_in_json()
+    {
+        using var bench = new Bench().WithCar();
+        foreach (var call in _calls)
+        {
+            var answer = bench.Json(call);
+            Assert.True(bench.Code == ExitCode.Good, $"{string.Join(' ', call)}: {answer}");
+            Assert.Equal(JsonValueKind.Object, answer.ValueKind);
+        }
+
+        string[] elsewhere = ["sheet", "script", "serve", "demo"];
+        Assert.Empty(VerbList.Makers.Keys.Except(_calls.Select(call => call[0])).Except(elsewhere));
+    }
+
+    [Fact]
+    public void A_plan_has_the_documented_shape()
+    {
+        using var bench = new Bench();
+        var plan = bench.Json("reach", "free(damper)", "--sheet", bench.Sheet);
+        Assert.Equal("optimal", plan.GetProperty("status").GetString());
+        var cost = plan.GetProperty("cost");
+        Assert.Equal(cost.GetProperty("total").GetDecimal(), new[] { "minutesOpen", "minutesClose", "destroyed", "unique" }.Sum(key => cost.GetProperty(key).GetDecimal()));
+        Assert.Equal(cost.GetProperty("total").GetDecimal(), plan.GetProperty("bound").GetDecimal());
+        foreach (var step in plan.GetProperty("steps").EnumerateArray())
+            Assert.All(new[] { "fact", "way", "tool", "minutesOpen", "minutesClose", "place", "cautions" }, key => Assert.True(step.TryGetProperty(key, out _), key));
+    }
+
+    [Fact]
+    public void Faults_come_as_json_too()
+    {
+        using var bench = new Bench();
+        foreach (var words in new string[][] { ["holds", "x"], ["raech"], ["reach"], ["reach", "x", "--sheet", bench.Sheet] })
+            Assert.NotEqual(0, bench.Json(words).GetProperty("faults").GetArrayLength());
+    }
+}

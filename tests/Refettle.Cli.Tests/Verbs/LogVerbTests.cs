@@ -1,0 +1,38 @@
+namespace Refettle.Cli.Tests.Verbs;
+
+public sealed class LogVerbTests
+{
+    [Fact]
+    public void What_is_done_is_left_out_of_the_next_plan_and_striking_brings_it_back()
+    {
+        using var bench = new Bench().WithCar();
+        var whole = Steps(bench);
+        Assert.True(bench.Run("done", "open(damper-top)", "--minutes", "7") == ExitCode.Good, bench.Error);
+        Assert.Equal(whole - 1, Steps(bench));
+        Assert.Equal(ExitCode.Good, bench.Run("strike", "last", "--why", "wrong side"));
+        Assert.Equal(whole, Steps(bench));
+    }
+
+    [Fact]
+    public void The_log_shows_every_entry_with_the_mark_to_strike_it_by()
+    {
+        using var bench = new Bench().WithCar();
+        bench.Run("note", "Sill is soft", "--about", "part body");
+        var lines = bench.Json("log").GetProperty("lines");
+        var last = lines[lines.GetArrayLength() - 1];
+        Assert.Equal("part body: Sill is soft", last.GetProperty("says").GetString());
+        Assert.Equal(ExitCode.Good, bench.Run("strike", last.GetProperty("mark").GetString()!));
+        Assert.Equal("struck", bench.Json("log").GetProperty("lines")[lines.GetArrayLength() - 1].GetProperty("standing").GetString());
+    }
+
+    [Fact]
+    public void A_mark_that_fits_nothing_changes_nothing()
+    {
+        using var bench = new Bench().WithCar();
+        var before = bench.Json("log").GetProperty("lines").GetArrayLength();
+        Assert.Equal(ExitCode.Faults, bench.Run("strike", "zzzzzzzz"));
+        Assert.Equal(before, bench.Json("log").GetProperty("lines").GetArrayLength());
+    }
+
+    private static int Steps(Bench bench) => bench.Json("reach", "free(damper)").GetProperty("steps").GetArrayLength();
+}
