@@ -12,6 +12,12 @@ public abstract record Input
     /// <summary>What is accepted, range and unit or the choices: <c>0.1 to 2000 N·m</c>.</summary>
     public required string Accepts { get; init; }
 
+    /// <summary>The unit of the value and its range; null for what is no quantity, or any quantity.</summary>
+    public Unit? Unit { get; init; }
+
+    /// <summary>The words to choose from; empty when it is no choice.</summary>
+    public ValueList<string> Words { get; init; } = [];
+
     /// <summary>The text that stands in when it is not given; null when there is none.</summary>
     public string? Default { get; init; }
 

@@ -9,6 +9,7 @@ public static class Inputs
         Name = name,
         Says = says,
         Accepts = Range(unit, least, most),
+        Unit = unit,
         Reader = text => ReadQuantity(name, text, unit, least, most),
     };
 
@@ -38,6 +39,7 @@ public static class Inputs
         Name = name,
         Says = says,
         Accepts = string.Join(" | ", words),
+        Words = words,
         Reader = text => words.FirstOrDefault(word => word.Equals(text.Trim(), StringComparison.OrdinalIgnoreCase)) is { } word
             ? Result<string>.Good(word)
             : Bad<string>(name, $"'{text}' is not known", "Give one of: " + string.Join(", ", words)),
@@ -49,6 +51,7 @@ public static class Inputs
         Name = name,
         Says = says,
         Accepts = $"{fewest} to {greatest} values with commas between, each {Range(unit, least, most)}",
+        Unit = unit,
         Reader = text => ReadList(name, text, unit, least, most, fewest, greatest),
     };
 

@@ -153,17 +153,11 @@ public sealed class CatalogueTests
         Input<ValueList<double>> when input.Accepts.StartsWith("outward") => random => Between(random, -3000, 3000) + "," + Between(random, 0, 1000) + "mm",
         Input<ValueList<double>> => ListText(input.Accepts),
         Input<int> => random => random.Next(1, 10).ToString(),
-        Input<string> when input.Accepts.Contains('|') => Words(input),
+        Input<string> => random => input.Words[random.Next(input.Words.Count)],
         Input<Measure> => random => Between(random, 0, 10) + (random.Next(4) == 0 ? "N" : "mm"),
         Input<Unit> => random => Units.All[random.Next(1, Units.All.Count)].Symbol,
         _ => random => new[] { "M6", "M8", "M10", "M12", "M12x1.25", "M16", "M24", "1/4-20", "3/8-24", "1-8", "M39" }[random.Next(11)],
     };
-
-    private static Func<Random, string> Words(Input input)
-    {
-        var words = input.Accepts.Split(" | ");
-        return random => words[random.Next(words.Length)];
-    }
 
     private static Func<Random, string> ListText(string accepts)
     {

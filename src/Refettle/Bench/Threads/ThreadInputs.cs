@@ -16,6 +16,7 @@ public static class ThreadInputs
         Name = "class",
         Says = "property class or grade, as marked on the head",
         Accepts = string.Join(" | ", FastenerClass.Names),
+        Words = FastenerClass.Names,
         Reader = ReadName,
     };
 
