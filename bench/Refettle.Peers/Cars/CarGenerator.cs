@@ -20,8 +20,6 @@ public sealed class CarGenerator
 
     private CarGenerator(CarShape shape) => (_shape, _chance) = (shape, new(shape.Seed));
 
-    private int Zones => (_shape.Parts + _shape.ZoneSize - 1) / _shape.ZoneSize;
-
     public static Car Make(CarShape shape) => new CarGenerator(shape).Make();
 
     /// <summary>Facts worth asking for: parts free, parts off, spread over the car and mostly deep.</summary>
@@ -33,9 +31,10 @@ public sealed class CarGenerator
         {
             var depth = 1 - chance.NextDouble() * chance.NextDouble();
             var place = (int)(depth * (shape.ZoneSize - 1));
-            var number = chance.Next((shape.Parts + shape.ZoneSize - 1) / shape.ZoneSize) * shape.ZoneSize + place;
+            var zone = chance.Next(shape.Zones);
+            var number = zone * shape.ZoneSize + place;
             if (number < shape.Parts)
-                goals.Add(chance.NextDouble() < 0.7 ? Fact.Free(Name(number)) : Fact.Off(Name(number)));
+                goals.Add(chance.NextDouble() switch { < 0.6 => Fact.Free(Name(number)), < 0.9 => Fact.Off(Name(number)), _ => Fact.Reach(SpaceOf(zone)) });
         }
 
         return goals.ToValueList();
@@ -43,9 +42,11 @@ public sealed class CarGenerator
 
     private static string Name(int number) => $"p{number}";
 
+    private static string SpaceOf(int zone) => $"s{zone}";
+
     private Car Make()
     {
-        for (var zone = 0; zone < Zones; zone++)
+        for (var zone = 0; zone < _shape.Zones; zone++)
             AddSubAssemblies(zone);
         for (var number = 0; number < _shape.Parts; number++)
             AddPart(number);
@@ -55,11 +56,12 @@ public sealed class CarGenerator
             Name = $"{_shape.Kind} car of {_shape.Parts} parts, seed {_shape.Seed}",
             Structure = new()
             {
-                Zones = Enumerable.Range(0, Zones).Select(zone => new Zone { Id = $"z{zone}", Name = $"Zone {zone}" }).ToValueList(),
+                Zones = Enumerable.Range(0, _shape.Zones).Select(zone => new Zone { Id = $"z{zone}", Name = $"Zone {zone}" }).ToValueList(),
                 States = [Preparation(BatteryOff, 3, stance: false), Preparation(OnStands, 15, stance: true)],
                 Parts = _parts.ToValueList(),
                 Joints = _joints.ToValueList(),
                 SubAssemblies = _units.ToValueList(),
+                Spaces = Enumerable.Range(0, _shape.Zones).Select(Cavity).ToValueList(),
             },
         };
     }
@@ -71,6 +73,13 @@ public sealed class CarGenerator
         IsStance = stance,
         Ways = [new() { Id = "do", Tool = "hands", Open = new(minutes), Close = new(minutes) }],
     };
+
+    private Space Cavity(int zone)
+    {
+        var last = Math.Min(_shape.Parts - zone * _shape.ZoneSize, _shape.ZoneSize);
+        var parts = Enumerable.Range(0, 2).Select(_ => Name(zone * _shape.ZoneSize + _chance.Next(last))).Distinct();
+        return new() { Id = SpaceOf(zone), Name = $"Space {zone}", ClosedBy = parts.ToValueList() };
+    }
 
     private void AddPart(int number)
     {
@@ -149,7 +158,7 @@ public sealed class CarGenerator
         for (var count = place == 0 ? 0 : (int)((most + 1) * Math.Pow(_chance.NextDouble(), _shape.Sparsity)); count > 0; count--)
         {
             var outer = place - _chance.Next(1, Math.Min(place, _shape.Near) + 1);
-            var zone = _chance.NextDouble() < CarShape.Elsewhere ? _chance.Next(Zones) : number / _shape.ZoneSize;
+            var zone = _chance.NextDouble() < CarShape.Elsewhere ? _chance.Next(_shape.Zones) : number / _shape.ZoneSize;
             if (zone * _shape.ZoneSize + outer < _shape.Parts)
                 found.Add(Fact.Off(Name(zone * _shape.ZoneSize + outer)));
         }

@@ -20,6 +20,8 @@ public sealed record CarShape(CarKind Kind, int Parts, int Seed)
     /// <summary>Parts in a zone.</summary>
     public int ZoneSize => Kind == CarKind.Dense ? Parts : 25;
 
+    public int Zones => (Parts + ZoneSize - 1) / ZoneSize;
+
     /// <summary>How many places further out or in something in the way may lie, in its zone.</summary>
     public int Near => Kind == CarKind.Dense ? Parts : 8;
 

@@ -17,13 +17,11 @@ public sealed class AnswerSets(params string[] options) : IPeer
     public PeerRun Solve(DerivationProblem problem, TimeSpan most) => PeerRun.Of(problem, most, () =>
     {
         var output = Ask(Program(problem), ["--outf=1", $"--time-limit={(int)Math.Ceiling(most.TotalSeconds)}", .. options]);
-        var model = output.LastOrDefault(line => line.StartsWith("v ", StringComparison.Ordinal));
-        var isProven = output.Contains("s OPTIMUM FOUND") || output.Contains("s UNSATISFIABLE");
-        return (model is null ? null : WayOf(problem, model), isProven);
+        var last = output.LastIndexOf("ANSWER");
+        return (last < 0 ? null : WayOf(problem, output[last + 1]), output.Contains("OPTIMUM") || output.Contains("INCONSISTENT"));
     });
 
-    /// <summary>Runs clasp on a ground program in aspif or, through gringo, in its text form.</summary>
-    internal static List<string> Ask(string program, string[] options)
+    private static List<string> Ask(string program, string[] options)
     {
         using var process = Process.Start(new ProcessStartInfo("clasp", options) { RedirectStandardInput = true, RedirectStandardOutput = true })!;
         var output = process.StandardOutput.ReadToEndAsync();
@@ -57,7 +55,7 @@ public sealed class AnswerSets(params string[] options) : IPeer
     // Where it chose two ways of a fact at no cost, the first of the two that stands is kept.
     private static int[] WayOf(DerivationProblem problem, string model)
     {
-        var chosen = model.Split(' ').Where(word => word.StartsWith('w')).Select(word => int.Parse(word[1..])).ToList();
+        var chosen = model.Split(' ').Where(word => word.StartsWith('w')).Select(word => int.Parse(word[1..].TrimEnd('.'))).ToList();
         var wayOf = new int[problem.FactCount];
         Array.Fill(wayOf, -1);
         for (var progress = true; progress;)
