@@ -10,7 +10,7 @@ public sealed class CarGenerator
 {
     private const string Body = "body";
     private const string BatteryOff = "battery-off";
-    private const string OnStands = "on-stands";
+    public const string OnStands = "on-stands";
 
     private readonly CarShape _shape;
     private readonly Random _chance;

@@ -14,8 +14,7 @@ internal static class CarProgram
         { leave(G) } :- unit(G), not stays(P) : member(G,P); true(open(J)) : outer(G,J); true(F) : outneeds(G,F).
         true(off(P)) :- alone(P).
         true(off(G)) :- leave(G).
-        { with(G,P) } :- leave(G), member(G,P).
-        true(off(P)) :- with(G,P).
+        true(off(P)) :- leave(G), member(G,P).
         true(free(P)) :- part(P), true(off(P)); true(open(J)) : joins(J,P).
         { use(W) } :- way(W,F), not wrong(W); true(N) : needs(W,N); true(off(P)) : bench(W,P).
         true(F) :- use(W), way(W,F).
