@@ -5,6 +5,7 @@ Dictionary<string, Func<string[], int>> verbs = new()
 {
     ["access"] = Access.Run,
     ["check-kits"] = CheckKits.Run,
+    ["kit-times"] = KitTimes.Run,
 };
 
 if (args.Length > 0 && verbs.TryGetValue(args[0], out var verb))

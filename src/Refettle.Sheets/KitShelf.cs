@@ -60,7 +60,9 @@ public sealed class KitShelf
         if (!File.Exists(file))
             return Result<Structure>.Bad(new Fault("kits", $"there is no {StartFile} in {folder}", "Give the folder that holds the kits"));
         var kit = Read(file, Structure.Empty);
-        return kit.IsGood ? Result<Structure>.Good(kit.Value.Template, kit.Faults) : Result<Structure>.Bad(kit.Faults);
+        return kit.IsGood
+            ? Result<Structure>.Good(KitAddition.Propose(Structure.Empty, kit.Value).Value.Entry.Added, kit.Faults)
+            : Result<Structure>.Bad(kit.Faults);
     }
 
     private static Result<Kit> Read(string file, Structure start)

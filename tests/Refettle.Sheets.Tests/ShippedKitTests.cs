@@ -1,3 +1,4 @@
+using Refettle.Checks;
 using Refettle.Kits;
 
 namespace Refettle.Sheets.Tests;
@@ -22,18 +23,25 @@ public sealed class ShippedKitTests
         None(files.SelectMany(file => SheetReader.Read(File.ReadAllBytes(file), file).Faults));
     }
 
-    [Fact]
-    public void All_kits_go_onto_one_car_on_all_their_sides()
+    /// <summary>Kits that are alternatives (two kinds of front suspension) have identifiers in common: the second one is refused, so both
+    /// orders are tried.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void All_kits_go_onto_one_car_on_all_their_sides_unless_their_place_is_taken(bool backwards)
     {
         var car = Checkout.Shelf.Start;
-        foreach (var kit in Checkout.Shelf.Kits)
+        foreach (var kit in backwards ? Checkout.Shelf.Kits.Reverse() : Checkout.Shelf.Kits)
         {
             foreach (var spot in kit.Spots.Count == 0 ? [Spot.None] : kit.Spots)
             {
                 var addition = KitAddition.Propose(car, kit, spot);
-                Assert.True(addition.IsGood, $"{kit.Id} {spot}: {string.Join('\n', addition.Faults)}");
-                car = car.With(addition.Value.Entry.Added, addition.Value.Entry.Tied);
+                var others = addition.Faults.Where(fault => fault.Severity == Severity.Error && !fault.Found.StartsWith("the car has ", StringComparison.Ordinal)).ToArray();
+                Assert.True(others.Length == 0, $"{kit.Id} {spot.Code()}: {string.Join('\n', others.AsEnumerable())}");
+                car = addition.IsGood ? car.With(addition.Value.Entry.Added, addition.Value.Entry.Tied) : car;
             }
         }
+
+        Assert.Empty(StructureCheck.Of(car));
     }
 }

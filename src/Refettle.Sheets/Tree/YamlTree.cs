@@ -115,11 +115,23 @@ internal sealed class YamlTree
     }
 
     /// <summary>A mapping without braces of its own begins where its first key does; the parser does not always say so.</summary>
-    private static Mapping At(ParsingEvent start, List<Pair> pairs) => pairs.Count > 0 && start.Start.Equals(start.End)
+    private static Mapping At(ParsingEvent start, List<Pair> pairs) =>
+        pairs.Count > 0 && (start is not MappingStart { Style: MappingStyle.Flow } || start.Start is { Line: 1, Column: 1 })
         ? new(pairs[0].Key.Line, pairs[0].Key.Column, pairs)
         : new((int)start.Start.Line, (int)start.Start.Column, pairs);
 
-    private void Next() => _parser.MoveNext();
+    /// <summary>Goes on to the next event. Some broken files make the parser fail in other ways than its own.</summary>
+    private void Next()
+    {
+        try
+        {
+            _parser.MoveNext();
+        }
+        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException or IndexOutOfRangeException or NullReferenceException)
+        {
+            throw new RefusedException(_parser.Current?.End ?? new Mark(0, 1, 1), "this is not YAML", "Look at quotes, colons, brackets and indentation from here on");
+        }
+    }
 
     /// <summary>The parser's words without the marks that it puts in front.</summary>
     private static string Reason(YamlException fault)

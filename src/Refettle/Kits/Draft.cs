@@ -56,13 +56,17 @@ internal sealed class Draft(Structure car)
     {
         var (kind, id) = (mention.Thing.Split(' ')[0], mention.Thing.Split(' ')[^1]);
         Add(Entered(_now, kind, id, mention));
-        foreach (var end in _now.LooseEnds)
-        {
-            var waits = end.Waits.With(Entered(end.Waits, kind, id, mention));
-            if (!waits.Equals(end.Waits))
-                Add(new() { LooseEnds = [end with { Waits = waits }] });
-        }
+        foreach (var end in _now.LooseEnds.Where(end => IsWaiting(end.Waits, kind, id)))
+            Add(new() { LooseEnds = [end with { Waits = end.Waits.With(Entered(end.Waits, kind, id, mention)) }] });
     }
+
+    private static bool IsWaiting(Structure waits, string kind, string id) => kind switch
+    {
+        "joint" => waits.Joints.Any(joint => joint.Id == id),
+        "sub-assembly" => waits.SubAssemblies.Any(unit => unit.Id == id),
+        "space" => waits.Spaces.Any(space => space.Id == id),
+        _ => false,
+    };
 
     private static Structure Entered(Structure from, string kind, string id, Mention mention) => kind switch
     {
