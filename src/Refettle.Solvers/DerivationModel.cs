@@ -1,5 +1,5 @@
-using Google.OrTools.ModelBuilder;
 using Refettle.Access.Derivation;
+using Refettle.Solvers.Highs;
 
 namespace Refettle.Solvers;
 
@@ -12,7 +12,7 @@ namespace Refettle.Solvers;
 internal sealed class DerivationModel : IDisposable
 {
     private readonly DerivationProblem _problem;
-    private readonly ModelBuilderHelper _model = new();
+    private readonly HighsModel _model = new();
     private readonly int[] _fact;
     private readonly int[] _way;
     private readonly bool[] _isGoal;
@@ -25,12 +25,13 @@ internal sealed class DerivationModel : IDisposable
         _isGoal = new bool[problem.FactCount];
         foreach (var goal in problem.Goals)
             _isGoal[goal] = true;
-        AddVariables();
+        for (var fact = 0; fact < problem.FactCount; fact++)
+            AddVariables(fact);
         for (var fact = 0; fact < problem.FactCount; fact++)
             AddLinks(fact);
     }
 
-    public ModelBuilderHelper Model => _model;
+    public HighsOutcome Solve(CancellationToken cancel) => _model.Solve(cancel);
 
     public void Dispose() => _model.Dispose();
 
@@ -39,90 +40,57 @@ internal sealed class DerivationModel : IDisposable
     {
         var inside = circle.ToHashSet();
         var support = circle.SelectMany(fact => _problem.WaysOf(fact).ToArray())
-            .Where(way => !_problem.Needs[way].Any(inside.Contains)).Select(way => _way[way]).ToList();
+            .Where(way => !_problem.Needs[way].Any(inside.Contains)).Select(way => _way[way]).ToHashSet();
         foreach (var fact in circle.Where(fact => !support.Contains(_fact[fact])))
-        {
-            var row = Row(double.NegativeInfinity, 0);
-            _model.AddConstraintTerm(row, _fact[fact], 1);
-            foreach (var variable in support)
-                _model.AddConstraintTerm(row, variable, -1);
-        }
+            _model.AddRow(-HighsLibrary.Infinity, 0, support.Select(variable => (variable, -1.0)).Prepend((_fact[fact], 1.0)));
     }
 
     /// <summary>The ways that a solution chooses, by fact.</summary>
-    public int[] WayOf(ModelSolverHelper solver)
+    public int[] WayOf(double[] values)
     {
         var wayOf = new int[_problem.FactCount];
         Array.Fill(wayOf, -1);
         for (var way = 0; way < _problem.WayCount; way++)
         {
-            if (solver.VariableValue(_way[way]) > 0.5)
+            if (values[_way[way]] > 0.5)
                 wayOf[_problem.FactOf[way]] = way;
         }
 
         return wayOf;
     }
 
-    private void AddVariables()
+    /// <summary>A fact with one way shares its variable with it.</summary>
+    private void AddVariables(int fact)
     {
-        for (var fact = 0; fact < _problem.FactCount; fact++)
+        var ways = _problem.WaysOf(fact);
+        _fact[fact] = _model.AddVariable(least: _isGoal[fact] ? 1 : 0, most: ways.Length == 0 ? 0 : 1);
+        if (ways.Length == 1)
         {
-            var ways = _problem.WaysOf(fact);
-            _fact[fact] = Variable(_isGoal[fact] ? 1 : 0, ways.Length == 0 ? 0 : 1);
-            if (ways.Length == 1)
-            {
-                _way[ways[0]] = _fact[fact];
-                _model.SetVarObjectiveCoefficient(_fact[fact], _problem.Cost[ways[0]]);
-                continue;
-            }
-
-            var row = Row(0, 0);
-            _model.AddConstraintTerm(row, _fact[fact], -1);
-            foreach (var way in ways)
-            {
-                _way[way] = Variable(0, 1);
-                _model.SetVarObjectiveCoefficient(_way[way], _problem.Cost[way]);
-                _model.AddConstraintTerm(row, _way[way], 1);
-            }
+            _way[ways[0]] = _fact[fact];
+            _model.SetCost(_fact[fact], _problem.Cost[ways[0]]);
+            return;
         }
+
+        var terms = new List<(int, double)> { (_fact[fact], -1) };
+        foreach (var way in ways)
+            terms.Add((_way[way] = _model.AddVariable(_problem.Cost[way]), 1));
+        _model.AddRow(0, 0, terms);
     }
 
     private void AddLinks(int fact)
     {
-        var users = new Dictionary<int, List<int>>();
+        var users = new Dictionary<int, List<(int, double)>>();
         foreach (var way in _problem.WaysOf(fact))
         {
             foreach (var need in _problem.Needs[way].Where(need => !_isGoal[need] && need != fact))
             {
-                if (!users.TryGetValue(need, out var ways))
-                    users.Add(need, ways = []);
-                ways.Add(way);
+                if (!users.TryGetValue(need, out var terms))
+                    users.Add(need, terms = [(_fact[need], -1)]);
+                terms.Add((_way[way], 1));
             }
         }
 
-        foreach (var (need, ways) in users)
-        {
-            var row = Row(double.NegativeInfinity, 0);
-            _model.AddConstraintTerm(row, _fact[need], -1);
-            foreach (var way in ways)
-                _model.AddConstraintTerm(row, _way[way], 1);
-        }
-    }
-
-    private int Variable(double least, double most)
-    {
-        var variable = _model.AddVar();
-        _model.SetVarLowerBound(variable, least);
-        _model.SetVarUpperBound(variable, most);
-        _model.SetVarIntegrality(variable, true);
-        return variable;
-    }
-
-    private int Row(double least, double most)
-    {
-        var row = _model.AddLinearConstraint();
-        _model.SetConstraintLowerBound(row, least);
-        _model.SetConstraintUpperBound(row, most);
-        return row;
+        foreach (var terms in users.Values)
+            _model.AddRow(-HighsLibrary.Infinity, 0, terms);
     }
 }

@@ -1,4 +1,3 @@
-using Google.OrTools.ModelBuilder;
 using Refettle.Access.Derivation;
 
 namespace Refettle.Solvers;
@@ -9,9 +8,6 @@ public sealed class MixedIntegerSolver : IDerivationSolver
 {
     private const int LongestCircleCutBeforehand = 4;
 
-    // The solver stops at a relative gap of 0.01 % unless told otherwise; costs are whole numbers, so less than 1 apart is equal.
-    private const string Exact = "mip_rel_gap=0\nmip_abs_gap=0.5\noutput_flag=false";
-
     public DerivationAnswer Solve(DerivationProblem problem, CancellationToken cancel = default)
     {
         using var model = new DerivationModel(problem);
@@ -20,19 +16,18 @@ public sealed class MixedIntegerSolver : IDerivationSolver
         var bound = 0L;
         while (true)
         {
-            using var solver = new ModelSolverHelper("highs");
-            solver.SetSolverSpecificParameters(Exact);
-            using var stop = cancel.Register(() => solver.InterruptSolve());
-            solver.Solve(model.Model);
-            if (solver.Status() == SolveStatus.INFEASIBLE)
+            var outcome = model.Solve(cancel);
+            if (double.IsPositiveInfinity(outcome.Bound))
                 return DerivationAnswer.Impossible;
-            if (!solver.HasSolution())
+
+            // A bound within rounding of a whole number is that number; the least cost is a whole number, so a bound rounds up.
+            bound = Math.Max(bound, (long)Math.Ceiling(outcome.Bound - 1e-3));
+            if (outcome.Values is null)
                 return new(null, long.MaxValue, bound);
-            bound = Math.Max(bound, (long)Math.Ceiling(solver.BestObjectiveBound() - 0.5));
-            var wayOf = model.WayOf(solver);
+            var wayOf = model.WayOf(outcome.Values);
             var circles = UnfoundedSets.Of(problem, wayOf);
             if (circles.Count == 0)
-                return Answer(problem, wayOf, bound);
+                return Answer(problem, wayOf, outcome.IsFinished ? long.MaxValue : bound);
             if (cancel.IsCancellationRequested)
                 return new(null, long.MaxValue, bound);
             foreach (var circle in circles)

@@ -17,10 +17,13 @@ public static class PlanCheck
 
     private sealed class Replay
     {
+        private const string Report = "This is a fault of the program: please report it.";
+
         private readonly Car _car;
         private readonly Question _question;
         private readonly CarStanding _before;
         private readonly HashSet<Fact> _true = [];
+        private readonly HashSet<string> _stancesPaid = [];
         private string? _stance;
         private Minutes _sum;
 
@@ -33,11 +36,15 @@ public static class PlanCheck
 
         public void Do(Step step)
         {
-            var missing = Missing(step);
-            if (missing is not null)
-                Faults.Add(new($"step {step.Fact}", missing, "This is a fault of the program: please report it."));
+            if (Missing(step) is { } missing)
+                Faults.Add(new($"step {step.Fact}", missing, Report));
+            var isStance = step.Fact.Kind == FactKind.State && _before.States[step.Fact.Subject].IsStance;
+            var isPaid = isStance && (_before.IsTrue(step.Fact) || !_stancesPaid.Add(step.Fact.Subject));
+            var cost = isPaid ? 0 : CostOf(step);
+            if (Math.Abs(cost - step.Cost.Total.Value) > 0.03m)
+                Faults.Add(new($"step {step.Fact}", $"it takes {cost:0.##} min by the sheet, the plan says {step.Cost.Total}", Report));
             _sum += step.Cost.Total;
-            if (step.Fact.Kind == FactKind.State && _before.States[step.Fact.Subject].IsStance)
+            if (isStance)
                 _stance = step.Fact.Subject;
             else
                 _true.Add(step.Fact);
@@ -46,9 +53,9 @@ public static class PlanCheck
         public void End(Plan plan)
         {
             foreach (var goal in _question.Goals.Where(goal => !Holds(goal)))
-                Faults.Add(new($"goal {goal}", "the plan ends without it", "This is a fault of the program: please report it."));
+                Faults.Add(new($"goal {goal}", "the plan ends without it", Report));
             if (_sum != plan.Cost.Total || plan.Bound > plan.Cost.Total)
-                Faults.Add(new("plan", $"its steps take {_sum}, it says {plan.Cost.Total}, bound {plan.Bound}", "This is a fault of the program: please report it."));
+                Faults.Add(new("plan", $"its steps take {_sum}, it says {plan.Cost.Total}, bound {plan.Bound}", Report));
         }
 
         private bool Holds(Fact fact) =>
@@ -63,6 +70,24 @@ public static class PlanCheck
             FactKind.Reach => First(_before.Spaces[step.Fact.Subject].ClosedBy.Select(Fact.Off)),
             _ => OfState(_before.States[step.Fact.Subject], step),
         };
+
+        /// <summary>Minutes of a step from the sheet's own figures, before rounding.</summary>
+        private decimal CostOf(Step step) => step.Fact.Kind switch
+        {
+            FactKind.Open => CostOf(_before.Joints[step.Fact.Subject].Ways.First(way => way.Id == step.Way)),
+            FactKind.State => CostOf(_before.States[step.Fact.Subject].Ways.First(way => way.Id == step.Way)),
+            FactKind.Off when step.Way == "alone" => CostOf(_before.Parts[step.Fact.Subject].Out, [step.Fact.Subject]),
+            FactKind.Off when step.Way.Length == 0 => CostOf(_before.SubAssemblies[step.Fact.Subject].Out, _before.SubAssemblies[step.Fact.Subject].Members),
+            _ => 0,
+        };
+
+        private decimal CostOf(Way way) => way.Open.Value + way.Close.Value
+            + ((way.Spends.Amount + way.Destroys.Sum(part => (_before.Parts[part].Price ?? _car.Settings.UnknownPrice).Amount))
+                * 60 / _car.Settings.PerHour.Amount);
+
+        private decimal CostOf(WayOut way, IEnumerable<string> parts) => way.Off.Value + way.On.Value
+            + (_car.Settings.UniqueOff.Value
+                * parts.Count(part => _before.Parts[part].Scarcity == Scarcity.Unique && !_before.IsTrue(Fact.Off(part))));
 
         private string? OfJoint(Joint joint, Step step)
         {

@@ -9,11 +9,14 @@ internal static class Pricing
     public static Cost Of(Way way, CarStanding standing) =>
         new(Round(way.Open), Round(way.Close), Destroyed(way, standing), Minutes.Zero);
 
-    public static Cost Of(WayOut way, Part? part, Settings settings) =>
-        new(Round(way.Off), Round(way.On), Minutes.Zero, Penalty(part, settings));
-
-    public static Minutes Penalty(Part? part, Settings settings) =>
-        part?.Scarcity == Scarcity.Unique ? Round(settings.UniqueOff) : Minutes.Zero;
+    /// <param name="way">The way out.</param>
+    /// <param name="parts">The parts that leave: the owner's penalty counts for each unique one that is still on the car.</param>
+    /// <param name="standing">The car.</param>
+    public static Cost Of(WayOut way, IEnumerable<string> parts, CarStanding standing)
+    {
+        var unique = parts.Count(part => standing.Parts[part].Scarcity == Scarcity.Unique && !standing.IsTrue(Fact.Off(part)));
+        return new(Round(way.Off), Round(way.On), Minutes.Zero, new(Round(unique * standing.Car.Settings.UniqueOff.Value)));
+    }
 
     private static Minutes Destroyed(Way way, CarStanding standing)
     {

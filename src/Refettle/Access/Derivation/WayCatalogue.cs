@@ -23,19 +23,17 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
     {
         if (part.Fixed)
             yield break;
-        var settings = standing.Car.Settings;
         var fact = Fact.Off(part.Id);
         var forbidden = Touching(part.Id);
         var opens = standing.JointsOf(part.Id).Select(joint => Fact.Open(joint.Id));
-        yield return new(fact, "alone", Pricing.Of(part.Out, part, settings), Needs(opens.Concat(part.Out.Clear)), null)
+        yield return new(fact, "alone", Pricing.Of(part.Out, [part.Id], standing), Needs(opens.Concat(part.Out.Clear)), null)
         {
             Stance = Stance(part.Out.Clear),
             Forbidden = forbidden,
         };
         foreach (var unit in standing.SubAssembliesOf(part.Id))
         {
-            var penalty = Cost.Nothing with { Unique = Pricing.Penalty(part, settings) };
-            yield return new(fact, $"with {unit.Id}", penalty, Needs([Fact.Off(unit.Id)]), null) { Forbidden = forbidden };
+            yield return new(fact, $"with {unit.Id}", Cost.Nothing, Needs([Fact.Off(unit.Id)]), null) { Forbidden = forbidden };
         }
     }
 
@@ -45,7 +43,7 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
             yield break;
         var opens = standing.OuterJointsOf(unit).Select(joint => Fact.Open(joint.Id));
         yield return new(
-            Fact.Off(unit.Id), "", Pricing.Of(unit.Out, null, standing.Car.Settings), Needs(opens.Concat(unit.Out.Clear)), null)
+            Fact.Off(unit.Id), "", Pricing.Of(unit.Out, unit.Members, standing), Needs(opens.Concat(unit.Out.Clear)), null)
         {
             Stance = Stance(unit.Out.Clear),
             Forbidden = unit.Members.Select(Touching).FirstOrDefault(words => words is not null),

@@ -6,10 +6,18 @@ namespace Refettle.Access.Ordering;
 /// <remarks>Stances come and go, so they are no items of the row: each change of stance that the row needs is put in between.</remarks>
 internal sealed class PlanOrder
 {
+    // The beam narrows as plans grow, so that the order takes a small part of the time of the plan itself.
+    private const int BeamWork = 200_000;
+
     private readonly CarStanding _standing;
     private readonly List<WaySource> _items;
     private readonly Dictionary<string, WaySource> _stances;
     private readonly Fact? _lastStance;
+    private readonly Setting[] _wanted;
+    private readonly Dictionary<string, long> _stanceChange = [];
+    private readonly long _toolChange;
+    private readonly long _placeChange;
+    private readonly long _postureChange;
 
     private PlanOrder(CarStanding standing, IEnumerable<WaySource> chosen, ValueList<Fact> goals)
     {
@@ -18,6 +26,11 @@ internal sealed class PlanOrder
         _items = [.. byKind[false]];
         _stances = byKind[true].ToDictionary(way => way.Fact.Subject);
         _lastStance = goals.Where(IsStance).Cast<Fact?>().FirstOrDefault();
+        _wanted = [.. _items.Select(way => Setting.Of(way, standing))];
+        var settings = standing.Car.Settings;
+        _toolChange = Pricing.Hundredths(settings.ToolChange);
+        _placeChange = Pricing.Hundredths(settings.PlaceChange);
+        _postureChange = Pricing.Hundredths(settings.PostureChange);
     }
 
     /// <summary>The ways in order, stance changes among them (a stance may come more than once).</summary>
@@ -27,7 +40,7 @@ internal sealed class PlanOrder
     private List<WaySource> Run()
     {
         var before = Precedence(withSupports: true);
-        var width = Math.Clamp(400_000 / Math.Max(1, _items.Count * _items.Count), 2, 64);
+        var width = Math.Clamp(BeamWork / Math.Max(1, _items.Count * _items.Count), 1, 24);
         var sequence = Sequencing.Best(Problem(before, withSupports: true), width)
             ?? Sequencing.Best(Problem(Precedence(withSupports: false), withSupports: false), width)
             ?? throw new InvalidOperationException("A founded plan has no order.");
@@ -38,7 +51,7 @@ internal sealed class PlanOrder
     {
         Before = before,
         Start = new(null, null, null, _standing.Car.Stance),
-        Change = (from, item) => Change(from, item) is var change && withSupports && Drops(change.Next.Stance, _items[item]) ? null : change,
+        Change = (from, item) => Change(from, item) is var change && withSupports && Drops(change.Next.Stance, item) ? null : change,
         Estimate = Estimate,
         IsDetourFree = true,
     };
@@ -72,34 +85,47 @@ internal sealed class PlanOrder
 
     private (long Cost, Setting Next) Change(Setting from, int item)
     {
-        var way = _items[item];
-        var wanted = Setting.Of(way, _standing);
-        var settings = _standing.Car.Settings;
+        var wanted = _wanted[item];
         var next = new Setting(wanted.Tool ?? from.Tool, wanted.Place ?? from.Place, wanted.Posture ?? from.Posture, wanted.Stance ?? from.Stance);
-        var cost = (next.Tool == from.Tool ? 0 : Pricing.Hundredths(settings.ToolChange))
-            + (next.Place == from.Place ? 0 : Pricing.Hundredths(settings.PlaceChange))
-            + (next.Posture == from.Posture ? 0 : Pricing.Hundredths(settings.PostureChange))
+        var cost = (next.Tool == from.Tool ? 0 : _toolChange)
+            + (next.Place == from.Place ? 0 : _placeChange)
+            + (next.Posture == from.Posture ? 0 : _postureChange)
             + (next.Stance == from.Stance ? 0 : StanceChange(next.Stance!));
         return (cost, next);
     }
 
     /// <summary>Whether a part that the stance rests on would be taken from under it.</summary>
-    private bool Drops(string? stance, WaySource way) =>
-        stance is not null && _standing.States.TryGetValue(stance, out var state) && PartsLeaving(way).Any(state.Supports.Contains);
+    private bool Drops(string? stance, int item) =>
+        stance is not null && _items[item].Fact.Kind == FactKind.Off && _standing.States.TryGetValue(stance, out var state)
+        && state.Supports.Count > 0 && PartsLeaving(_items[item]).Any(state.Supports.Contains);
 
+    /// <summary>Every tool, place and posture that is still to come and not at hand has to be changed to at least once.</summary>
     private long Estimate(Setting from, IReadOnlyList<int> remaining)
     {
-        var settings = _standing.Car.Settings;
-        var wanted = remaining.Select(item => Setting.Of(_items[item], _standing)).ToList();
-        return Distinct(way => way.Tool, from.Tool) * Pricing.Hundredths(settings.ToolChange)
-            + Distinct(way => way.Place, from.Place) * Pricing.Hundredths(settings.PlaceChange)
-            + Distinct(way => way.Posture, from.Posture) * Pricing.Hundredths(settings.PostureChange);
+        var (tools, places, postures) = (new HashSet<string>(), new HashSet<string>(), new HashSet<string>());
+        foreach (var item in remaining)
+        {
+            var wanted = _wanted[item];
+            Note(tools, wanted.Tool, from.Tool);
+            Note(places, wanted.Place, from.Place);
+            Note(postures, wanted.Posture, from.Posture);
+        }
 
-        int Distinct(Func<Setting, string?> feature, string? now) =>
-            wanted.Select(feature).Where(value => value is not null && value != now).Distinct().Count();
+        return (tools.Count * _toolChange) + (places.Count * _placeChange) + (postures.Count * _postureChange);
+
+        static void Note(HashSet<string> seen, string? value, string? now)
+        {
+            if (value is not null && value != now)
+                seen.Add(value);
+        }
     }
 
-    private long StanceChange(string stance) => 100 + Pricing.Hundredths(EnteringStance(stance)?.Cost.Open ?? Minutes.Zero);
+    private long StanceChange(string stance)
+    {
+        if (!_stanceChange.TryGetValue(stance, out var cost))
+            _stanceChange.Add(stance, cost = 100 + Pricing.Hundredths(EnteringStance(stance)?.Cost.Open ?? Minutes.Zero));
+        return cost;
+    }
 
     /// <summary>The way into a stance: the chosen one, or for a stance that the car was in at the start its quickest.</summary>
     private WaySource? EnteringStance(string stance) =>
