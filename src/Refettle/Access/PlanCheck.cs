@@ -74,12 +74,14 @@ public static class PlanCheck
         /// <summary>Minutes of a step from the sheet's own figures, before rounding.</summary>
         private decimal CostOf(Step step) => step.Fact.Kind switch
         {
-            FactKind.Open => CostOf(_before.Joints[step.Fact.Subject].Ways.First(way => way.Id == step.Way)),
-            FactKind.State => CostOf(_before.States[step.Fact.Subject].Ways.First(way => way.Id == step.Way)),
+            FactKind.Open => CostOf(_before.Joints[step.Fact.Subject].Ways, step.Way),
+            FactKind.State => CostOf(_before.States[step.Fact.Subject].Ways, step.Way),
             FactKind.Off when step.Way == "alone" => CostOf(_before.Parts[step.Fact.Subject].Out, [step.Fact.Subject]),
             FactKind.Off when step.Way.Length == 0 => CostOf(_before.SubAssemblies[step.Fact.Subject].Out, _before.SubAssemblies[step.Fact.Subject].Members),
             _ => 0,
         };
+
+        private decimal CostOf(ValueList<Way> ways, string name) => ways.Where(way => way.Id == name).Select(CostOf).FirstOrDefault();
 
         private decimal CostOf(Way way) => way.Open.Value + way.Close.Value
             + ((way.Spends.Amount + way.Destroys.Sum(part => (_before.Parts[part].Price ?? _car.Settings.UnknownPrice).Amount))

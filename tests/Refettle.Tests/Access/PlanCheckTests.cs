@@ -5,9 +5,13 @@ namespace Refettle.Tests.Access;
 
 public sealed class PlanCheckTests
 {
-    private static readonly Car Car = RandomCars.Make(5);
+    private static readonly (Car Car, Plan Plan) First = Enumerable.Range(0, 100).Select(seed => RandomCars.Make(seed))
+        .Select(car => (car, new AccessPlanner(new ReducedSolver()).Reach(car, Question.For(Fact.Free("p1"), Fact.Free("p2")))))
+        .First(found => found.Item2.Status == PlanStatus.Optimal);
 
-    private static readonly Plan Plan = new AccessPlanner(new ReducedSolver()).Reach(Car, Question.For(Fact.Free("p1"), Fact.Free("p2")));
+    private static Car Car => First.Car;
+
+    private static Plan Plan => First.Plan;
 
     [Fact]
     public void A_sound_plan_passes() => Assert.Empty(PlanCheck.Of(Car, Plan));
