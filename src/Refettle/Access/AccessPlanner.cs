@@ -13,7 +13,7 @@ public sealed class AccessPlanner(IDerivationSolver solver) : IAccessPlanner
     public WithinAnswer Within(Car car, Question question, int most = 20, CancellationToken cancel = default)
     {
         var plan = Reach(car, question, cancel);
-        return new(plan, new Surroundings(this, car, question, plan).Cheapest(most, cancel));
+        return new(plan, new Surroundings(solver, car, question, plan).Cheapest(most, cancel));
     }
 
     public ValueList<OtherPlan> Others(Car car, Question question, int most = 3, CancellationToken cancel = default)
@@ -24,9 +24,12 @@ public sealed class AccessPlanner(IDerivationSolver solver) : IAccessPlanner
         if (best.WayOf is null)
             return [];
         var bestPlan = PlanOf(standing, question, compilation, best);
-        return Alternatives.Of(compilation.Problem, best, solver, most, cancel)
+        return Alternatives.Of(compilation.Problem, best, IsDifferent, solver, most, cancel)
             .Select(other => Difference.Between(bestPlan, PlanOf(standing, question, compilation, other)))
             .ToValueList();
+
+        // Another spanner on the same bolt is no other plan; another part taken off, unit lifted out or state is.
+        bool IsDifferent(int fact) => compilation.Facts[fact].Kind is FactKind.Off or FactKind.State;
     }
 
     public Comparison Compare(Car car, ValueList<Fact> first, ValueList<Fact> second, CancellationToken cancel = default)
@@ -37,7 +40,7 @@ public sealed class AccessPlanner(IDerivationSolver solver) : IAccessPlanner
         return new(one, two, both, one.Cost.Total + two.Cost.Total - both.Cost.Total);
     }
 
-    internal Plan Reach(CarStanding standing, Question question, CancellationToken cancel)
+    private Plan Reach(CarStanding standing, Question question, CancellationToken cancel)
     {
         var compilation = Compilation.Of(standing, question);
         var answer = solver.Solve(compilation.Problem, cancel);

@@ -94,8 +94,9 @@ public sealed record Obstacle
     /// Empty when nothing that is forbidden is to blame.</summary>
     public ValueList<string> Forbidden { get; init; } = [];
 
-    /// <summary>A smallest circle of facts that wait for each other or have no way, when no permission would help.</summary>
+    /// <summary>A small set of facts that wait for each other or have no way, when no permission would help.</summary>
     public ValueList<Fact> Stuck { get; init; } = [];
 
+    /// <summary>No smaller set is to blame. That there is no plan at all is always proven.</summary>
     public bool Proven { get; init; }
 }

@@ -3,7 +3,7 @@ using Refettle.Access.Derivation;
 namespace Refettle.Access;
 
 /// <summary>What else is near once a plan is carried out, and what it costs on top.</summary>
-internal sealed class Surroundings(AccessPlanner planner, Car car, Question question, Plan plan)
+internal sealed class Surroundings(IDerivationSolver solver, Car car, Question question, Plan plan)
 {
     /// <summary>The cheapest further goals, priced exactly; candidates are picked by an estimate that shares nothing.</summary>
     public ValueList<Extra> Cheapest(int most, CancellationToken cancel)
@@ -41,9 +41,11 @@ internal sealed class Surroundings(AccessPlanner planner, Car car, Question ques
 
     private Extra? Price(CarStanding after, Fact fact, CancellationToken cancel)
     {
-        var more = planner.Reach(after, question with { Goals = [fact] }, cancel);
-        return more.Status == PlanStatus.Impossible
-            ? null
-            : new(fact, Wording.NameOf(fact, after), more.Cost, more.Status == PlanStatus.Optimal);
+        var compilation = Compilation.Of(after, question with { Goals = [fact] });
+        var answer = solver.Solve(compilation.Problem, cancel);
+        if (answer.WayOf is null)
+            return null;
+        var cost = answer.WayOf.Where(way => way >= 0).Aggregate(Cost.Nothing, (sum, way) => sum + compilation.Ways[way].Cost);
+        return new(fact, Wording.NameOf(fact, after), cost, answer.IsOptimal);
     }
 }

@@ -10,7 +10,7 @@ internal static class Obstacles
         var compilation = Compilation.OfPermissions(standing, question, permissions);
         var answer = solver.Solve(compilation.Problem, cancel);
         if (answer.WayOf is null)
-            return new() { Stuck = Stuck(compilation), Proven = true };
+            return new() { Stuck = Stuck(compilation) };
         var used = permissions.Where((_, number) => answer.WayOf[compilation.Facts.Count + number] >= 0);
         return new() { Forbidden = used.ToValueList(), Proven = answer.IsOptimal };
     }

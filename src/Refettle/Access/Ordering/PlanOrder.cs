@@ -6,8 +6,10 @@ namespace Refettle.Access.Ordering;
 /// <remarks>Stances come and go, so they are no items of the row: each change of stance that the row needs is put in between.</remarks>
 internal sealed class PlanOrder
 {
-    // The beam narrows as plans grow, so that the order takes a small part of the time of the plan itself.
-    private const int BeamWork = 200_000;
+    // Beyond this a beam would take longer than the search for the plan.
+    private const int MostForBeam = 150;
+
+    private const int BeamWork = 100_000;
 
     private readonly CarStanding _standing;
     private readonly List<WaySource> _items;
@@ -39,12 +41,17 @@ internal sealed class PlanOrder
 
     private List<WaySource> Run()
     {
-        var before = Precedence(withSupports: true);
-        var width = Math.Clamp(BeamWork / Math.Max(1, _items.Count * _items.Count), 1, 24);
-        var sequence = Sequencing.Best(Problem(before, withSupports: true), width)
-            ?? Sequencing.Best(Problem(Precedence(withSupports: false), withSupports: false), width)
+        var order = Row(withSupports: true) ?? Row(withSupports: false)
             ?? throw new InvalidOperationException("A founded plan has no order.");
-        return WithStances(sequence.Order);
+        return WithStances(order);
+    }
+
+    private IReadOnlyList<int>? Row(bool withSupports)
+    {
+        var problem = Problem(Precedence(withSupports), withSupports);
+        if (_items.Count > MostForBeam)
+            return new QuickRow(problem.Before, _wanted, problem.Change).From(problem.Start);
+        return Sequencing.Best(problem, Math.Clamp(BeamWork / Math.Max(1, _items.Count * _items.Count), 4, 24))?.Order;
     }
 
     private SequencingProblem<Setting> Problem(IReadOnlyList<IReadOnlyCollection<int>> before, bool withSupports) => new()
