@@ -36,6 +36,7 @@ internal static class VerbList
         ["export"] = ExportVerb.Make,
         ["check"] = CheckVerb.Make,
         ["settings"] = SettingsVerb.Make,
+        ["numbers"] = NumbersVerb.Make,
         ["script"] = ScriptVerb.Make,
         ["demo"] = DemoVerb.Make,
     };

@@ -39,7 +39,7 @@ public sealed record BenchNumber
             if (Inputs.Any(input => input.Name.Equals(name, StringComparison.OrdinalIgnoreCase)))
                 asked[name] = text;
             else
-                faults.Add(new(Name, $"'{name}' is not one of its inputs", "It takes: " + string.Join(", ", Inputs.Select(input => input.Name))));
+                faults.Add(new(Name, $"'{name}' is not one of its inputs", NearNames.Ask(name, Inputs.Select(input => input.Name), "It takes: " + string.Join(", ", Inputs.Select(input => input.Name)))));
         }
 
         var given = new Given();
