@@ -6,6 +6,7 @@ Dictionary<string, Func<string[], int>> verbs = new()
     ["access"] = Access.Run,
     ["check-kits"] = CheckKits.Run,
     ["kit-times"] = KitTimes.Run,
+    ["open-log"] = OpenLog.Run,
 };
 
 if (args.Length > 0 && verbs.TryGetValue(args[0], out var verb))

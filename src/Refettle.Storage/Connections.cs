@@ -16,7 +16,7 @@ internal sealed class Connections : DbConnectionInterceptor, IDisposable
     private const string Durable = "PRAGMA synchronous = FULL; PRAGMA fullfsync = ON; PRAGMA checkpoint_fullfsync = ON; PRAGMA busy_timeout = 5000;";
 
     private readonly SqliteConnectionStringBuilder _string;
-    private readonly DbContextOptions<LogbookContext> _options;
+    private readonly Lazy<DbContextOptions<LogbookContext>> _options;
 
     public Connections(string path, bool create)
     {
@@ -26,10 +26,10 @@ internal sealed class Connections : DbConnectionInterceptor, IDisposable
             Mode = create ? SqliteOpenMode.ReadWriteCreate : SqliteOpenMode.ReadWrite,
             DefaultTimeout = WaitSeconds,
         };
-        _options = new DbContextOptionsBuilder<LogbookContext>().UseSqlite(_string.ConnectionString).AddInterceptors(this).Options;
+        _options = new(() => new DbContextOptionsBuilder<LogbookContext>().UseSqlite(_string.ConnectionString).AddInterceptors(this).Options);
     }
 
-    public LogbookContext Context() => new(_options);
+    public LogbookContext Context() => new(_options.Value);
 
     /// <summary>An open connection beside the contexts.</summary>
     public SqliteConnection Open()

@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
-using Microsoft.EntityFrameworkCore;
-using Refettle.Storage.Tables;
+using Microsoft.Data.Sqlite;
 
 namespace Refettle.Storage;
 
@@ -12,25 +11,17 @@ internal static class Identity
     /// <summary>The name that the logbook has for this machine; a new one at first.</summary>
     public static string Of(Connections connections, RandomNumberGenerator random)
     {
-        using var context = connections.Context();
-        if (Stored(context) is { } known)
-            return known.Device;
-        using var transaction = context.Database.BeginTransaction();
-        if (Stored(context) is { } meanwhile)
-            return meanwhile.Device;
-        var fresh = new IdentityRow { Device = New(random) };
-        context.Add(fresh);
-        context.SaveChanges();
-        transaction.Commit();
-        return fresh.Device;
-    }
-
-    private static IdentityRow? Stored(LogbookContext context) => context.Identity.AsNoTracking().SingleOrDefault();
-
-    private static string New(RandomNumberGenerator random)
-    {
+        using var connection = connections.Open();
+        if (Stored(connection) is { } known)
+            return known;
         var bytes = new byte[RandomBytes];
         random.GetBytes(bytes);
-        return "d-" + Convert.ToHexStringLower(bytes);
+        using var add = connection.CreateCommand();
+        add.CommandText = "INSERT OR IGNORE INTO Identity (\"Key\", Device) VALUES (1, $device)";
+        add.Parameters.AddWithValue("$device", "d-" + Convert.ToHexStringLower(bytes));
+        add.ExecuteNonQuery();
+        return Stored(connection)!;
     }
+
+    private static string? Stored(SqliteConnection connection) => connection.Ask<string>("SELECT Device FROM Identity WHERE \"Key\" = 1");
 }

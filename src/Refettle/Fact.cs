@@ -44,11 +44,11 @@ public readonly record struct Fact(FactKind Kind, string Subject) : IComparable<
     public static bool TryParseTemplate([NotNullWhen(true)] string? text, out Fact fact)
     {
         fact = default;
-        var trimmed = text?.Trim() ?? "";
+        var trimmed = text.AsSpan().Trim();
         var open = trimmed.IndexOf('(');
-        if (open <= 0 || !trimmed.EndsWith(')') || !TryKind(trimmed[..open].Trim(), out var kind))
+        if (open <= 0 || !trimmed.EndsWith(")") || !TryKind(trimmed[..open].Trim(), out var kind))
             return false;
-        fact = new(kind, trimmed[(open + 1)..^1].Trim());
+        fact = new(kind, trimmed[(open + 1)..^1].Trim().ToString());
         return Identifier.IsTemplate(fact.Subject);
     }
 
@@ -74,12 +74,14 @@ public readonly record struct Fact(FactKind Kind, string Subject) : IComparable<
         _ => "reach",
     };
 
-    private static bool TryKind(string word, out FactKind kind)
+    private static readonly FactKind[] Kinds = Enum.GetValues<FactKind>();
+
+    private static bool TryKind(ReadOnlySpan<char> word, out FactKind kind)
     {
-        foreach (var candidate in Enum.GetValues<FactKind>())
+        foreach (var candidate in Kinds)
         {
             kind = candidate;
-            if (Word(candidate).Equals(word, StringComparison.OrdinalIgnoreCase))
+            if (word.Equals(Word(candidate), StringComparison.OrdinalIgnoreCase))
                 return true;
         }
 

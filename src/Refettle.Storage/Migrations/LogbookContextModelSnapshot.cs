@@ -86,7 +86,7 @@ namespace Refettle.Storage.Migrations
 
                     b.HasKey("Key");
 
-                    b.ToTable("Identity");
+                    b.ToTable("Identity", (string)null);
                 });
 #pragma warning restore 612, 618
         }

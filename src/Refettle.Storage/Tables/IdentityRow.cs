@@ -1,11 +1,9 @@
 namespace Refettle.Storage.Tables;
 
-/// <summary>The one row that names this machine in the entries it writes here.</summary>
+/// <summary>The one row, with key 1, that names this machine in the entries it writes here.</summary>
 internal sealed class IdentityRow
 {
-    public const int TheOne = 1;
+    public required int Key { get; init; }
 
-    public int Key { get; init; } = TheOne;
-
-    public required string Device { get; set; }
+    public required string Device { get; init; }
 }

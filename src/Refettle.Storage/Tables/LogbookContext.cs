@@ -8,8 +8,6 @@ internal sealed class LogbookContext(DbContextOptions<LogbookContext> options) :
 {
     public DbSet<EntryRow> Entries => Set<EntryRow>();
 
-    public DbSet<IdentityRow> Identity => Set<IdentityRow>();
-
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<EntryRow>(entry =>
@@ -21,6 +19,7 @@ internal sealed class LogbookContext(DbContextOptions<LogbookContext> options) :
         });
         modelBuilder.Entity<IdentityRow>(identity =>
         {
+            identity.ToTable("Identity");
             identity.HasKey(row => row.Key);
             identity.Property(row => row.Key).ValueGeneratedNever();
         });

@@ -28,9 +28,11 @@ internal sealed class DepthOrder
             Enter(place);
     }
 
-    public Depth[] Depths()
+    /// <summary>For each entry its depth, and below that its place among the chains, in one number to sort by.</summary>
+    public long[] DepthAndPlace()
     {
         Walk();
+        var order = new long[_all.Length];
         for (var place = 0; place < _all.Length; place++)
         {
             while (_depth[place] == 0)
@@ -38,9 +40,11 @@ internal sealed class DepthOrder
                 Cut(place);
                 Walk();
             }
+
+            order[place] = ((long)_depth[place] << 32) | (uint)place;
         }
 
-        return [.. _depth.Select((depth, place) => new Depth(depth, place))];
+        return order;
     }
 
     private void Enter(int place)

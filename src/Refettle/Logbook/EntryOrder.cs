@@ -12,38 +12,49 @@ public static class EntryOrder
     public static OrderedEntries Of(IEnumerable<Entry> entries)
     {
         var faults = new List<Fault>();
-        var all = Distinct(entries, faults);
-        Array.Sort(all, InChains);
-        var depths = new DepthOrder(all, faults).Depths();
-        Array.Sort(depths, all, Comparer<Depth>.Default);
-        return new(all, faults.ToValueList());
+        var byId = Distinct(entries, faults);
+        var chained = InChains(byId.Values);
+        var order = new DepthOrder(chained, faults).DepthAndPlace();
+        Array.Sort(order, chained);
+        return new(chained, faults.ToValueList());
     }
 
-    private static int InChains(Entry left, Entry right)
+    private static Dictionary<Guid, Entry> Distinct(IEnumerable<Entry> entries, List<Fault> faults)
     {
-        var order = string.CompareOrdinal(left.Device, right.Device);
-        order = order != 0 ? order : left.Sequence.CompareTo(right.Sequence);
-        return order != 0 ? order : left.Id.CompareTo(right.Id);
-    }
-
-    private static Entry[] Distinct(IEnumerable<Entry> entries, List<Fault> faults)
-    {
-        var byId = new Dictionary<Guid, Entry>();
+        var byId = new Dictionary<Guid, Entry>(entries.TryGetNonEnumeratedCount(out var count) ? count : 0);
         foreach (var entry in entries)
         {
-            if (byId.TryAdd(entry.Id, entry) || ReferenceEquals(byId[entry.Id], entry) || byId[entry.Id] == entry)
+            if (byId.TryAdd(entry.Id, entry) || byId[entry.Id] == entry)
                 continue;
             faults.Add(new($"entry {entry.Id}", "there are two of it that differ", "Compare the devices: one copy was changed."));
             if (string.CompareOrdinal(EntryHash.Of(entry), EntryHash.Of(byId[entry.Id])) < 0)
                 byId[entry.Id] = entry;
         }
 
-        return [.. byId.Values];
+        return byId;
     }
-}
 
-/// <summary>A place in the order: depth, then place among the chains.</summary>
-internal readonly record struct Depth(int Value, int Place) : IComparable<Depth>
-{
-    public int CompareTo(Depth other) => Value != other.Value ? Value.CompareTo(other.Value) : Place.CompareTo(other.Place);
+    private static Entry[] InChains(ICollection<Entry> entries)
+    {
+        var chains = new SortedDictionary<string, List<Entry>>(StringComparer.Ordinal);
+        foreach (var entry in entries)
+            (chains.TryGetValue(entry.Device, out var chain) ? chain : chains[entry.Device] = []).Add(entry);
+        foreach (var chain in chains.Values.Where(chain => !IsSorted(chain)))
+            chain.Sort(Compare);
+        return [.. chains.Values.SelectMany(chain => chain)];
+    }
+
+    private static bool IsSorted(List<Entry> chain)
+    {
+        for (var i = 1; i < chain.Count; i++)
+        {
+            if (Compare(chain[i - 1], chain[i]) > 0)
+                return false;
+        }
+
+        return true;
+    }
+
+    private static int Compare(Entry left, Entry right) =>
+        left.Sequence != right.Sequence ? left.Sequence.CompareTo(right.Sequence) : left.Id.CompareTo(right.Id);
 }

@@ -11,7 +11,7 @@ using Refettle.Storage.Tables;
 namespace Refettle.Storage.Migrations
 {
     [DbContext(typeof(LogbookContext))]
-    [Migration("20261125075822_Begin")]
+    [Migration("20261125081644_Begin")]
     partial class Begin
     {
         /// <inheritdoc />
@@ -89,7 +89,7 @@ namespace Refettle.Storage.Migrations
 
                     b.HasKey("Key");
 
-                    b.ToTable("Identity");
+                    b.ToTable("Identity", (string)null);
                 });
 #pragma warning restore 612, 618
         }
