@@ -75,8 +75,13 @@ public static class ExchangeJson
 
     private sealed class ListConverter<T> : JsonConverter<ValueList<T>>
     {
-        public override ValueList<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-            ValueList.Create<T>(JsonSerializer.Deserialize<T[]>(ref reader, options) ?? []);
+        public override ValueList<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+        {
+            var items = JsonSerializer.Deserialize<T[]>(ref reader, options) ?? [];
+            return Array.TrueForAll(items, item => item is not null)
+                ? ValueList.Create<T>(items)
+                : throw new JsonException("A list holds null.");
+        }
 
         public override void Write(Utf8JsonWriter writer, ValueList<T> value, JsonSerializerOptions options)
         {

@@ -43,12 +43,16 @@ public static class Happenings
             return Result<Happening?>.Good(null);
         try
         {
-            return Result<Happening?>.Good((Happening?)JsonSerializer.Deserialize(entry.Payload, type, ExchangeJson.Options));
+            return JsonSerializer.Deserialize(entry.Payload, type, ExchangeJson.Options) is Happening happening
+                ? Result<Happening?>.Good(happening)
+                : Unreadable(entry, "$");
         }
         catch (JsonException problem)
         {
-            return Result<Happening?>.Bad(new Fault(
-                $"entry {entry.Id}", $"its {entry.Kind} cannot be read at {problem.Path ?? "$"}", "It is kept as it is and changes nothing."));
+            return Unreadable(entry, problem.Path ?? "$");
         }
     }
+
+    private static Result<Happening?> Unreadable(Entry entry, string where) => Result<Happening?>.Bad(new Fault(
+        $"entry {entry.Id}", $"its {entry.Kind} cannot be read at {where}", "It is kept as it is and changes nothing."));
 }

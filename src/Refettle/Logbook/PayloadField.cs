@@ -13,13 +13,14 @@ namespace Refettle.Logbook;
 /// <remarks>An entry that is given away with a blacked-out field must be given as fields, without its salt: the salt opens all of them.</remarks>
 public sealed record PayloadField(string Name, string? Text, string? Blinding, string Commitment)
 {
-    /// <summary>The fields in the order of their names' bytes.</summary>
-    public static ValueList<PayloadField> Of(Entry entry)
-    {
-        var fields = Texts(entry.Payload);
-        fields.Sort((left, right) => string.CompareOrdinal(left.Name, right.Name));
-        return fields.Select(field => Seal(entry.Salt, field.Name, field.Text)).ToValueList();
-    }
+    /// <summary>The fields in the order of their names' UTF-8 bytes; of one name, in the order in which they are written.</summary>
+    public static ValueList<PayloadField> Of(Entry entry) => Texts(entry.Payload)
+        .OrderBy(field => Encoding.UTF8.GetBytes(field.Name), ByBytes)
+        .Select(field => Seal(entry.Salt, field.Name, field.Text))
+        .ToValueList();
+
+    private static readonly Comparer<byte[]> ByBytes =
+        Comparer<byte[]>.Create((left, right) => left.AsSpan().SequenceCompareTo(right));
 
     /// <summary>The field with its content taken out.</summary>
     public PayloadField BlackedOut() => this with { Text = null, Blinding = null };

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using System.Text;
 using Refettle.Logbook;
 
 namespace Refettle.Tests.Logbook;
@@ -10,7 +11,7 @@ internal sealed class TestDevice(string name, int seed = 0, TimeSpan clockOff = 
 
     private static readonly DateTimeOffset Start = new(2026, 3, 1, 9, 0, 0, TimeSpan.Zero);
 
-    private readonly LogWriter _writer = new(name, new FixedClock(Start + clockOff), new SeededBytes(seed + name.Sum(c => c)));
+    private readonly LogWriter _writer = new(name, new FixedClock(Start + clockOff), new SeededBytes($"{name}/{seed}"));
 
     /// <summary>All that it knows, in order of arrival.</summary>
     public List<Entry> Known { get; } = [];
@@ -38,9 +39,9 @@ internal sealed class FixedClock(DateTimeOffset now) : TimeProvider
 }
 
 /// <summary>Random bytes that a seed repeats.</summary>
-internal sealed class SeededBytes(int seed) : RandomNumberGenerator
+internal sealed class SeededBytes(string seed) : RandomNumberGenerator
 {
-    private readonly Random _random = new(seed);
+    private readonly Random _random = new(BitConverter.ToInt32(SHA256.HashData(Encoding.UTF8.GetBytes(seed))));
 
     public override void GetBytes(byte[] data) => _random.NextBytes(data);
 }

@@ -1,0 +1,73 @@
+using Refettle.Logbook;
+
+namespace Refettle.Tests.Logbook;
+
+public sealed class HappeningsTests
+{
+    private static readonly Happening[] OfEachKind =
+    [
+        new CarOpened("Heron \"estate\" ½", null, "EUR"),
+        new StructureAdded("sheet small.yaml", SmallCar.Structure, ["drum-brake-corner rl/hub"]),
+        new StructureRemoved(["part tank", "joint wheel-axle"]),
+        new StepDone(Fact.Open("tank-body"), "spanner", new(4.50m)),
+        new StepDone(Fact.Off("tank"), null, null),
+        new StepReversed(Fact.Off("tank"), new(3)),
+        new StanceTaken("on-stands"),
+        new SoundnessJudged("body", false),
+        new SettingsChosen(new() { PerHour = new(42.5m), Lifted = ["tank"] }),
+        new Noted("four washers, thick ones outside 🔩", "part tank"),
+        new Struck(Guid.Parse("0195f000-1234-7abc-8def-0123456789ab"), null),
+    ];
+
+    public static TheoryData<Happening> All => new(OfEachKind);
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void What_is_encoded_is_read_back(Happening happening)
+    {
+        var entry = new TestDevice("bench").Write(happening);
+        Assert.Equal(happening, Happenings.Decode(entry).Value);
+        Assert.Contains(entry.Kind, Happenings.Words);
+    }
+
+    [Fact]
+    public void Every_kind_of_happening_has_a_word_of_its_own()
+    {
+        var kinds = typeof(Happening).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Happening))).ToList();
+        Assert.Equal(kinds.Count, Happenings.Words.Distinct().Count());
+        Assert.Equal(Happenings.Words.Order(), OfEachKind.Select(happening => Happenings.KindOf(happening).Kind).Distinct().Order());
+    }
+
+    [Theory]
+    [InlineData("tune-hummed", 1)]
+    [InlineData("noted", 2)]
+    public void What_a_newer_version_wrote_is_kept_and_changes_nothing(string kind, int version)
+    {
+        var history = SmallCar.After(new Noted("x", null));
+        var entries = history.Lines.Select(line => line.Entry).ToArray();
+        entries[^1] = entries[^1] with { Kind = kind, Version = version };
+        var newer = CarHistory.Of(TestDevice.Car, entries);
+        Assert.Equal(Standing.FromNewerVersion, newer.Lines[newer.Lines.Count - 1].Standing);
+        Assert.Equal(history.Car, newer.Car);
+    }
+
+    [Theory]
+    [InlineData("step-done", "{}")]
+    [InlineData("step-done", """{"fact":null}""")]
+    [InlineData("step-done", """{"fact":"tank"}""")]
+    [InlineData("step-done", """{"fact":"off(tank)","took":"3 min"}""")]
+    [InlineData("noted", "null")]
+    [InlineData("noted", "[]")]
+    [InlineData("noted", """{"text":"a","text":"b"}""")]
+    [InlineData("structure-removed", """{"things":[null]}""")]
+    [InlineData("structure-added", """{"source":"x","added":{"parts":[{"id":"a"}]},"tied":[]}""")]
+    [InlineData("structure-added", """{"source":"x","added":{"parts":[null]},"tied":[]}""")]
+    [InlineData("settings-chosen", """{"settings":null}""")]
+    public void A_known_kind_that_cannot_be_read_is_kept_and_says_so(string kind, string payload)
+    {
+        var entry = new TestDevice("bench").Write(new Noted("x", null)) with { Kind = kind, Payload = payload };
+        var line = Assert.Single(CarHistory.Of(TestDevice.Car, [entry]).Lines);
+        Assert.Equal(Standing.NotApplied, line.Standing);
+        Assert.NotEmpty(line.Reason!);
+    }
+}
