@@ -11,6 +11,7 @@ public static class HappeningCheck
     public static ValueList<Fault> Of(CarHistory history, Happening happening) => (happening switch
     {
         CarOpened opened => Opened(opened),
+        StructureAdded added => AdditionCheck.Of(history.Car.Structure, added),
         StructureRemoved removed => removed.Things.SelectMany(thing => Named(history.Car.Structure, thing, "removal")),
         StepDone done => WorkCheck.Done(history.Car, done),
         StepReversed reversed => WorkCheck.Reversed(history.Car, reversed),

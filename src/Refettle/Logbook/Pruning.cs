@@ -50,7 +50,7 @@ internal static class Pruning
         return left < least;
     }
 
-    private static IEnumerable<Thing> Named(Structure structure) =>
+    public static IEnumerable<Thing> Named(Structure structure) =>
         structure.Zones.Select(zone => new Thing(ThingKind.Zone, zone.Id))
             .Concat(structure.States.Select(state => new Thing(ThingKind.State, state.Id)))
             .Concat(structure.Parts.Select(part => new Thing(ThingKind.Part, part.Id)))

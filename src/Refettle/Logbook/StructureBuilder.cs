@@ -81,7 +81,7 @@ internal sealed class StructureBuilder
             (_jointsOf.TryGetValue(part, out var joints) ? joints : _jointsOf[part] = []).Add(joint.Id);
     }
 
-    private Structure All() => new()
+    public Structure All() => new()
     {
         Zones = _zones.Values.ToValueList(),
         States = States.Values.ToValueList(),
