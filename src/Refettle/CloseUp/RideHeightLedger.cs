@@ -1,0 +1,62 @@
+namespace Refettle.CloseUp;
+
+/// <summary>Where a joint stands that wants its final torque at ride height.</summary>
+public enum RideHeightStanding
+{
+    Open,
+
+    /// <summary>Closed again, and nobody said how tight.</summary>
+    Unknown,
+
+    Snug,
+
+    /// <summary>Torqued while the wheels hung: its rubber is wound up. Loosen it and torque it again at ride height.</summary>
+    TorquedHanging,
+
+    Settled,
+}
+
+/// <summary>One joint of the ledger.</summary>
+public sealed record RideHeightLine(Joint Joint, RideHeightStanding Standing);
+
+/// <summary>Which joints with bonded rubber are only snugged now and wait for their torque at ride height.</summary>
+public static class RideHeightLedger
+{
+    /// <summary>The stance in which the wheels carry the recorded height on blocks.</summary>
+    public const string AtRideHeight = "at-ride-height";
+
+    /// <summary>Corners whose height is wanted, hub centre to wheel arch.</summary>
+    public static ValueList<string> Corners { get; } = ["fl", "fr", "rl", "rr"];
+
+    /// <summary>The joints that were opened and want ride height, in the order of the car's description.</summary>
+    /// <param name="opened">Joints opened since the strip began; those open now are taken along.</param>
+    /// <param name="tightenings">In their order. Only those after a joint's last opening.</param>
+    public static ValueList<RideHeightLine> Of(Car car, IEnumerable<string> opened, IEnumerable<Tightening> tightenings)
+    {
+        var last = new Dictionary<string, Tightening>();
+        foreach (var tightening in tightenings)
+            last[tightening.Joint] = tightening;
+        var disturbed = opened.ToHashSet();
+        return car.Structure.Joints
+            .Where(joint => joint.AtRideHeight && (disturbed.Contains(joint.Id) || IsOpen(car, joint)))
+            .Select(joint => new RideHeightLine(joint, IsOpen(car, joint) ? RideHeightStanding.Open : Standing(last.GetValueOrDefault(joint.Id))))
+            .ToValueList();
+    }
+
+    /// <summary>The corners to measure before a joint is opened: none unless it wants ride height and a height is missing.</summary>
+    /// <param name="recorded">Corners whose height is recorded.</param>
+    public static ValueList<string> AskBefore(Car car, Fact next, IEnumerable<string> recorded) =>
+        next.Kind == FactKind.Open && car.Structure.Joints.Any(joint => joint.Id == next.Subject && joint.AtRideHeight)
+            ? Corners.Except(recorded).ToValueList()
+            : [];
+
+    private static bool IsOpen(Car car, Joint joint) => car.Done.Contains(Fact.Open(joint.Id));
+
+    private static RideHeightStanding Standing(Tightening? tightening) => tightening switch
+    {
+        null => RideHeightStanding.Unknown,
+        { How: Tightness.Snug } => RideHeightStanding.Snug,
+        { Stance: AtRideHeight or Car.OnWheels } => RideHeightStanding.Settled,
+        _ => RideHeightStanding.TorquedHanging,
+    };
+}

@@ -1,0 +1,36 @@
+namespace Refettle.CloseUp;
+
+/// <summary>Something that stands between the car and the road.</summary>
+/// <param name="Thing">As <c>joint x</c>, <c>part x</c>, <c>state x</c>.</param>
+public sealed record RoadBlock(string Thing, string Why);
+
+/// <summary>What is left to do before the car may move on a road. An empty list is not a permit: brakes, fluids and local law are judged by a person.</summary>
+public static class RoadReadiness
+{
+    /// <summary>Parts off, joints open, states not undone, joints not torqued at ride height. Left out: what the owner leaves off on purpose.</summary>
+    /// <param name="leftOff">Parts and joints that stay off or open on purpose; they become disclosures.</param>
+    public static ValueList<RoadBlock> Of(Car car, ValueList<RideHeightLine> ledger, IEnumerable<string> leftOff)
+    {
+        var meant = leftOff.ToHashSet();
+        var undone = car.Done.Where(fact => !meant.Contains(fact.Subject)).Select(Block).OfType<RoadBlock>();
+        var unsettled = ledger.Where(line => line.Standing is not (RideHeightStanding.Settled or RideHeightStanding.Open))
+            .Select(line => new RoadBlock($"joint {line.Joint.Id}", Why(line.Standing)));
+        var unsound = car.Unsound.Select(part => new RoadBlock($"part {part}", "found too weak to carry the car"));
+        return [.. undone, .. unsettled, .. unsound];
+    }
+
+    private static RoadBlock? Block(Fact fact) => fact.Kind switch
+    {
+        FactKind.Open => new($"joint {fact.Subject}", "open"),
+        FactKind.Off => new($"part {fact.Subject}", "off the car"),
+        FactKind.State => new($"state {fact.Subject}", "not undone yet"),
+        _ => null,
+    };
+
+    private static string Why(RideHeightStanding standing) => standing switch
+    {
+        RideHeightStanding.Snug => "snug only: torque it at ride height",
+        RideHeightStanding.TorquedHanging => "torqued with the wheels hanging: loosen it and torque it at ride height",
+        _ => "closed, but nobody recorded its torque at ride height",
+    };
+}

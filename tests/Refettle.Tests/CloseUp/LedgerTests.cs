@@ -1,0 +1,117 @@
+using Refettle.CloseUp;
+
+namespace Refettle.Tests.CloseUp;
+
+public sealed class LedgerTests
+{
+    private static readonly Car Estate = new()
+    {
+        Id = "estate",
+        Name = "Calder Heron 2.2",
+        Structure = new()
+        {
+            Parts =
+            [
+                new() { Id = "body", Name = "Body", Fixed = true }, new() { Id = "axle", Name = "Axle" }, new() { Id = "cover", Name = "Cover" },
+                new() { Id = "sender", Name = "Sender", Out = new() { Clear = [Fact.Reach("tank-top")] } },
+            ],
+            Joints =
+            [
+                Bush("link-front"), Bush("link-rear"), Bush("damper-foot"),
+                new()
+                {
+                    Id = "sender-ring", Holds = ["sender", "body"], Count = 6, SingleUse = true, Thread = "M5",
+                    Ways = [new() { Id = "hands", Tool = "hands", Clear = [Fact.Reach("tank-top")] }],
+                },
+                new()
+                {
+                    Id = "cover-screws", Holds = ["cover", "body"], Count = 4,
+                    Ways = [new() { Id = "hands", Tool = "hands" }, new() { Id = "inside", Tool = "hands", Clear = [Fact.Reach("tank-top")] }],
+                },
+            ],
+            Spaces = [new() { Id = "tank-top", Name = "Floor above the tank", ClosedBy = ["cover"] }],
+        },
+    };
+
+    [Fact]
+    public void A_bush_is_settled_only_when_torqued_on_its_wheels()
+    {
+        var ledger = RideHeightLedger.Of(Estate with { Done = [Fact.Open("damper-foot")] }, ["link-front", "link-rear", "cover-screws"],
+            [new("link-front", Tightness.Snug, "on-stands"), new("link-rear", Tightness.Torqued, "on-stands", new(60)), new("damper-foot", Tightness.Torqued, "on-wheels")]);
+        Assert.Equal(
+            [("link-front", RideHeightStanding.Snug), ("link-rear", RideHeightStanding.TorquedHanging), ("damper-foot", RideHeightStanding.Open)],
+            ledger.Select(line => (line.Joint.Id, line.Standing)));
+    }
+
+    [Theory]
+    [InlineData("at-ride-height", RideHeightStanding.Settled)]
+    [InlineData("on-wheels", RideHeightStanding.Settled)]
+    [InlineData("on-stands", RideHeightStanding.TorquedHanging)]
+    [InlineData("not-rolling", RideHeightStanding.TorquedHanging)]
+    [InlineData(null, RideHeightStanding.TorquedHanging)]
+    public void The_stance_decides(string? stance, RideHeightStanding standing) =>
+        Assert.Equal(standing, RideHeightLedger.Of(Estate, ["link-front"], [new("link-front", Tightness.Snug, stance), new("link-front", Tightness.Torqued, stance)]).Single().Standing);
+
+    [Fact]
+    public void A_bush_that_was_never_opened_is_not_listed() => Assert.Empty(RideHeightLedger.Of(Estate, [], []));
+
+    [Fact]
+    public void A_bush_closed_without_a_word_blocks_the_road()
+    {
+        var ledger = RideHeightLedger.Of(Estate, ["link-front"], []);
+        Assert.Equal(RideHeightStanding.Unknown, ledger.Single().Standing);
+        Assert.Equal("joint link-front", RoadReadiness.Of(Estate, ledger, []).Single().Thing);
+        Assert.Empty(RoadReadiness.Of(Estate, RideHeightLedger.Of(Estate, ["link-front"], [new("link-front", Tightness.Torqued, "at-ride-height")]), []));
+    }
+
+    [Fact]
+    public void What_is_open_off_or_unsound_blocks_the_road_unless_left_off_on_purpose()
+    {
+        var car = Estate with { Done = [Fact.Off("cover"), Fact.Open("cover-screws"), Fact.Open("link-front"), Fact.State("battery-off"), Fact.Reach("tank-top")], Unsound = ["axle"] };
+        var ledger = RideHeightLedger.Of(car, [], []);
+        Assert.Equal(
+            ["part cover", "joint cover-screws", "joint link-front", "state battery-off", "part axle"],
+            RoadReadiness.Of(car, ledger, []).Select(block => block.Thing));
+        Assert.Equal(["joint link-front", "state battery-off", "part axle"], RoadReadiness.Of(car, ledger, ["cover", "cover-screws"]).Select(block => block.Thing));
+    }
+
+    [Fact]
+    public void Heights_are_asked_for_before_the_first_bush_is_opened()
+    {
+        Assert.Equal(["fl", "fr", "rl", "rr"], RideHeightLedger.AskBefore(Estate, Fact.Open("link-front"), []));
+        Assert.Equal(["rr"], RideHeightLedger.AskBefore(Estate, Fact.Open("link-front"), ["fl", "fr", "rl"]));
+        Assert.Empty(RideHeightLedger.AskBefore(Estate, Fact.Open("cover-screws"), []));
+        Assert.Empty(RideHeightLedger.AskBefore(Estate, Fact.Off("axle"), []));
+    }
+
+    [Fact]
+    public void A_space_is_closed_when_all_within_is_done()
+    {
+        Assert.Empty(LastLook.Of(Estate with { Done = [Fact.Open("cover-screws")] }, "tank-top").Value);
+        Assert.Equal([Fact.Open("sender-ring"), Fact.Off("sender")],
+            LastLook.Of(Estate with { Done = [Fact.Off("sender"), Fact.Open("sender-ring"), Fact.Open("cover-screws"), Fact.Off("cover")] }, "tank-top").Value);
+        Assert.Contains("tank-top", LastLook.Of(Estate, "tanktop").Faults.Single().Mend);
+    }
+
+    [Fact]
+    public void Single_use_fasteners_of_opened_joints_are_needed_new()
+    {
+        Assert.Equal(("sender-ring", 6), NewFasteners.Of(Estate, ["sender-ring", "link-front"]).Select(one => (one.Joint.Id, one.Count)).Single());
+        Assert.Single(NewFasteners.Of(Estate with { Done = [Fact.Open("sender-ring")] }, []));
+        Assert.Empty(NewFasteners.Of(Estate, ["link-front"]));
+    }
+
+    [Fact]
+    public void Without_a_figure_a_general_range_says_that_it_is_one()
+    {
+        var range = GeneralTorque.Of(Bush("x") with { Thread = "M10", Grade = "8.8" }).Value;
+        // 75 % of 58 mm² · 580 MPa, times 10 mm, times 0.15 and 0.20: by hand 37.8 and 50.5 N·m.
+        Assert.Equal((37.8m, 50.5m), (range.Low.Value, range.High.Value));
+        Assert.Contains("general range", GeneralTorque.Says);
+        Assert.False(GeneralTorque.Of(Bush("x")).IsGood);
+        Assert.False(GeneralTorque.Of(Bush("x") with { Thread = "M10", Grade = "soft" }).IsGood);
+        Assert.False(GeneralTorque.Of(Bush("x") with { Thread = "M11", Grade = "8.8" }).IsGood);
+    }
+
+    private static Joint Bush(string id) => new() { Id = id, Holds = ["axle", "body"], AtRideHeight = true, Ways = [new() { Id = "spanner", Tool = "spanner" }] };
+}
