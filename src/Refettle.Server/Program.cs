@@ -25,6 +25,7 @@ await using var server = RefettleHost.Build(new()
     Logbook = logbook,
     Planner = new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())),
     Kits = shelf.Value.Kits,
+    Start = shelf.Value.Start,
     Port = int.TryParse(settings["port"], out var port) ? port : 5188,
 });
 await server.StartAsync();

@@ -4,6 +4,7 @@ using Refettle.Kits;
 using Refettle.Logbook;
 using Refettle.Server.Api;
 using Refettle.Server.Guards;
+using Refettle.Web.Garage;
 
 namespace Refettle.Server;
 
@@ -18,6 +19,9 @@ public sealed record HostOptions
 
     /// <summary>What can be added to a car.</summary>
     public ValueList<Kit> Kits { get; init; } = [];
+
+    /// <summary>What every new car begins with.</summary>
+    public Structure Start { get; init; } = Structure.Empty;
 
     /// <summary>TCP port on 127.0.0.1; 0 takes a free one.</summary>
     public int Port { get; init; }
@@ -58,7 +62,7 @@ public static class RefettleHost
     {
         var api = app.MapGroup("/api");
         api.MapGet("health", () => Results.Json(new { status = "ok", version = typeof(RefettleHost).Assembly.GetName().Version?.ToString(3) }));
-        api.MapGet("kits", () => Results.Json(options.Kits, ExchangeJson.Options));
+        api.MapGet("kits", () => Results.Json(new KitTable(options.Start, options.Kits), ExchangeJson.Options));
         LogRoutes.Map(api);
         QuestionRoutes.Map(api);
         api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));

@@ -9,4 +9,5 @@ builder.Services.AddSingleton(new HttpClient { BaseAddress = new(builder.HostEnv
 builder.Services.AddSingleton<ServerApi>();
 builder.Services.AddSingleton<IKeeper, BrowserKeeper>();
 builder.Services.AddSingleton<OpenCar>();
+builder.Services.AddSingleton<Shelf>();
 await builder.Build().RunAsync();

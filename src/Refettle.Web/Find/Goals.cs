@@ -12,6 +12,13 @@ public static class Goals
     public static IEnumerable<Findable> PartsOn(CarLookup car) =>
         car.Car.Structure.Parts.Where(part => !part.Fixed && !car.IsOff(part.Id)).Select(part => new Findable(part.Id, part.Name, More(car, part)));
 
+    /// <summary>What can be asked to be true before something else.</summary>
+    public static IEnumerable<Findable> Conditions(CarLookup car) =>
+        car.Car.Structure.States.Select(state => Fact.State(state.Id))
+            .Concat(car.Car.Structure.Parts.Where(part => !part.Fixed).Select(part => Fact.Off(part.Id)))
+            .Concat(car.Car.Structure.Joints.Select(joint => Fact.Open(joint.Id)))
+            .Select(fact => new Findable(fact.ToString(), car.Name(fact), fact.Subject, Rank: fact.Kind == FactKind.Open ? 1 : 0));
+
     /// <summary>Parts that are on the car, heaviest first: what one mostly wants to get at.</summary>
     public static IEnumerable<Part> Heaviest(CarLookup car, int most) =>
         car.Car.Structure.Parts.Where(part => !part.Fixed && part.Mass is not null && !car.IsOff(part.Id))

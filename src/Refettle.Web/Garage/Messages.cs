@@ -1,3 +1,5 @@
+using Refettle.Kits;
+
 namespace Refettle.Web.Garage;
 
 /// <summary>Entries of a logbook in the order in which the server came to have them.</summary>
@@ -7,6 +9,10 @@ public sealed record EntryPage(ValueList<Entry> Entries, long Last);
 /// <summary>What the server did with the entries it was sent; sending one again does no harm.</summary>
 /// <param name="New">How many of them it did not have yet. It has all of them now.</param>
 public sealed record EntriesKept(int New);
+
+/// <summary>What cars are made of.</summary>
+/// <param name="Start">What every car begins with.</param>
+public sealed record KitTable(Structure Start, ValueList<Kit> Kits);
 
 /// <summary>Two sets of goals to put beside each other.</summary>
 public sealed record Pair(ValueList<Fact> First, ValueList<Fact> Second);

@@ -1,5 +1,6 @@
 using Refettle.Access;
 using Refettle.Logbook;
+using Refettle.Web.Edits;
 using Refettle.Web.Steps;
 using Refettle.Web.Words;
 
@@ -65,12 +66,31 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, TimeProvider clock
         await WatchAsync();
     }
 
-    /// <summary>Writes what happened and shows it at once; sending it is tried afterwards.</summary>
-    public async Task WriteAsync(Happening happening)
+    /// <summary>Begins a car. It is kept here and sent like any other entry.</summary>
+    public async Task BeginAsync(string id, IEnumerable<Happening> first)
     {
-        await _log!.WriteAsync(happening);
+        using var log = new CarLog(id, await DeviceAsync(), server, keeper, clock);
+        foreach (var happening in first)
+            await log.WriteAsync(happening);
+    }
+
+    /// <summary>Writes what happened and shows it at once; sending it is tried afterwards.</summary>
+    /// <returns>The identifier of the entry.</returns>
+    public async Task<Guid> WriteAsync(Happening happening)
+    {
+        var entry = await _log!.WriteAsync(happening);
         Fold();
         await SyncAsync();
+        return entry.Id;
+    }
+
+    /// <summary>Adds to the description, or replaces in it, unless that brings in an error; then nothing is written.</summary>
+    public async Task<ValueList<Fault>> DescribeAsync(Structure added)
+    {
+        var faults = Description.NewFaults(Car!.Car.Structure, added).Where(fault => fault.Severity == Severity.Error).ToValueList();
+        if (faults.Count == 0)
+            await WriteAsync(new StructureAdded("edit", added, []));
+        return faults;
     }
 
     /// <summary>Marks a step done, or takes the mark back.</summary>

@@ -19,6 +19,8 @@ public sealed class ServerApi(HttpClient http)
     public Task<Reply<EntriesKept>> SendAsync(string car, ValueList<Entry> entries) =>
         PostAsync<EntriesKept>($"api/cars/{car}/entries", entries);
 
+    public Task<Reply<KitTable>> KitsAsync() => GetAsync<KitTable>("api/kits");
+
     public Task<Reply<Plan>> ReachAsync(string car, Question question) => PostAsync<Plan>($"api/cars/{car}/reach", question);
 
     public Task<Reply<WithinAnswer>> WithinAsync(string car, Question question) =>

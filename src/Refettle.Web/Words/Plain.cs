@@ -15,6 +15,8 @@ public static class Plain
         _ => "Unique: there is no other",
     };
 
+    public static string Word(WorkPlace place) => place == WorkPlace.OnCar ? "On the car" : "On the bench";
+
     public static string Word(Side side) => side switch { Side.Left => "Left", Side.Right => "Right", _ => "No side" };
 
     public static string Word(Hazard hazard) => hazard switch

@@ -1,0 +1,41 @@
+using System.Globalization;
+
+namespace Refettle.Web.Edits;
+
+/// <summary>Reads figures that were typed, collecting what is wrong with them.</summary>
+public sealed class Figures(string place)
+{
+    private readonly List<Fault> _faults = [];
+
+    public ValueList<Fault> Faults => _faults.ToValueList();
+
+    /// <summary>A number; a comma counts as a point. Null for an empty field.</summary>
+    public decimal? Maybe(string what, string? typed)
+    {
+        if (string.IsNullOrWhiteSpace(typed))
+            return null;
+        if (decimal.TryParse(typed.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value))
+            return value;
+        _faults.Add(new(place, $"{what} is “{typed.Trim()}”", "Write a number.") { Path = what });
+        return null;
+    }
+
+    /// <summary>A number that has to be there.</summary>
+    public decimal Number(string what, string? typed)
+    {
+        if (string.IsNullOrWhiteSpace(typed))
+            _faults.Add(new(place, $"{what} is empty", "Write a number.") { Path = what });
+        return Maybe(what, typed) ?? 0;
+    }
+
+    public int Count(string what, string? typed)
+    {
+        var value = Number(what, typed);
+        if (value == Math.Floor(value) && Math.Abs(value) < int.MaxValue)
+            return (int)value;
+        _faults.Add(new(place, $"{what} is {value}", "Write a whole number.") { Path = what });
+        return 0;
+    }
+
+    public static string Text(decimal? value) => value?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";
+}
