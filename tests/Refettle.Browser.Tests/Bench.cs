@@ -1,5 +1,6 @@
 using Microsoft.Playwright;
 using Refettle.Server.Tests;
+using Refettle.Web.Garage;
 
 namespace Refettle.Browser.Tests;
 
@@ -31,9 +32,9 @@ public sealed class Bench : IAsyncLifetime
     }
 
     /// <summary>A fresh browser at the garage's first page.</summary>
-    internal async Task<Visit> VisitAsync(BrowserNewContextOptions look)
+    internal async Task<Visit> VisitAsync(BrowserNewContextOptions look, KitTable? kits = null)
     {
-        var garage = await TestGarage.OpenAsync();
+        var garage = await TestGarage.OpenAsync(kits);
         var context = await _browser!.NewContextAsync(look);
         return await Visit.StartAsync(garage, context);
     }

@@ -6,12 +6,10 @@ namespace Refettle.Browser.Tests;
 
 public sealed class MainFlowTests(Bench bench) : IClassFixture<Bench>
 {
-    internal static BrowserNewContextOptions Phone { get; } = new() { ViewportSize = new() { Width = 390, Height = 844 }, HasTouch = true };
-
     [NeedsChromiumFact]
     public async Task A_goal_gives_steps_each_with_a_reason_to_mark_and_unmark()
     {
-        await using var visit = await bench.VisitAsync(Phone);
+        await using var visit = await bench.VisitAsync(Looks.Phone());
         var page = visit.Page;
         await visit.AskForAxleAsync();
         var first = await page.Locator(".now .says").InnerTextAsync();
@@ -31,7 +29,7 @@ public sealed class MainFlowTests(Bench bench) : IClassFixture<Bench>
     [NeedsChromiumFact]
     public async Task Marks_made_without_a_network_are_kept_over_a_while_and_sent_when_it_is_back()
     {
-        await using var visit = await bench.VisitAsync(Phone);
+        await using var visit = await bench.VisitAsync(Looks.Phone());
         var page = visit.Page;
         await visit.AskForAxleAsync();
         await visit.Context.SetOfflineAsync(true);

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Builder;
 using Refettle.Access;
 using Refettle.Access.Derivation;
 using Refettle.Storage;
+using Refettle.Web.Garage;
 
 namespace Refettle.Server.Tests;
 
@@ -19,17 +20,18 @@ internal sealed class TestGarage : IAsyncDisposable
     public Uri Address => new(_server.Urls.First());
 
     /// <param name="planner">Null leaves the server without one.</param>
-    public static async Task<TestGarage> OpenAsync(IAccessPlanner? planner)
+    /// <param name="kits">What can be added; by default the small kit.</param>
+    public static async Task<TestGarage> OpenAsync(IAccessPlanner? planner, KitTable? kits = null)
     {
         var folder = Directory.CreateTempSubdirectory("refettle-").FullName;
         var logbook = LogbookStore.Open(Path.Combine(folder, "test.db"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
         Assert.True(logbook.Write(SmallCar.Id, SmallCar.Happenings).IsGood);
-        var server = RefettleHost.Build(new() { Logbook = logbook, Planner = planner, Kits = SmallKit.All });
+        var server = RefettleHost.Build(new() { Logbook = logbook, Planner = planner, Kits = kits?.Kits ?? SmallKit.All, Start = kits?.Start ?? Structure.Empty });
         await server.StartAsync();
         return new(folder, logbook, server);
     }
 
-    public static Task<TestGarage> OpenAsync() => OpenAsync(new AccessPlanner(new ReducedSolver()));
+    public static Task<TestGarage> OpenAsync(KitTable? kits = null) => OpenAsync(new AccessPlanner(new ReducedSolver()), kits);
 
     public async ValueTask DisposeAsync()
     {

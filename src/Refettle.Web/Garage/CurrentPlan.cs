@@ -1,11 +1,15 @@
 using Refettle.Access;
+using Refettle.Access.Derivation;
 
 namespace Refettle.Web.Garage;
 
 /// <summary>What the user wants to reach, and the last plan for it. Kept in this browser, so that it can be followed without a network.</summary>
 public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
 {
-    private sealed record Kept(Question Question, Plan? Plan, bool Stale);
+    /// <summary>Few enough to answer on a phone within seconds; a plan that is not proven by then says so.</summary>
+    private const long NodesOnDevice = 300;
+
+    private sealed record Kept(Question Question, Plan? Plan, bool Stale, bool OnDevice);
 
     private string Key => $"plan:{car}";
 
@@ -17,6 +21,9 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
     /// <summary>The car's description changed since the plan was made.</summary>
     public bool Stale { get; private set; }
 
+    /// <summary>The plan was worked out here, because the server could not be reached.</summary>
+    public bool OnDevice { get; private set; }
+
     public bool Asking { get; private set; }
 
     public ValueList<Fault> Faults { get; private set; } = [];
@@ -24,28 +31,28 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
     public async Task LoadAsync()
     {
         if (await keeper.GetAsync<Kept>(Key) is { } kept)
-            (Question, Plan, Stale) = (kept.Question, kept.Plan, kept.Stale);
+            (Question, Plan, Stale, OnDevice) = (kept.Question, kept.Plan, kept.Stale, kept.OnDevice);
     }
 
-    /// <summary>Asks for the least work. Without a network the question is kept, and the last plan of another question is put away.</summary>
-    public async Task AskAsync(Question question)
+    /// <summary>Asks the server for the least work; when it cannot be reached, works it out here.</summary>
+    public async Task AskAsync(Car asked, Question question)
     {
         Plan = question == Question ? Plan : null;
         (Question, Asking, Faults) = (question, true, []);
         var reply = await server.ReachAsync(car, question);
         if (question != Question)
             return;
-        Asking = false;
-        Faults = reply.Faults;
-        if (reply.IsGood)
-            (Plan, Stale) = (reply.Value, false);
+        var result = reply.Reached ? reply.Result : await PlanHereAsync(asked, question);
+        (Asking, Faults) = (false, result.Faults);
+        if (result.IsGood)
+            (Plan, Stale, OnDevice) = (result.Value, false, !reply.Reached);
         await KeepAsync();
     }
 
     /// <summary>Follows another plan for the same goals.</summary>
     public Task FollowAsync(Plan plan)
     {
-        (Question, Plan, Stale, Faults) = (plan.Question, plan, false, []);
+        (Question, Plan, Stale, OnDevice, Faults) = (plan.Question, plan, false, false, []);
         return KeepAsync();
     }
 
@@ -61,5 +68,14 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
         return KeepAsync();
     }
 
-    private Task KeepAsync() => keeper.PutAsync(Key, Question is null ? null : new Kept(Question, Plan, Stale));
+    /// <summary>The browser has one thread: it is given a moment to say that it looks, then it does.</summary>
+    private static async Task<Result<Plan>> PlanHereAsync(Car car, Question question)
+    {
+        await Task.Delay(50);
+        return QuestionCheck.Of(car, question) is { Count: > 0 } faults
+            ? Result<Plan>.Bad(faults)
+            : Result<Plan>.Good(new AccessPlanner(new ReducedSolver(mostNodes: NodesOnDevice)).Reach(car, question));
+    }
+
+    private Task KeepAsync() => keeper.PutAsync(Key, Question is null ? null : new Kept(Question, Plan, Stale, OnDevice));
 }

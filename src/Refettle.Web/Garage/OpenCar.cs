@@ -33,6 +33,9 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, TimeProvider clock
 
     public bool Asking => _plan?.Asking ?? false;
 
+    /// <summary>The plan was worked out in this browser.</summary>
+    public bool PlannedOnDevice => _plan?.OnDevice ?? false;
+
     public bool Stale => _plan?.Stale ?? false;
 
     public PlanProgress? Progress { get; private set; }
@@ -117,7 +120,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, TimeProvider clock
 
     public async Task AskAsync(Question? question)
     {
-        var asked = question is null ? _plan!.ClearAsync() : _plan!.AskAsync(question);
+        var asked = question is null ? _plan!.ClearAsync() : _plan!.AskAsync(Car!.Car, question);
         Show();
         await asked;
         Show();

@@ -1,0 +1,79 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace Refettle.Browser.Tests;
+
+public sealed class EveryPageTests(Bench bench) : IClassFixture<Bench>
+{
+    /// <summary>Where PNG files of every page are put when set: to look at them, and for the documentation.</summary>
+    private const string PicturesVariable = "REFETTLE_PICTURES";
+
+    /// <summary>axe-core's rules, with the 7:1 contrast of WCAG 2.2 AAA 1.4.6 added. A scrolled-over label is not judged.</summary>
+    private static readonly AxeRunOptions _rules = new()
+    {
+        Rules = new Dictionary<string, RuleOptions> { ["color-contrast-enhanced"] = new() { Enabled = true }, ["target-size"] = new() { Enabled = true } },
+    };
+
+    [NeedsChromiumFact]
+    public Task On_a_phone_by_day_axe_finds_nothing() => NothingFoundAsync(Looks.Phone(), "phone-light");
+
+    [NeedsChromiumFact]
+    public Task On_a_phone_by_night_axe_finds_nothing() => NothingFoundAsync(Looks.Phone(ColorScheme.Dark), "phone-dark");
+
+    [NeedsChromiumFact]
+    public Task On_a_laptop_by_day_axe_finds_nothing() => NothingFoundAsync(Looks.Laptop(), "laptop-light");
+
+    [NeedsChromiumFact]
+    public Task On_a_laptop_by_night_axe_finds_nothing() => NothingFoundAsync(Looks.Laptop(ColorScheme.Dark), "laptop-dark");
+
+    [NeedsChromiumFact]
+    public async Task What_is_pressed_is_never_smaller_than_a_thumb()
+    {
+        await using var visit = await bench.VisitAsync(Looks.Phone());
+        var small = new List<string>();
+        await Tour.WalkAsync(visit, async name => small.AddRange((await visit.Page.EvaluateAsync<string[]>(SmallTargets)).Select(target => $"{name}: {target}")));
+        Assert.True(small.Count == 0, string.Join("\n", small));
+    }
+
+    [NeedsChromiumFact]
+    public async Task At_320_pixels_nothing_scrolls_sideways()
+    {
+        await using var visit = await bench.VisitAsync(Looks.Narrow());
+        var wide = new List<string>();
+        await Tour.WalkAsync(visit, async name =>
+        {
+            if (await visit.Page.EvaluateAsync<int>("document.scrollingElement.scrollWidth") is var width && width > 320)
+                wide.Add($"{name}: {width}");
+        });
+        Assert.True(wide.Count == 0, string.Join("\n", wide));
+    }
+
+    private async Task NothingFoundAsync(BrowserNewContextOptions screen, string called)
+    {
+        await using var visit = await bench.VisitAsync(screen);
+        var found = new List<string>();
+        await Tour.WalkAsync(visit, async name =>
+        {
+            await PictureAsync(visit.Page, $"{name}-{called}");
+            var result = await visit.Page.RunAxe(_rules);
+            found.AddRange(result.Violations.SelectMany(violation => violation.Nodes.Select(node => $"{name}: {violation.Id}: {node.Html} {string.Join(' ', node.Any.Select(check => check.Message))}")));
+        });
+        Assert.True(found.Count == 0, string.Join("\n", found));
+        Assert.True(!visit.Complaints.Any(), string.Join("\n", visit.Complaints));
+    }
+
+    private static async Task PictureAsync(IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable(PicturesVariable) is { } folder)
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), Animations = ScreenshotAnimations.Disabled });
+    }
+
+    private const string SmallTargets = """
+        () => [...document.querySelectorAll('button, .button, input:not([type=checkbox]), select, summary, nav a, .check')]
+          .filter(one => one.checkVisibility())
+          .map(one => [one, one.getBoundingClientRect()])
+          .filter(([, box]) => box.width < 48 || box.height < 48)
+          .map(([one, box]) => `${one.outerHTML.slice(0, 120)} ${box.width}×${box.height}`)
+        """;
+}

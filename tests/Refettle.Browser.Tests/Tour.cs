@@ -1,0 +1,67 @@
+using Microsoft.Playwright;
+
+namespace Refettle.Browser.Tests;
+
+/// <summary>Every page, in the states that a user sees them in.</summary>
+internal static class Tour
+{
+    /// <summary>Shows each page in turn and calls for it.</summary>
+    public static async Task WalkAsync(Visit visit, Func<string, Task> look)
+    {
+        var page = visit.Page;
+        await look("question");
+        await visit.AskForAxleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.GetByText("1 of 13 done")).ToBeVisibleAsync();
+        await page.GetByText("Why").ClickAsync();
+        await look("next");
+        await PlanAsync(page, look);
+        await DescriptionAsync(visit, look);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Log", Exact = true }).ClickAsync();
+        await page.Locator(".log").WaitForAsync();
+        await look("log");
+        await page.GetByRole(AriaRole.Link, new() { Name = "all cars" }).ClickAsync();
+        await page.GetByLabel("A new car").WaitForAsync();
+        await look("garage");
+    }
+
+    private static async Task PlanAsync(IPage page, Func<string, Task> look)
+    {
+        await page.GetByRole(AriaRole.Link, new() { Name = "Comes off" }).ClickAsync();
+        await page.Locator(".tag .says").Nth(2).ClickAsync();
+        await page.GetByText("Change what is asked").ClickAsync();
+        await look("steps");
+        if (await page.GetByRole(AriaRole.Button, new() { Name = "Drawing" }).IsVisibleAsync())
+            await page.GetByRole(AriaRole.Button, new() { Name = "Drawing" }).ClickAsync();
+        await page.Locator("g.box").Nth(4).ClickAsync();
+        await look("drawing");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Other ways" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Look for other ways" }).ClickAsync();
+        await page.GetByRole(AriaRole.Heading, new() { Name = "While you are there" }).WaitForAsync();
+        await look("others");
+    }
+
+    private static async Task DescriptionAsync(Visit visit, Func<string, Task> look)
+    {
+        var page = visit.Page;
+        await page.GetByRole(AriaRole.Link, new() { Name = "Car", Exact = true }).ClickAsync();
+        await page.Locator("summary").First.ClickAsync();
+        await look("parts");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Rear axle" }).ClickAsync();
+        await page.GetByRole(AriaRole.Heading, new() { Name = "Rear axle" }).WaitForAsync();
+        await page.Locator("summary").First.ClickAsync();
+        await look("part");
+        await page.Locator("details").GetByRole(AriaRole.Link, new() { Name = "Edit" }).First.ClickAsync();
+        await page.GetByRole(AriaRole.Heading, new() { Name = "Ways to open it" }).WaitForAsync();
+        await look("edit-joint");
+        await visit.GoAsync("edit/part/rear-axle");
+        await page.GetByLabel("Mass, kg").FillAsync("heavy");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep" }).ClickAsync();
+        await page.GetByText("Write a number").WaitForAsync();
+        await look("edit-part");
+        await visit.GoAsync("kits");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add Tail lamp left" }).ClickAsync();
+        await page.Locator(".now").WaitForAsync();
+        await look("kits");
+    }
+}
