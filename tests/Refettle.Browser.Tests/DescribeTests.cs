@@ -60,12 +60,29 @@ public sealed partial class DescribeTests(Bench bench) : IClassFixture<Bench>
         Assert.InRange(taps, 1, MostTaps);
         Assert.True(car.Structure.Parts.Count >= FewestParts, $"{car.Structure.Parts.Count} parts after {taps} taps");
         Assert.True(!visit.Complaints.Any(), string.Join("\n", visit.Complaints));
+        await LookAsync(page);
 
         async Task TapAsync(ILocator button)
         {
             await button.TapAsync();
             taps++;
         }
+    }
+
+    /// <summary>A whole car has enough in it to ask of.</summary>
+    private static async Task LookAsync(IPage page)
+    {
+        await page.GetByRole(AriaRole.Link, new() { Name = "Next" }).ClickAsync();
+        await page.GetByRole(AriaRole.Searchbox).FillAsync("rear axle");
+        await page.Keyboard.PressAsync("Enter");
+        await page.Locator(".now").WaitForAsync();
+        await Pictures.TakeAsync(page, "car-next");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Comes off" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Drawing" }).ClickAsync();
+        await page.Locator("g.box").First.WaitForAsync();
+        await Pictures.TakeAsync(page, "car-drawing-phone");
+        await page.SetViewportSizeAsync(1440, 900);
+        await Pictures.TakeAsync(page, "car-laptop");
     }
 
     /// <summary>The kits of the demo's estate, in its order.</summary>

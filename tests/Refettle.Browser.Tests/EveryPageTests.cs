@@ -6,9 +6,6 @@ namespace Refettle.Browser.Tests;
 
 public sealed class EveryPageTests(Bench bench) : IClassFixture<Bench>
 {
-    /// <summary>Where PNG files of every page are put when set: to look at them, and for the documentation.</summary>
-    private const string PicturesVariable = "REFETTLE_PICTURES";
-
     /// <summary>axe-core's rules, with the 7:1 contrast of WCAG 2.2 AAA 1.4.6 added. A scrolled-over label is not judged.</summary>
     private static readonly AxeRunOptions _rules = new()
     {
@@ -55,18 +52,12 @@ public sealed class EveryPageTests(Bench bench) : IClassFixture<Bench>
         var found = new List<string>();
         await Tour.WalkAsync(visit, async name =>
         {
-            await PictureAsync(visit.Page, $"{name}-{called}");
+            await Pictures.TakeAsync(visit.Page, $"{name}-{called}");
             var result = await visit.Page.RunAxe(_rules);
             found.AddRange(result.Violations.SelectMany(violation => violation.Nodes.Select(node => $"{name}: {violation.Id}: {node.Html} {string.Join(' ', node.Any.Select(check => check.Message))}")));
         });
         Assert.True(found.Count == 0, string.Join("\n", found));
         Assert.True(!visit.Complaints.Any(), string.Join("\n", visit.Complaints));
-    }
-
-    private static async Task PictureAsync(IPage page, string name)
-    {
-        if (Environment.GetEnvironmentVariable(PicturesVariable) is { } folder)
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), Animations = ScreenshotAnimations.Disabled });
     }
 
     private const string SmallTargets = """

@@ -9,6 +9,7 @@ internal static class Tour
     public static async Task WalkAsync(Visit visit, Func<string, Task> look)
     {
         var page = visit.Page;
+        await page.GetByRole(AriaRole.Searchbox).WaitForAsync();
         await look("question");
         await visit.AskForAxleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
@@ -33,7 +34,7 @@ internal static class Tour
         await look("steps");
         if (await page.GetByRole(AriaRole.Button, new() { Name = "Drawing" }).IsVisibleAsync())
             await page.GetByRole(AriaRole.Button, new() { Name = "Drawing" }).ClickAsync();
-        await page.Locator("g.box").Nth(4).ClickAsync();
+        await page.Locator("g.box").Nth(3).ClickAsync();
         await look("drawing");
         await page.GetByRole(AriaRole.Link, new() { Name = "Other ways" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Look for other ways" }).ClickAsync();
@@ -61,7 +62,7 @@ internal static class Tour
         await look("edit-part");
         await visit.GoAsync("kits");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add Tail lamp left" }).ClickAsync();
-        await page.Locator(".now").WaitForAsync();
+        await page.Locator(".added").WaitForAsync();
         await look("kits");
     }
 }

@@ -1,13 +1,13 @@
 namespace Refettle.Web.Drawing;
 
-/// <summary>A place in a layer: a step, or a bend of a link that passes through.</summary>
-/// <param name="Step">The step's number; -1 for a bend.</param>
-public sealed record Slot(int Layer, int Step)
+/// <summary>A place in a layer: a bundle of steps, or a bend of a link that passes through.</summary>
+/// <param name="Bundle">The bundle's number; -1 for a bend.</param>
+public sealed record Slot(int Layer, int Bundle)
 {
-    public bool IsBend => Step < 0;
+    public bool IsBend => Bundle < 0;
 }
 
-/// <summary>Steps in layers, each as close before what waits for it as it can be; links that cross layers bend in each of them.</summary>
+/// <summary>Bundles in layers, each as close before what waits for it as it can be; links that cross layers bend in each of them.</summary>
 public sealed class Layering
 {
     private readonly List<Slot> _slots = [];
@@ -18,15 +18,15 @@ public sealed class Layering
     {
         var depth = Depths(graph);
         LayerCount = graph.Count == 0 ? 0 : depth.Max() + 1;
-        for (var step = 0; step < graph.Count; step++)
-            _slots.Add(new(LayerCount - 1 - depth[step], step));
+        for (var bundle = 0; bundle < graph.Count; bundle++)
+            _slots.Add(new(LayerCount - 1 - depth[bundle], bundle));
         foreach (var link in graph.Links)
             _routes.Add(Route(link));
     }
 
     public int LayerCount { get; }
 
-    /// <summary>Steps first, by number, then bends.</summary>
+    /// <summary>Bundles first, by number, then bends.</summary>
     public IReadOnlyList<Slot> Slots => _slots;
 
     /// <summary>Pairs of slots in neighbouring layers.</summary>
@@ -35,7 +35,7 @@ public sealed class Layering
     /// <summary>For each link of the graph, the slots it runs through.</summary>
     public IReadOnlyList<int[]> Routes => _routes;
 
-    /// <summary>For each step, the length of the longest chain of steps that waits for it.</summary>
+    /// <summary>For each bundle, the length of the longest chain that waits for it.</summary>
     private static int[] Depths(PlanGraph graph)
     {
         var depth = new int[graph.Count];

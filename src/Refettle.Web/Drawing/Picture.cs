@@ -3,18 +3,22 @@ using Refettle.Access;
 
 namespace Refettle.Web.Drawing;
 
-/// <summary>Where a step is drawn: its box's upper left corner, in pixels.</summary>
-public readonly record struct Box(int Step, double Left, double Top);
+/// <summary>Where a bundle of steps is drawn: its box's upper left corner, in pixels.</summary>
+/// <param name="Steps">The steps in it; the last is the one it is named after.</param>
+public sealed record Box(ValueList<int> Steps, double Left, double Top)
+{
+    public int Main => Steps[^1];
+}
 
 /// <summary>A link as it is drawn.</summary>
 /// <param name="Path">An SVG path.</param>
 public readonly record struct Thread(Link Link, string Path);
 
-/// <summary>The drawing of a plan: time runs from left to right, each step stands just before what waits for it.</summary>
+/// <summary>The drawing of a plan: time runs from left to right, each box stands just before what waits for it.</summary>
 public sealed record Picture(double Width, double Height, ValueList<Box> Boxes, ValueList<Thread> Threads)
 {
     public const double BoxWidth = 200;
-    public const double BoxHeight = 60;
+    public const double BoxHeight = 72;
     private const double ColumnGap = 44;
     private const double RowGap = 14;
     private const double BendPitch = 18;
@@ -22,11 +26,13 @@ public sealed record Picture(double Width, double Height, ValueList<Box> Boxes, 
 
     public static Picture Of(Plan plan)
     {
-        var graph = PlanGraph.Of(plan);
+        var steps = PlanGraph.Of(plan);
+        var bundles = new Bundles(plan, steps);
+        var graph = PlanGraph.Of(steps, bundles);
         var layering = new Layering(graph);
         var height = Placement.Heights(layering, Ordering.Of(layering), BoxHeight + RowGap, BendPitch);
         var boxes = Enumerable.Range(0, graph.Count)
-            .Select(step => new Box(step, Left(layering.Slots[step].Layer), height[step] - BoxHeight / 2 + Margin));
+            .Select(bundle => new Box(bundles.Steps[bundle], Left(layering.Slots[bundle].Layer), height[bundle] - BoxHeight / 2 + Margin));
         var threads = graph.Links.Zip(layering.Routes, (link, route) => new Thread(link, Path(layering, route, height)));
         var tall = height.DefaultIfEmpty(0).Max() + BoxHeight / 2 + 2 * Margin;
         return new(Left(layering.LayerCount) - ColumnGap + Margin, tall, boxes.ToValueList(), threads.ToValueList());

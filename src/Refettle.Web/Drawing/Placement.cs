@@ -6,9 +6,9 @@ public static class Placement
     private const int Passes = 6;
 
     /// <summary>The middle of each slot in pixels, the smallest half a slot from 0.</summary>
-    public static double[] Heights(Layering layering, int[][] order, double stepPitch, double bendPitch)
+    public static double[] Heights(Layering layering, int[][] order, double boxPitch, double bendPitch)
     {
-        var pitch = layering.Slots.Select(slot => slot.IsBend ? bendPitch : stepPitch).ToArray();
+        var pitch = layering.Slots.Select(slot => slot.IsBend ? bendPitch : boxPitch).ToArray();
         var height = new double[layering.Slots.Count];
         foreach (var layer in order)
             Settle(layer, pitch, height, slot => 0);

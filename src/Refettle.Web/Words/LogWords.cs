@@ -21,13 +21,12 @@ public static class LogWords
         _ => line.Entry.Kind,
     };
 
-    private static string Count(Structure added) => string.Join(", ", new[]
+    private static string Count(Structure added) => string.Join(", ", new (int Count, string)[]
     {
-        Some(added.Parts.Count, "part"),
-        Some(added.Joints.Count, "joint"),
-        Some(added.States.Count, "state"),
-        Some(added.Spaces.Count, "space"),
-    }.Where(words => words.Length > 0));
+        (added.Parts.Count, "part"),
+        (added.Joints.Count, "joint"),
+        (added.States.Count, "state"),
+        (added.Spaces.Count, "space"),
+    }.Where(some => some.Count > 0).Select(some => Plain.Some(some.Count, some.Item2)));
 
-    private static string Some(int count, string what) => count == 0 ? "" : count == 1 ? $"1 {what}" : $"{count} {what}s";
 }

@@ -51,6 +51,9 @@ public static class Plain
         _ => posture,
     };
 
+    /// <summary><c>1 part</c>, <c>2 parts</c>.</summary>
+    public static string Some(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
+
     /// <summary>Rounded as a person would say it: <c>12 min</c>, <c>2 h 10</c>.</summary>
     public static string Time(Minutes minutes)
     {
@@ -63,8 +66,8 @@ public static class Plain
     /// <summary>How sure the answer is.</summary>
     public static string Proof(Plan plan) => plan.Status switch
     {
-        PlanStatus.Optimal => "Proven: on these figures no plan takes less.",
-        PlanStatus.Feasible => $"Works, but a shorter plan may exist. None can take less than {Time(plan.Bound)} in all.",
+        PlanStatus.Optimal => $"Proven: on these figures no plan counts less than {Time(plan.Cost.Total)} in all.",
+        PlanStatus.Feasible => $"It works and counts {Time(plan.Cost.Total)} in all. A better plan may exist, but none under {Time(plan.Bound)}.",
         _ => "This cannot be done as things stand.",
     };
 }

@@ -13,10 +13,10 @@ public sealed class PictureTests
     public void Boxes_never_overlap_and_lie_on_the_sheet() => _plans.Sample(plan =>
     {
         var picture = Picture.Of(plan);
-        Assert.Equal(plan.Steps.Count, picture.Boxes.Count);
+        Assert.Equal(Enumerable.Range(0, plan.Steps.Count), picture.Boxes.SelectMany(box => box.Steps).Order());
         Assert.All(picture.Boxes, box => Assert.True(
             box.Left >= 0 && box.Top >= 0 && box.Left + Picture.BoxWidth <= picture.Width && box.Top + Picture.BoxHeight <= picture.Height));
-        foreach (var (one, other) in picture.Boxes.SelectMany(one => picture.Boxes.Where(other => other.Step > one.Step), (one, _) => (one, _)))
+        foreach (var (one, other) in picture.Boxes.SelectMany(one => picture.Boxes.Where(other => other.Main > one.Main), (one, _) => (one, _)))
             Assert.True(Math.Abs(one.Left - other.Left) >= Picture.BoxWidth || Math.Abs(one.Top - other.Top) >= Picture.BoxHeight);
     });
 
@@ -24,7 +24,7 @@ public sealed class PictureTests
     public void What_waits_stands_to_the_right_of_what_it_waits_for() => _plans.Sample(plan =>
     {
         var picture = Picture.Of(plan);
-        var left = picture.Boxes.ToDictionary(box => box.Step, box => box.Left);
+        var left = picture.Boxes.Select(box => box.Left).ToArray();
         Assert.All(picture.Threads, thread => Assert.True(left[thread.Link.From] + Picture.BoxWidth < left[thread.Link.To]));
     });
 

@@ -1,5 +1,5 @@
 // Zooms the drawing about the point between two fingers, or under the pointer with ctrl and the wheel. Panning is the browser's own scrolling.
-const least = 0.35, most = 2.5;
+const least = 0.2, most = 2.5, readable = 0.75;
 
 export function watch(sheet) {
   const svg = sheet.querySelector("svg.plan");
@@ -38,14 +38,33 @@ export function watch(sheet) {
     zoomTo(scale * Math.exp(-event.deltaY / 300), ...within(event.clientX, event.clientY));
   }, { passive: false });
 
+  const whole = () => Math.min(sheet.clientWidth / svg.viewBox.baseVal.width, sheet.clientHeight / svg.viewBox.baseVal.height);
+
+  function show(step) {
+    const box = svg.querySelector(`[data-step~="${step}"]`)?.getBoundingClientRect();
+    if (!box) return;
+    const [x, y] = within(box.left + box.width / 2, box.top + box.height / 2);
+    sheet.scrollBy(x - sheet.clientWidth / 2, y - sheet.clientHeight / 2);
+  }
+
+  // What is hidden has no size yet; it begins when it is first seen.
+  const seen = new ResizeObserver(() => {
+    if (sheet.clientWidth === 0 || svg.viewBox.baseVal.width === 0) return;
+    seen.disconnect();
+    begin();
+  });
+
+  // All of it where it can still be read, else the step in question at full size.
+  function begin() {
+    if (whole() >= readable) zoomTo(Math.min(1, whole()), 0, 0);
+    else show(svg.querySelector(".next")?.dataset.step.split(" ").at(-1) ?? 0);
+  }
+
+  seen.observe(sheet);
   return {
+    show,
     zoom: factor => zoomTo(scale * factor, ...middle()),
-    fit: () => zoomTo(Math.min(sheet.clientWidth / svg.viewBox.baseVal.width, sheet.clientHeight / svg.viewBox.baseVal.height), 0, 0),
-    show: step => {
-      const box = svg.querySelector(`[data-step="${step}"]`)?.getBoundingClientRect();
-      if (!box) return;
-      const [x, y] = within(box.left + box.width / 2, box.top + box.height / 2);
-      sheet.scrollBy(x - sheet.clientWidth / 2, y - sheet.clientHeight / 2);
-    },
+    fit: () => zoomTo(whole(), 0, 0),
+    stop: () => seen.disconnect(),
   };
 }
