@@ -7,7 +7,7 @@ public sealed class NumberTests(Bench bench) : IClassFixture<Bench>
     [NeedsChromiumFact]
     public async Task A_number_is_worked_out_without_a_network()
     {
-        await using var visit = await bench.VisitAsync(MainFlowTests.Phone);
+        await using var visit = await bench.VisitAsync(Looks.Phone());
         var page = visit.Page;
         await page.GetByRole(AriaRole.Link, new() { Name = "Numbers" }).ClickAsync();
         await visit.Context.SetOfflineAsync(true);
