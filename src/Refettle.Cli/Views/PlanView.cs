@@ -16,7 +16,7 @@ internal static class PlanView
         var lines = new List<IRenderable> { new Markup($"[bold]{Wording.Facts(plan.Question.Goals).Safe()}[/] — {Wording.Of(plan).Safe()}") };
         if (plan.Question.Without.Count > 0)
             lines.Add(new Text($"without touching {string.Join(", ", plan.Question.Without)}"));
-        lines.Add(new Text(plan.Steps.Count == 0 ? "Nothing left to do." : $"{Wording.Count(plan.Steps.Count, "step")}, {Wording.Of(plan.Cost)}"));
+        lines.Add(new Text(plan.Steps.Count == 0 ? "Nothing left to do." : $"{Wording.Count(plan.Steps.Count(step => !PlanOutline.FollowsByItself(step)), "step")}, {Wording.Of(plan.Cost)}"));
         if (plan.ExtraStanceChanges > Minutes.Zero)
             lines.Add(new Text($"and {plan.ExtraStanceChanges} for further changes of stance, which the search for the least cost does not weigh"));
         lines.Add(Text.Empty);
@@ -32,17 +32,32 @@ internal static class PlanView
         table.AddColumn(new TableColumn("Open") { Alignment = Justify.Right, NoWrap = true });
         table.AddColumn(new TableColumn("Close") { Alignment = Justify.Right, NoWrap = true });
         var told = new Dictionary<string, int>();
-        string? scene = null;
-        foreach (var (step, number) in plan.Steps.Select((step, index) => (step, index + 1)))
+        foreach (var chapter in PlanOutline.Of(plan).Chapters)
         {
-            if (scene != (scene = Scene(step)))
-                table.AddRow(Text.Empty, new Markup($"[bold]{scene.Safe()}[/]"), Text.Empty, Text.Empty, Text.Empty);
-            table.AddRow(new Text($"{number}"), new Text(step.Says), new Text(step.Tool), new Text(Open(step)), new Text($"{step.Cost.Close}"));
-            foreach (var remark in Remarks(step, number, told))
-                table.AddRow(Text.Empty, remark, Text.Empty, Text.Empty, Text.Empty);
+            table.AddRow(Text.Empty, new Markup($"[bold]{Scene(chapter).Safe()}[/]"), Text.Empty, Text.Empty, Text.Empty);
+            foreach (var line in chapter.Lines)
+                AddLine(table, line, told);
         }
 
         return table;
+    }
+
+    private static void AddLine(Table table, OutlineLine line, Dictionary<string, int> told)
+    {
+        var step = line.Step;
+        table.AddRow(new Text($"{line.Number}"), new Text(step.Says), new Text(TakesTime(step) ? step.Tool : ""), new Text(Open(step)), new Text(Time(step.Cost.Close, step)));
+        if (line.Along.Count > 0)
+            table.AddRow(Text.Empty, Remark("dim", Along(line)), Text.Empty, Text.Empty, Text.Empty);
+        foreach (var remark in Remarks(step, line.Number, told))
+            table.AddRow(Text.Empty, remark, Text.Empty, Text.Empty, Text.Empty);
+    }
+
+    private static string Along(OutlineLine line)
+    {
+        const int most = 3;
+        var names = line.Along.Select(step => step.Fact.ToString()).ToList();
+        var rest = names.Count - most;
+        return rest <= 1 ? $"then {string.Join(", ", names)}" : $"then {string.Join(", ", names.Take(most))} and {rest} more";
     }
 
     private static Rows Foot(Plan plan)
@@ -55,14 +70,16 @@ internal static class PlanView
         return new(Text.Empty, new Text($"Where the minutes come from, by steps: {string.Join("; ", origins)}{star}."), new Markup($"[yellow]{Wording.Safety.Safe()}[/]"));
     }
 
-    private static string Scene(Step step) =>
-        string.Join(" · ", new[] { step.Place, step.Posture, step.Stance }.Where(word => !string.IsNullOrEmpty(word)));
+    private static string Scene(Chapter chapter) =>
+        string.Join(" · ", new[] { chapter.Place, chapter.Posture, chapter.Stance }.Distinct().Where(word => !string.IsNullOrEmpty(word)));
 
     private static bool TakesTime(Step step) => step.Cost.Open + step.Cost.Close > Minutes.Zero;
 
     private static bool IsGuess(Step step) => step.Origin == Origin.Default && TakesTime(step);
 
-    private static string Open(Step step) => IsGuess(step) ? $"{step.Cost.Open}*" : $"{step.Cost.Open}";
+    private static string Open(Step step) => Time(step.Cost.Open, step) + (IsGuess(step) ? "*" : "");
+
+    private static string Time(Minutes minutes, Step step) => TakesTime(step) ? $"{minutes}" : "";
 
     /// <summary>Props, losses and cautions; a caution in full the first time only.</summary>
     private static IEnumerable<IRenderable> Remarks(Step step, int number, Dictionary<string, int> told)
@@ -73,8 +90,9 @@ internal static class PlanView
             yield return Remark("red", $"Destroys {string.Join(", ", step.Destroys)}");
         foreach (var caution in step.Cautions.Where(caution => told.TryAdd(caution, number)))
             yield return Remark("yellow", $"! {caution}");
-        foreach (var earlier in step.Cautions.Select(caution => told[caution]).Where(first => first != number).Distinct())
-            yield return Remark("yellow", $"! as at step {earlier}");
+        var earlier = step.Cautions.Select(caution => told[caution]).Where(first => first != number).Distinct().Order().ToList();
+        if (earlier.Count > 0)
+            yield return Remark("yellow", $"! as at step {string.Join(" and ", earlier)}");
     }
 
     private static Padder Remark(string style, string text) => new(new Markup($"[{style}]{text.Safe()}[/]"), new Padding(2, 0, 0, 0));

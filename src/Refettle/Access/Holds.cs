@@ -27,9 +27,10 @@ public static class Holds
 
     private static Hold HoldOf(Joint joint, string part, CarStanding standing, WayCatalogue catalogue)
     {
+        // A way that needs the part off first is no way to get it off, except as part of a sub-assembly.
         var ways = catalogue.Of(Fact.Open(joint.Id)).ToList();
-        var best = ways.OrderBy(way => way.Forbidden is not null).ThenBy(way => way.Needs.Count > 0)
-            .ThenBy(way => way.Cost.Total.Value).First();
+        var best = ways.OrderBy(way => way.Forbidden is not null).ThenBy(way => way.Needs.Contains(Fact.Off(part)))
+            .ThenBy(way => way.Needs.Count > 0).ThenBy(way => way.Cost.Total.Value).First();
         return new(
             joint.Id,
             Wording.JointName(joint, standing),
