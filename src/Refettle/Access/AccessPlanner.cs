@@ -23,13 +23,25 @@ public sealed class AccessPlanner(IDerivationSolver solver) : IAccessPlanner
         var best = solver.Solve(compilation.Problem, cancel);
         if (best.WayOf is null)
             return [];
+        var others = Alternatives.Of(compilation.Problem, best, IsDifferent, solver, most, cancel).ToList();
+        if (others.Count == 0)
+            others = [.. Alternatives.Of(compilation.Problem, best, _ => true, solver, most, cancel)];
         var bestPlan = PlanOf(standing, question, compilation, best);
-        return Alternatives.Of(compilation.Problem, best, IsDifferent, solver, most, cancel)
-            .Select(other => Difference.Between(bestPlan, PlanOf(standing, question, compilation, other)))
-            .ToValueList();
+        return others.Select(other => Difference.Between(bestPlan, PlanOf(standing, question, compilation, other))).ToValueList();
 
-        // Another spanner on the same bolt is no other plan; another part taken off, unit lifted out or state is.
-        bool IsDifferent(int fact) => compilation.Facts[fact].Kind is FactKind.Off or FactKind.State;
+        // Another spanner on the same bolt is hardly another plan; a part, unit or state more or less is, and so is what gets destroyed.
+        bool IsDifferent(int fact) => compilation.Facts[fact].Kind is FactKind.Off or FactKind.State || Destroys(fact);
+
+        bool Destroys(int fact)
+        {
+            foreach (var way in compilation.Problem.WaysOf(fact))
+            {
+                if (compilation.Ways[way].Way?.Destroys.Count > 0)
+                    return true;
+            }
+
+            return false;
+        }
     }
 
     public Comparison Compare(Car car, ValueList<Fact> first, ValueList<Fact> second, CancellationToken cancel = default)
