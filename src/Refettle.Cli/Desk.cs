@@ -67,7 +67,7 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
     /// <summary>Writes what happened once nothing speaks against it, and answers with the car as it stands then.</summary>
     public Reply Record(OpenCar open, IReadOnlyList<Happening> happenings, Func<OpenCar, Reply> answer)
     {
-        var faults = happenings.SelectMany(happening => HappeningCheck.Of(open.History, happening)).ToList();
+        var faults = Faults(open.History, happenings).ToList();
         if (faults.Any(fault => fault.Severity == Severity.Error))
             return Reply.Bad(faults);
         var written = open.Logbook.Write(open.Car.Id, happenings);
@@ -76,6 +76,18 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
         var now = Reopen(open.Logbook, open.Car.Id, [.. open.Entries, .. written.Value]);
         var reply = answer(now);
         return reply with { Faults = [.. faults, .. reply.Faults] };
+    }
+
+    /// <summary>What speaks against them, each seen on the car as those before it leave it.</summary>
+    private static IEnumerable<Fault> Faults(CarHistory history, IEnumerable<Happening> happenings)
+    {
+        foreach (var happening in happenings)
+        {
+            foreach (var fault in HappeningCheck.Of(history, happening))
+                yield return fault;
+            if (happening is StructureAdded added)
+                history = history with { Car = history.Car with { Structure = history.Car.Structure.With(added.Added, added.Tied) } };
+        }
     }
 
     /// <summary>Opens a car that has no entries yet; following lines speak of it.</summary>
