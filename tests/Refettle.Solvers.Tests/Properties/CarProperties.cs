@@ -54,12 +54,12 @@ public sealed class CarProperties
     {
         var (car, question) = Make(kind, seed);
         var joint = car.Structure.Joints[seed * 7 % car.Structure.Joints.Count];
-        var easy = new Way { Id = "new", Tool = "hands", Open = new(1), Close = new(1), Clear = joint.Ways[0].Clear };
+        var other = new Way { Id = "new", Tool = "hands", Open = new(seed * 20) };
         var richer = car with
         {
             Structure = car.Structure with
             {
-                Joints = car.Structure.Joints.Select(other => other == joint ? joint with { Ways = joint.Ways.Append(easy).ToValueList() } : other).ToValueList(),
+                Joints = car.Structure.Joints.Select(each => each == joint ? joint with { Ways = joint.Ways.Append(other).ToValueList() } : each).ToValueList(),
             },
         };
         Assert.True(Planner.Reach(richer, question).Cost.Total <= Planner.Reach(car, question).Cost.Total);
