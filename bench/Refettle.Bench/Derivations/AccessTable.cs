@@ -13,8 +13,7 @@ internal sealed class AccessTable(IReadOnlyList<IPeer> peers, TimeSpan most)
 
     public void Add(CarKind kind, int parts, int goals, IEnumerable<int> seeds)
     {
-        if (_all.Count == 0)
-            AccessCase.Run(new(kind, 60, 0), 3, peers, most);
+        AccessCase.Run(new(kind, parts, 0), goals, [], most);
         var cases = new List<AccessCase>();
         foreach (var seed in seeds)
         {
@@ -37,7 +36,7 @@ internal sealed class AccessTable(IReadOnlyList<IPeer> peers, TimeSpan most)
         Console.WriteLine();
         for (var i = 0; i < peers.Count; i++)
             Console.WriteLine($"- {peers[i].Name}: {peers[i].About}. Slower in the geometric mean of all {_all.Count} questions: {Ratio(_all, i):0.0} ×; cut off: {Capped(_all, i)}.");
-        Console.WriteLine($"- Medians in milliseconds; a run cut off after {most.TotalSeconds:0} s counts as that. One run, one warm-up question before. {Machine.Line}.");
+        Console.WriteLine($"- Medians in milliseconds; a run cut off after {most.TotalSeconds:0} s counts as that. One run; one question of another car before each row warms up. Peers are given the facts that the goals can call for, not the whole car. {Machine.Line}.");
         foreach (var line in _contradictions)
             Console.WriteLine($"- CONTRADICTION: {line}");
     }

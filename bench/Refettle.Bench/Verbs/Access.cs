@@ -12,7 +12,8 @@ internal static class Access
     {
         ["highs"] = new PlainHighs(),
         ["cpsat"] = new OrderedCpSat(),
-        ["clasp"] = new AnswerSets(),
+        ["clasp"] = new AnswerSets("clasp", "--configuration=trendy", "--opt-strategy=usc,k,0,5", "--opt-usc-shrink=bin"),
+        ["clasp-default"] = new AnswerSets("clasp default"),
         ["loops"] = new LoopCuttingHighs(),
     };
 

@@ -6,9 +6,9 @@ namespace Refettle.Peers.Solvers;
 
 /// <summary>The answer set solver clasp (Debian package <c>clasp</c>), run as a process.</summary>
 /// <remarks>A stable model holds no fact that rests on a circle, so circular support is excluded by what clasp is, not by a rule written here.</remarks>
-public sealed class AnswerSets(params string[] options) : IPeer
+public sealed class AnswerSets(string name, params string[] options) : IPeer
 {
-    public string Name => "clasp";
+    public string Name => name;
 
     public string About => $"answer sets, {(options.Length == 0 ? "as it comes" : string.Join(' ', options))}; ground program in aspif, so no grounding; process start included";
 
