@@ -10,29 +10,39 @@ namespace Refettle.Storage;
 /// takes to open, and the driver's checks of every cell cost as much again.</summary>
 internal sealed class EntryReader : IDisposable
 {
-    private const string Query = """
-        SELECT Position, Id, Car, Device, Sequence, After, Salt, Previous, At, Kind, Version, Payload
-        FROM Entries WHERE Car = ?1 AND Position > ?2 ORDER BY Position
-        """;
+    private const string Columns = "SELECT Position, Id, Car, Device, Sequence, After, Salt, Previous, At, Kind, Version, Payload FROM Entries ";
+    private const string OfCar = Columns + "WHERE Car = ?1 AND Position > ?2 ORDER BY Position";
+    private const string OfNames = Columns + "WHERE Kind IN ('car-opened', 'struck') ORDER BY Position";
 
     private readonly SqliteConnection _connection;
     private readonly SQLitePCL.sqlite3_stmt _statement;
     private readonly string[] _lastWord = ["", "", "", "", "", "", "", "", "", "", "", ""];
 
-    private EntryReader(SqliteConnection connection, string car, long after)
+    private EntryReader(SqliteConnection connection, string query)
     {
         _connection = connection;
-        Check(sqlite3_prepare_v2(connection.Handle, Query, out _statement));
+        Check(sqlite3_prepare_v2(connection.Handle, query, out _statement));
+    }
+
+    private EntryReader(SqliteConnection connection, string car, long after)
+        : this(connection, OfCar)
+    {
         Check(sqlite3_bind_text(_statement, 1, car));
         Check(sqlite3_bind_int64(_statement, 2, after));
     }
 
-    public static EntryReader Open(Connections connections, string car, long after)
+    public static EntryReader Open(Connections connections, string car, long after) =>
+        Open(connections, connection => new(connection, car, after));
+
+    /// <summary>The entries of all cars that decide what each is called.</summary>
+    public static EntryReader OpenNames(Connections connections) => Open(connections, connection => new(connection, OfNames));
+
+    private static EntryReader Open(Connections connections, Func<SqliteConnection, EntryReader> read)
     {
         var connection = connections.Open();
         try
         {
-            return new(connection, car, after);
+            return read(connection);
         }
         catch
         {

@@ -40,16 +40,7 @@ public sealed class LogbookStore : ILogbook
         }
     }
 
-    public ValueList<ShelfCar> Cars() => Reading(() =>
-    {
-        using var context = _connections.Context();
-        var cars = context.Entries.GroupBy(row => row.Car)
-            .Select(rows => new { Car = rows.Key, Last = rows.Max(row => row.Position) }).ToList();
-        var naming = context.Entries.AsNoTracking().Where(row => row.Kind == "car-opened" || row.Kind == "struck").ToLookup(row => row.Car);
-        return cars.OrderBy(car => car.Car, StringComparer.Ordinal)
-            .Select(car => new ShelfCar(car.Car, CarHistory.Of(car.Car, naming[car.Car].Select(row => row.ToEntry())).Car.Name, car.Last))
-            .ToValueList();
-    });
+    public ValueList<ShelfCar> Cars() => Reading(() => Shelf.Of(_connections));
 
     public IEnumerable<KeptEntry> Read(string car, long after = 0)
     {
