@@ -23,6 +23,8 @@ internal sealed class Printer(Surroundings around)
             return;
         var text = new StringWriter();
         Console(text).Write(reply.Shown);
+        if (text.ToString().TrimEnd().Length == 0)
+            return;
         foreach (var line in text.ToString().TrimEnd().Split('\n'))
             around.Out.WriteLine(line.TrimEnd());
     }

@@ -1,6 +1,7 @@
 using System.Runtime.InteropServices;
 using System.Text;
 using Refettle.Access;
+using Refettle.Access.Derivation;
 using Refettle.Cli;
 using Refettle.Solvers;
 
@@ -20,7 +21,7 @@ var around = new Surroundings
     Width = Console.IsOutputRedirected ? 120 : Math.Clamp(Console.WindowWidth, 60, 160),
     InDetail = Environment.GetEnvironmentVariable(Surroundings.DetailVariable) is not null,
     Clock = TimeProvider.System,
-    Planner = () => new AccessPlanner(new MixedIntegerSolver()),
+    Planner = () => new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())),
     OpenLogbook = Store.Open,
     Store = Environment.GetEnvironmentVariable(Surroundings.StoreVariable) ?? Path.Combine("data", "refettle.db"),
     Content = Content.Folder(AppContext.BaseDirectory),

@@ -9,13 +9,13 @@ namespace Refettle.Cli.Tests;
 internal sealed class Bench : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("refettle-cli-").FullName;
-    private readonly StringWriter _out = new();
+    private readonly StringWriter _shown = new();
     private readonly StringWriter _error = new();
     private readonly List<IDisposable> _stores = [];
 
     public Bench(Func<IAccessPlanner>? planner = null, CancellationToken interrupt = default) => Around = new()
     {
-        Out = _out,
+        Out = _shown,
         Error = _error,
         Clock = TimeProvider.System,
         Planner = planner ?? (() => new AccessPlanner(new ReducedSolver())),
@@ -37,7 +37,7 @@ internal sealed class Bench : IDisposable
     /// <summary>Runs one command in a shell of its own, as from a terminal.</summary>
     public ExitCode Run(params string[] words)
     {
-        _out.GetStringBuilder().Clear();
+        _shown.GetStringBuilder().Clear();
         _error.GetStringBuilder().Clear();
         return Code = new Shell(Around).Run(words);
     }
@@ -45,7 +45,7 @@ internal sealed class Bench : IDisposable
     public string Out(params string[] words)
     {
         Run(words);
-        return _out.ToString();
+        return _shown.ToString();
     }
 
     public JsonElement Json(params string[] words) => JsonDocument.Parse(Out([.. words, "--json"])).RootElement;

@@ -12,12 +12,21 @@ internal static class DemoVerb
 {
     private static readonly Fact _goal = Fact.Free("rear-axle");
 
-    public static Command Make(Desk desk) => new Command("demo", "Makes the demo cars where there is no car yet, and shows a plan for one.")
-        .Answers(desk, parsed => desk.WithLogbook(parsed, logbook =>
-        {
-            var made = logbook.Cars().Count > 0 ? Reply.Said("", new { }) : Build(desk, parsed);
-            return made.Code == ExitCode.Good ? desk.WithCar(parsed, open => Shown(desk, open)) : made;
-        }));
+    public static Command Make(Desk desk)
+    {
+        var serve = new Option<bool>("--serve") { Description = "Then serve the pages." };
+        var port = ServeVerb.Port();
+        var command = new Command("demo", "Makes the demo cars where there is no car yet, and shows a plan for one.") { serve, port }
+            .Answers(desk, parsed => desk.WithLogbook(parsed, logbook => Answer(desk, parsed, logbook)));
+        return command.Then(desk, parsed => parsed.GetValue(serve) ? desk.WithLogbook(parsed, logbook =>
+            Serving.Run(desk, logbook, parsed.GetValue(port), address => ServeVerb.Tell(desk, parsed, address))) : null);
+    }
+
+    private static Reply Answer(Desk desk, ParseResult parsed, ILogbook logbook)
+    {
+        var made = logbook.Cars().Count > 0 ? Reply.Said("", new { }) : Build(desk, parsed);
+        return made.Code == ExitCode.Good ? desk.WithCar(parsed, open => Shown(desk, open)) : made;
+    }
 
     /// <summary>Runs the samples; the first in the order of names comes last, so that it is the car spoken of.</summary>
     private static Reply Build(Desk desk, ParseResult parsed)

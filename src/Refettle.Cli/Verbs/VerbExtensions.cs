@@ -12,6 +12,18 @@ internal static class VerbExtensions
         return command;
     }
 
+    /// <summary>After a good answer something more is done, whose reply decides the exit code.</summary>
+    public static Command Then(this Command command, Desk desk, Func<ParseResult, Reply?> next)
+    {
+        var first = (System.CommandLine.Invocation.SynchronousCommandLineAction)command.Action!;
+        command.SetAction(parsed =>
+        {
+            var code = first.Invoke(parsed);
+            return code == (int)ExitCode.Good && next(parsed) is { } reply ? (int)Show(desk, parsed, reply) : code;
+        });
+        return command;
+    }
+
     private static ExitCode Show(Desk desk, ParseResult parsed, Reply reply) => desk.IsQuiet && reply.Code == ExitCode.Good
         ? reply.Code
         : new Printer(desk.Around).Show(reply, parsed.GetValue<bool>(GlobalOptions.Json));

@@ -38,6 +38,7 @@ internal static class VerbList
         ["settings"] = SettingsVerb.Make,
         ["numbers"] = NumbersVerb.Make,
         ["script"] = ScriptVerb.Make,
+        ["serve"] = ServeVerb.Make,
         ["demo"] = DemoVerb.Make,
     };
 }

@@ -19,6 +19,6 @@ internal static class AdditionView
         if (addition.Ties.Count > 0)
             yield return new Text($"  tied: {string.Join(", ", addition.Ties.Select(tie => $"{tie.End.Key()} = {tie.Part}"))}");
         foreach (var end in addition.Reminders)
-            yield return new Text($"  loose: {end.Hole} (a part with the role {end.Role}): {end.Meanwhile}");
+            yield return new Text($"  loose: {end.Key()}: {end.Meanwhile}");
     }
 }

@@ -28,7 +28,7 @@ internal static class PlanQuestionViews
     public static IRenderable Of(Plan best, IReadOnlyCollection<OtherPlan> others) => new Rows([
         new Text($"Best: {Wording.Of(best.Cost)}"),
         .. others.SelectMany((other, index) => Other(best, other, index + 2)),
-        .. others.Count == 0 ? new[] { new Text("There is no other way.") } : [],
+        .. others.Count == 0 ? new[] { new Text("There is no other plan.") } : [],
     ]);
 
     public static IRenderable Of(Comparison comparison)

@@ -48,7 +48,7 @@ internal static class PlanView
         table.AddRow(new Text($"{line.Number}"), new Text(step.Says), new Text(TakesTime(step) ? step.Tool : ""), new Text(Open(step)), new Text(Time(step.Cost.Close, step)));
         if (line.Along.Count > 0)
             table.AddRow(Text.Empty, Remark("dim", Along(line)), Text.Empty, Text.Empty, Text.Empty);
-        foreach (var remark in Remarks(step, line.Number, told))
+        foreach (var remark in Remarks(line, told))
             table.AddRow(Text.Empty, remark, Text.Empty, Text.Empty, Text.Empty);
     }
 
@@ -81,16 +81,17 @@ internal static class PlanView
 
     private static string Time(Minutes minutes, Step step) => TakesTime(step) ? $"{minutes}" : "";
 
-    /// <summary>Props, losses and cautions; a caution in full the first time only.</summary>
-    private static IEnumerable<IRenderable> Remarks(Step step, int number, Dictionary<string, int> told)
+    /// <summary>Props, losses and cautions, also of what comes along; a caution in full the first time only.</summary>
+    private static IEnumerable<IRenderable> Remarks(OutlineLine line, Dictionary<string, int> told)
     {
+        var (step, cautions) = (line.Step, line.Along.Prepend(line.Step).SelectMany(step => step.Cautions).Distinct().ToList());
         if (step.Prop is not null)
             yield return Remark("bold", step.Prop);
         if (step.Destroys.Count > 0)
             yield return Remark("red", $"Destroys {string.Join(", ", step.Destroys)}");
-        foreach (var caution in step.Cautions.Where(caution => told.TryAdd(caution, number)))
+        foreach (var caution in cautions.Where(caution => told.TryAdd(caution, line.Number)))
             yield return Remark("yellow", $"! {caution}");
-        var earlier = step.Cautions.Select(caution => told[caution]).Where(first => first != number).Distinct().Order().ToList();
+        var earlier = cautions.Select(caution => told[caution]).Where(first => first != line.Number).Distinct().Order().ToList();
         if (earlier.Count > 0)
             yield return Remark("yellow", $"! as at step {string.Join(" and ", earlier)}");
     }

@@ -1,4 +1,5 @@
 using Refettle.Access;
+using Refettle.Access.Derivation;
 using Refettle.Cli.Commands;
 using Refettle.Solvers;
 
@@ -24,7 +25,7 @@ public sealed class DemoVerbTests
     [Fact]
     public void The_demo_makes_both_cars_once_and_proves_a_plan()
     {
-        using var bench = new Bench(() => new AccessPlanner(new MixedIntegerSolver()));
+        using var bench = new Bench(() => new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())));
         var plan = bench.Json("demo").GetProperty("plan");
         Assert.True(bench.Code == ExitCode.Good, bench.Error);
         Assert.Equal("optimal", plan.GetProperty("status").GetString());
