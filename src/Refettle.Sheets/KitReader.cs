@@ -92,7 +92,7 @@ public static class KitReader
         foreach (var member in body.Below("joins") is { } joins ? joins.Map.Pairs.SelectMany(pair => joins.Scalars(pair.Key.Text)) : [])
         {
             if (!parts.Contains(member.Text))
-                body.Fault(member, $"\"{member.Text}\" is not a part of this kit", NearNames.Ask(member.Text, parts, "Name parts of the kit."));
+                body.Fault(member, $"\"{member.Text}\" is not a part of this kit", body.Context.Faults.Suggest(member.Text, parts, "Name parts of the kit."));
         }
     }
 

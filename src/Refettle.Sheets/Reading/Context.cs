@@ -30,7 +30,7 @@ internal sealed record Context(FaultList Faults, Origin Given, IReadOnlySet<stri
     {
         if (EnumWords<T>.TryParse(text, out var value))
             return value;
-        Faults.Add(at, place, $"{key} is \"{text}\"", NearNames.Ask(text, EnumWords<T>.All, $"Known are {string.Join(", ", EnumWords<T>.All)}."));
+        Faults.Add(at, place, $"{key} is \"{text}\"", Faults.Suggest(text, EnumWords<T>.All, $"Known are {string.Join(", ", EnumWords<T>.All)}."));
         return otherwise;
     }
 
@@ -49,7 +49,7 @@ internal sealed record Context(FaultList Faults, Origin Given, IReadOnlySet<stri
         foreach (var name in Kits.Braces.In(scalar.Text).Where(name => !Braces!.Contains(name)))
         {
             Faults.Add(scalar, place, $"{{{name}}} is neither p, side, Side, zone nor a hole of this kit",
-                NearNames.Ask(name, Braces!, "Describe the hole, or correct the name."));
+                Faults.Suggest(name, Braces!, "Describe the hole, or correct the name."));
         }
     }
 }

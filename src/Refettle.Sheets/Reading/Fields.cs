@@ -158,7 +158,7 @@ internal sealed class Fields(Mapping map, string place, Context context)
         foreach (var pair in map.Pairs.Where(pair => !_asked.Contains(pair.Key.Text)))
         {
             Fault(pair.Key, $"\"{pair.Key.Text}\" is not a key here",
-                NearNames.Ask(pair.Key.Text, _asked, $"Known are {string.Join(", ", _asked)}."));
+                context.Faults.Suggest(pair.Key.Text, _asked, $"Known are {string.Join(", ", _asked)}."));
         }
     }
 

@@ -9,6 +9,8 @@ internal sealed class Places
 
     public void Add(string place, Pair pair) => _things.TryAdd(place, pair);
 
+    public bool Has(string place) => _things.ContainsKey(place);
+
     /// <summary>The fault with the line and column of its path, or of as much of the path as is written out.</summary>
     public Fault Locate(Fault fault)
     {

@@ -23,6 +23,10 @@ internal sealed class FaultList(string file)
             _dropped++;
     }
 
+    /// <summary>Names what was probably meant, as long as the fault is still shown.</summary>
+    public string Suggest(string written, IEnumerable<string> names, string otherwise) =>
+        _faults.Count < Limits.Faults ? NearNames.Ask(written, names, otherwise) : otherwise;
+
     /// <summary>Mends are whole sentences.</summary>
     private static string Closed(string mend) => mend.EndsWith('.') || mend.EndsWith('?') ? mend : mend + ".";
 
