@@ -8,6 +8,7 @@ Dictionary<string, Func<string[], int>> verbs = new()
     ["holds"] = HoldsTime.Run,
     ["kit-times"] = KitTimes.Run,
     ["open-log"] = OpenLog.Run,
+    ["sheet-load"] = SheetLoad.Run,
 };
 
 if (args.Length > 0 && verbs.TryGetValue(args[0], out var verb))

@@ -18,7 +18,7 @@ public sealed class FuzzTests
         var result = SheetReader.Read(text, "x");
         Assert.True(result.IsGood || result.Faults.Count > 0);
         Assert.All(result.Faults, fault => Assert.True(fault.Found.Length > 0 && fault.Mend.Length > 0));
-    }, iter: 500);
+    }, iter: 1_000);
 
     [Fact]
     public void A_changed_kit_is_read_or_refused()
@@ -28,7 +28,7 @@ public sealed class FuzzTests
         {
             var result = KitReader.Read(changes.Aggregate(kit, Changed), "x", Checkout.Shelf.Start);
             Assert.True(result.IsGood || result.Faults.Count > 0);
-        }, iter: 60);
+        }, iter: 100);
     }
 
     [Fact]

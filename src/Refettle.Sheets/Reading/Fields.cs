@@ -5,7 +5,8 @@ namespace Refettle.Sheets.Reading;
 /// <summary>The keys of one thing. Every read key counts as known; <see cref="Done"/> reports the others.</summary>
 internal sealed class Fields(Mapping map, string place, Context context)
 {
-    private readonly HashSet<string> _asked = [];
+    private readonly bool[] _read = new bool[map.Pairs.Count];
+    private readonly List<string> _asked = [];
 
     public Mapping Map => map;
 
@@ -18,8 +19,13 @@ internal sealed class Fields(Mapping map, string place, Context context)
     /// <summary>The value of a key; null when it is not there or left empty.</summary>
     public Node? Take(string key)
     {
-        _asked.Add(key);
-        return map.Find(key)?.Value is { } value and not Scalar { IsNothing: true } ? value : null;
+        var i = map.IndexOf(key);
+        if (i < 0 || !_read[i])
+            _asked.Add(key);
+        if (i < 0)
+            return null;
+        _read[i] = true;
+        return map.Pairs[i].Value is not Scalar { IsNothing: true } ? map.Pairs[i].Value : null;
     }
 
     public string? Text(string key)
@@ -148,19 +154,17 @@ internal sealed class Fields(Mapping map, string place, Context context)
     /// <summary>Reports keys that none of several readers of the same thing asked for.</summary>
     public static void Done(params Fields[] readers)
     {
-        foreach (var reader in readers[1..])
-            readers[0]._asked.UnionWith(reader._asked);
-        readers[0].ReportUnasked();
-    }
-
-    private void ReportUnasked()
-    {
-        foreach (var pair in map.Pairs.Where(pair => !_asked.Contains(pair.Key.Text)))
+        var first = readers[0];
+        for (var i = 0; i < first._read.Length; i++)
         {
-            Fault(pair.Key, $"\"{pair.Key.Text}\" is not a key here",
-                context.Faults.Suggest(pair.Key.Text, _asked, $"Known are {string.Join(", ", _asked)}."));
+            if (!readers.Any(reader => reader._read[i]))
+                first.ReportUnasked(first.Map.Pairs[i], readers.SelectMany(reader => reader._asked).Distinct());
         }
     }
+
+    private void ReportUnasked(Pair pair, IEnumerable<string> asked) =>
+        Fault(pair.Key, $"\"{pair.Key.Text}\" is not a key here",
+                context.Faults.Suggest(pair.Key.Text, asked, $"Known are {string.Join(", ", asked)}."));
 
     private delegate bool TryRead(string text, out decimal value, out string found, out string mend);
 

@@ -15,7 +15,19 @@ internal sealed record Sequence(int Line, int Column, IReadOnlyList<Node> Items)
 /// <summary>Keys with their values, in the order of the file; keys are different.</summary>
 internal sealed record Mapping(int Line, int Column, IReadOnlyList<Pair> Pairs) : Node(Line, Column)
 {
-    public Pair? Find(string key) => Pairs.FirstOrDefault(pair => pair.Key.Text == key);
+    public Pair? Find(string key) => IndexOf(key) is var i and >= 0 ? Pairs[i] : null;
+
+    /// <summary>Where the key is, -1 when it is not there.</summary>
+    public int IndexOf(string key)
+    {
+        for (var i = 0; i < Pairs.Count; i++)
+        {
+            if (Pairs[i].Key.Text == key)
+                return i;
+        }
+
+        return -1;
+    }
 }
 
 internal sealed record Pair(Scalar Key, Node Value);

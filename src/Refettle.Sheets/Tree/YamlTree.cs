@@ -74,7 +74,8 @@ internal sealed class YamlTree
         {
             SequenceStart => Items(start, depth),
             MappingStart => Pairs(start, depth),
-            _ => Text((YamlDotNet.Core.Events.Scalar)start),
+            YamlDotNet.Core.Events.Scalar scalar => Text(scalar),
+            _ => throw Broken(start.Start),
         };
     }
 
@@ -97,15 +98,15 @@ internal sealed class YamlTree
     private Mapping Pairs(ParsingEvent start, int depth)
     {
         var pairs = new List<Pair>();
-        var lines = new Dictionary<string, int>();
+        var lines = new KeyLines(pairs);
         while (_parser.Current is not MappingEnd)
         {
             var key = Value(depth + 1);
             var value = Value(depth + 1);
             if (key is not Scalar name)
                 _faults.Add(key.Line, key.Column, "file", "a key is not a single word", "Put keys with braces or brackets in quotes: \"{p}drum\"");
-            else if (!lines.TryAdd(name.Text, name.Line))
-                _faults.Add(name.Line, name.Column, "file", $"\"{name.Text}\" is here already, on line {lines[name.Text]}", "Rename or remove one of them");
+            else if (lines.Of(name.Text) is var line && line > 0)
+                _faults.Add(name.Line, name.Column, "file", $"\"{name.Text}\" is here already, on line {line}", "Rename or remove one of them");
             else
                 pairs.Add(new(name, value));
         }
@@ -129,9 +130,11 @@ internal sealed class YamlTree
         }
         catch (Exception fault) when (fault is InvalidOperationException or ArgumentException or IndexOutOfRangeException or NullReferenceException)
         {
-            throw new RefusedException(_parser.Current?.End ?? new Mark(0, 1, 1), "this is not YAML", "Look at quotes, colons, brackets and indentation from here on");
+            throw Broken(_parser.Current?.End ?? new Mark(0, 1, 1));
         }
     }
+
+    private static RefusedException Broken(Mark at) => new(at, "this is not YAML", "Look at quotes, colons, brackets and indentation from here on");
 
     /// <summary>The parser's words without the marks that it puts in front.</summary>
     private static string Reason(YamlException fault)
