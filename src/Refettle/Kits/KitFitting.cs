@@ -91,7 +91,7 @@ internal sealed class KitFitting(Structure car, Kit kit, KitPlace place, IReadOn
         foreach (var tie in ties)
             draft.Tie(tie);
         var entry = new StructureAdded($"kit {_instance}", draft.Added, ties.Select(tie => tie.End.Key()).ToValueList());
-        var check = AdditionCheck.Of(car, entry);
+        var check = Trial.Of(car, entry);
         return check.IsGood
             ? Result<KitAddition>.Good(new() { Kit = kit, Instance = _instance, Joinings = joinings, Ties = ties, Entry = entry }, check.Faults)
             : Result<KitAddition>.Bad(check.Faults);

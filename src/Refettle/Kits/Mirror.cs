@@ -18,6 +18,6 @@ public static class Mirror
                 "Give parts a side, or identifiers that begin with one, like rl-hub."));
         var mirrored = picked.Mirrored();
         var ties = Tying.Propose(car.LooseEnds, mirrored, new Dictionary<string, string>());
-        return AdditionCheck.Of(car, Tying.Carry(car, place, mirrored, ties));
+        return Trial.Of(car, Tying.Carry(car, place, mirrored, ties));
     }
 }

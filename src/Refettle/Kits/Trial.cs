@@ -1,15 +1,14 @@
-using Refettle.Checks;
 using Refettle.Logbook;
 
 namespace Refettle.Kits;
 
 /// <summary>Whether an addition leaves the car without new faults.</summary>
-internal static class AdditionCheck
+internal static class Trial
 {
-    /// <summary>The addition, or every error that the car has with it and had not without it.</summary>
+    /// <summary>The addition with its notes, or every fault that the car has with it and had not without it.</summary>
     public static Result<StructureAdded> Of(Structure car, StructureAdded addition)
     {
-        var faults = StructureCheck.Of(car.With(addition.Added, addition.Tied)).Except(StructureCheck.Of(car)).ToArray();
+        var faults = AdditionCheck.Of(car, addition).ToArray();
         return faults.Any(fault => fault.Severity == Severity.Error)
             ? Result<StructureAdded>.Bad(faults)
             : Result<StructureAdded>.Good(addition, faults);
