@@ -58,9 +58,12 @@ internal sealed class Bench : IDisposable
         return this;
     }
 
+    /// <summary>A path beside the store.</summary>
+    public string Beside(string name) => Path.Combine(_folder, name);
+
     public string File(string name, string text)
     {
-        var path = Path.Combine(_folder, name);
+        var path = Beside(name);
         System.IO.File.WriteAllText(path, text);
         return path;
     }
