@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace Refettle.Cli.Commands;
 
 /// <summary>Reads files, with a fault where that fails.</summary>
@@ -21,12 +23,27 @@ internal static class TextFile
         }
     }
 
-    public static Result<string[]> Lines(string path)
+    public static Result<string> Text(string path)
     {
         var bytes = Bytes(path);
-        return bytes.IsGood
-            ? Result<string[]>.Good(System.Text.Encoding.UTF8.GetString(bytes.Value).TrimStart('\uFEFF').Split('\n').Select(line => line.TrimEnd('\r')).ToArray())
-            : Result<string[]>.Bad(bytes.Faults);
+        if (!bytes.IsGood)
+            return Result<string>.Bad(bytes.Faults);
+        try
+        {
+            return Result<string>.Good(new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes.Value).TrimStart('\uFEFF'));
+        }
+        catch (DecoderFallbackException)
+        {
+            return Result<string>.Bad(new Fault(path, "it is not text in UTF-8", "Save it as UTF-8 (in a spreadsheet: CSV UTF-8)."));
+        }
+    }
+
+    public static Result<string[]> Lines(string path)
+    {
+        var text = Text(path);
+        return text.IsGood
+            ? Result<string[]>.Good(text.Value.Split('\n').Select(line => line.TrimEnd('\r')).ToArray())
+            : Result<string[]>.Bad(text.Faults);
     }
 
     public static Result<string> Write(string path, string text)
