@@ -2,6 +2,7 @@ using System.CommandLine;
 using Refettle.Access;
 using Refettle.Logbook;
 using Refettle.Sheets;
+using Refettle.Stuck;
 
 namespace Refettle.Cli;
 
@@ -42,6 +43,9 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
 
     /// <summary>The kits without word of faulty ones, for verbs that want one kit or none.</summary>
     public Result<KitShelf> SoundKits() => Kits() is { IsGood: true } kits ? Result<KitShelf>.Good(kits.Value) : Kits();
+
+    /// <summary>The ladders of tries for stuck joints.</summary>
+    public Result<LadderSet> Ladders() => LadderReader.Load(Path.Combine(around.Content, "ladders"));
 
     /// <summary>Answers with the store; it is made when there is none.</summary>
     public Reply WithLogbook(ParseResult parsed, Func<ILogbook, Reply> answer)

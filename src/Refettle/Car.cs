@@ -26,6 +26,9 @@ public sealed record Car
     /// <summary>Parts found too weak to carry the car.</summary>
     public ValueList<string> Unsound { get; init; } = [];
 
+    /// <summary>All tries at joints so far, in order.</summary>
+    public ValueList<Try> Tries { get; init; } = [];
+
     public Settings Settings { get; init; } = Settings.Standard;
 }
 

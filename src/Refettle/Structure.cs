@@ -50,6 +50,9 @@ public sealed record Zone
 
     /// <summary>How one works there: <c>standing</c>, <c>under</c>, <c>inside</c>.</summary>
     public string Posture { get; init; } = "standing";
+
+    /// <summary>Zones that flame, sparks or heat from here can reach; empty when nothing is said: then all count as near.</summary>
+    public ValueList<string> Near { get; init; } = [];
 }
 
 /// <summary>What a car is made of. The order of the lists means nothing.</summary>

@@ -5,11 +5,13 @@ internal static class Unknown
 {
     public static Fault? Part(Structure structure, string part) => Of("part", part, structure.Parts.Select(known => known.Id));
 
+    public static Fault? Joint(Structure structure, string joint) => Of("joint", joint, structure.Joints.Select(known => known.Id));
+
     public static Fault? Subject(Structure structure, Fact fact) => fact.Kind switch
     {
         FactKind.Off => Of("part", fact.Subject, structure.Parts.Select(part => part.Id).Concat(structure.SubAssemblies.Select(group => group.Id))),
         FactKind.Free => Part(structure, fact.Subject),
-        FactKind.Open => Of("joint", fact.Subject, structure.Joints.Select(joint => joint.Id)),
+        FactKind.Open => Joint(structure, fact.Subject),
         FactKind.State => Of("state", fact.Subject, structure.States.Select(state => state.Id)),
         _ => Of("space", fact.Subject, structure.Spaces.Select(space => space.Id)),
     };

@@ -9,6 +9,8 @@ internal static class VerbList
     {
         ["reach"] = ReachVerb.Make,
         ["holds"] = HoldsVerb.Make,
+        ["stuck"] = StuckVerb.Make,
+        ["tried"] = TriedVerb.Make,
         ["why"] = WhyVerb.Make,
         ["within"] = WithinVerb.Make,
         ["others"] = OthersVerb.Make,

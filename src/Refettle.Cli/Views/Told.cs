@@ -12,6 +12,7 @@ internal static class Told
         StructureRemoved removed => $"taken out: {string.Join(", ", removed.Things.Concat(line.AlsoRemoved))}",
         StepDone done => $"{done.Fact} done{(done.Way is null ? "" : $", way {done.Way}")}{(done.Took is null ? "" : $", {done.Took}")}",
         StepReversed back => $"{back.Fact} taken back{(back.Took is null ? "" : $", {back.Took}")}",
+        Tried tried => $"{tried.Try.Joint} tried: {tried.Try.Rung}, {(tried.Try.Becomes is { } now ? StuckView.Word(now) : "it held")}",
         StanceTaken stance => $"the car stands: {stance.Stance}",
         SoundnessJudged judged => $"{judged.Part} found {(judged.Sound ? "sound" : "too weak to carry the car")}",
         SettingsChosen => "settings chosen",

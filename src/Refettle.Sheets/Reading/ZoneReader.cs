@@ -9,5 +9,6 @@ internal static class ZoneReader
         Name = fields.Text("name") ?? PartReader.NameFrom(id),
         Exposure = fields.Whole("exposure") ?? 1,
         Posture = fields.Text("posture") ?? "standing",
+        Near = fields.Identifiers("near"),
     };
 }

@@ -32,6 +32,7 @@ internal static class StructureText
         text.Text("name", zone.Name);
         text.Number("exposure", zone.Exposure, 1);
         text.Text("posture", zone.Posture, "standing");
+        text.List("near", zone.Near);
     }
 
     private static void StateKeys(YamlText text, State state)

@@ -13,6 +13,7 @@ public static class LogWords
         StructureRemoved removed => $"Taken out of the description: {string.Join(", ", removed.Things)}",
         StepDone done => $"Done: {car.Name(done.Fact)}",
         StepReversed reversed => $"Taken back: {car.Name(reversed.Fact)}",
+        Tried tried => $"Tried: {car.Name(Fact.Open(tried.Try.Joint))}, {tried.Try.Rung} ({tried.Try.Becomes?.ToString().ToLowerInvariant() ?? "it held"})",
         StanceTaken taken => $"Car put: {car.Name(Fact.State(taken.Stance))}",
         SoundnessJudged judged => $"{car.PartName(judged.Part)} found {(judged.Sound ? "sound" : "too weak to carry the car")}",
         SettingsChosen => "Settings chosen",

@@ -11,7 +11,7 @@ internal static class PartCheck
     public static void Run(Structure structure, Names names, FaultBook book)
     {
         foreach (var zone in structure.Zones)
-            ZoneOf(zone, book);
+            ZoneOf(zone, names, book);
         foreach (var part in structure.Parts)
             PartOf(part, names, book);
         foreach (var unit in structure.SubAssemblies)
@@ -32,12 +32,14 @@ internal static class PartCheck
 
     public static void Count(string place, int count, FaultBook book) => book.Range(place, "count", count, 1, MostAlike, "");
 
-    private static void ZoneOf(Zone zone, FaultBook book)
+    private static void ZoneOf(Zone zone, Names names, FaultBook book)
     {
         var place = $"zone {zone.Id}";
         Name(place, zone.Name, book);
         book.Range(place, "exposure", zone.Exposure, 0, 4, "");
         WayCheck.Posture(place, "posture", zone.Posture, book);
+        foreach (var near in zone.Near)
+            Zone(place, near, names, book);
     }
 
     private static void PartOf(Part part, Names names, FaultBook book)

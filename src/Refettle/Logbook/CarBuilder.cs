@@ -6,6 +6,7 @@ internal sealed class CarBuilder(string id)
     private readonly StructureBuilder _structure = new();
     private readonly WorkDone _work = new();
     private readonly HashSet<string> _unsound = [];
+    private readonly List<Try> _tries = [];
     private CarOpened? _opened;
     private Settings _settings = Settings.Standard;
 
@@ -27,6 +28,8 @@ internal sealed class CarBuilder(string id)
                 return Applied.Fully;
             case SoundnessJudged judged:
                 return Judge(judged);
+            case Tried tried:
+                return Note(tried.Try);
             default:
                 return ApplyWork(happening) is { } refusal ? Applied.Not(refusal) : Applied.Fully;
         }
@@ -47,6 +50,7 @@ internal sealed class CarBuilder(string id)
             Done = _work.Facts(structure),
             Stance = Stance(structure),
             Unsound = _unsound.Order(StringComparer.Ordinal).ToValueList(),
+            Tries = _tries.ToValueList(),
             Settings = _settings,
         }, faults.ToValueList());
     }
@@ -67,6 +71,14 @@ internal sealed class CarBuilder(string id)
         return Applied.Fully;
     }
 
+    private Applied Note(Try attempt)
+    {
+        if (!_structure.Joints.ContainsKey(attempt.Joint))
+            return Applied.Not($"the car has no joint {attempt.Joint}");
+        _tries.Add(attempt);
+        return Applied.Fully;
+    }
+
     private Applied Remove(StructureRemoved removed)
     {
         var things = new List<Thing>();
@@ -79,6 +91,7 @@ internal sealed class CarBuilder(string id)
 
         var gone = _structure.Remove(things);
         _work.Forget(gone);
+        _tries.RemoveAll(attempt => !_structure.Joints.ContainsKey(attempt.Joint));
         _unsound.RemoveWhere(part => !_structure.Parts.ContainsKey(part));
         return new(null, gone.Except(things).Select(thing => thing.ToString()).ToValueList());
     }

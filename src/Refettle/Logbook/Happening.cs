@@ -23,6 +23,9 @@ public sealed record StepDone(Fact Fact, string? Way, Minutes? Took) : Happening
 /// <summary>A step was taken back on the car: fitted, closed, refilled. <c>step-reversed</c></summary>
 public sealed record StepReversed(Fact Fact, Minutes? Took) : Happening;
 
+/// <summary>A joint was tried. <c>tried</c></summary>
+public sealed record Tried(Try Try) : Happening;
+
 /// <summary>The car was put into a stance. <c>stance-taken</c></summary>
 public sealed record StanceTaken(string Stance) : Happening;
 

@@ -17,6 +17,7 @@ public static class HappeningCheck
         StepReversed reversed => WorkCheck.Reversed(history.Car, reversed),
         StanceTaken taken => WorkCheck.Stance(history.Car, taken.Stance),
         SoundnessJudged judged => Named(history.Car.Structure, $"part {judged.Part}", "soundness"),
+        Tried tried => Named(history.Car.Structure, $"joint {tried.Try.Joint}", "try"),
         SettingsChosen chosen => Chosen(history.Car.Structure, chosen.Settings),
         Noted noted => Note(history.Car.Structure, noted),
         Struck struck => Strike(history, struck),

@@ -12,6 +12,7 @@ public static class Happenings
         ("structure-removed", 1, typeof(StructureRemoved)),
         ("step-done", 1, typeof(StepDone)),
         ("step-reversed", 1, typeof(StepReversed)),
+        ("tried", 1, typeof(Tried)),
         ("stance-taken", 1, typeof(StanceTaken)),
         ("soundness-judged", 1, typeof(SoundnessJudged)),
         ("settings-chosen", 1, typeof(SettingsChosen)),

@@ -1,29 +1,5 @@
 namespace Refettle.Stuck;
 
-/// <summary>What a joint that is being freed has become.</summary>
-public enum JointCondition
-{
-    Sound,
-
-    /// <summary>The head or nut gives no hold any more.</summary>
-    Rounded,
-
-    /// <summary>The bolt turns together with the bush sleeve it has rusted into.</summary>
-    TurnsWithSleeve,
-
-    /// <summary>Broken off with a stub to grip.</summary>
-    SnappedProud,
-
-    /// <summary>Broken off level with the surface, or below.</summary>
-    SnappedFlush,
-
-    /// <summary>Out, but the thread in the part is gone.</summary>
-    ThreadGone,
-
-    /// <summary>Undone, and the thread is good.</summary>
-    Freed,
-}
-
 /// <summary>What a try can set alight or melt.</summary>
 [Flags]
 public enum Danger

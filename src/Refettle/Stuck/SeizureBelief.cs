@@ -17,7 +17,7 @@ public sealed class SeizureBelief
     public SeizureBelief(SeizureModel model, Func<string, (string Zone, int Exposure)> placeOf, IEnumerable<Attempt> attempts)
     {
         (_model, _placeOf) = (model, placeOf);
-        _likelihood = attempts.GroupBy(attempt => attempt.Joint).ToDictionary(group => group.Key, LikelihoodOf);
+        _likelihood = attempts.GroupBy(attempt => attempt.Try.Joint).ToDictionary(group => group.Key, LikelihoodOf);
         foreach (var place in _likelihood.GroupBy(pair => placeOf(pair.Key)))
         {
             _zoneEvidence[place.Key] = Product(place.Select(pair => ToZone(pair.Value)));

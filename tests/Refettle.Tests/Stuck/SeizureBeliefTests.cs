@@ -20,9 +20,9 @@ public sealed class SeizureBeliefTests
     {
         Attempt[] attempts =
         [
-            new("a", Impact, false, JointCondition.Sound, true),
-            new("a", Impact, true, JointCondition.Freed, false),
-            new("b", Impact, false, JointCondition.Rounded, false),
+            new(new("a", "impact", null, false, null), Impact),
+            new(new("a", "impact", JointCondition.Freed, true, null), Impact),
+            new(new("b", "impact", JointCondition.Rounded, false, null), Impact),
         ];
         var belief = new SeizureBelief(SeizureModel.CommonPractice, PlaceOf, attempts);
         foreach (var joint in new[] { "a", "b", "c" })
@@ -38,7 +38,7 @@ public sealed class SeizureBeliefTests
     public void A_bolt_that_held_darkens_its_zone_more_than_another()
     {
         var before = new SeizureBelief(SeizureModel.CommonPractice, PlaceOf, []);
-        var after = new SeizureBelief(SeizureModel.CommonPractice, PlaceOf, [new("a", Impact, false, JointCondition.Sound, true)]);
+        var after = new SeizureBelief(SeizureModel.CommonPractice, PlaceOf, [new(new("a", "impact", null, false, null), Impact)]);
         var (same, other) = (Mean(after.Joint("b")) - Mean(before.Joint("b")), Mean(after.Joint("c")) - Mean(before.Joint("c")));
         Assert.True(same > other && other > 0, $"{same} against {other}");
     }
@@ -58,7 +58,7 @@ public sealed class SeizureBeliefTests
             var chance = model.CarGrades[grade] * model.ZoneLevels(grade, 4)[rear] * model.ZoneLevels(grade, 2)[front]
                 * model.JointLevels(rear)[a] * model.JointLevels(rear)[b] * model.JointLevels(front)[c];
             foreach (var attempt in attempts)
-                chance *= attempt.Likelihood(attempt.Joint == "a" ? a : attempt.Joint == "b" ? b : c);
+                chance *= attempt.Likelihood(attempt.Try.Joint == "a" ? a : attempt.Try.Joint == "b" ? b : c);
             result[joint switch { "a" => a, "b" => b, "c" => c, _ => grade }] += chance;
         }
 

@@ -1,0 +1,102 @@
+using Refettle.Access;
+
+namespace Refettle.Stuck;
+
+/// <summary>What to do about a joint that will not open.</summary>
+public sealed record StuckAnswer
+{
+    public required string Joint { get; init; }
+
+    public JointCondition Condition { get; init; }
+
+    /// <summary>The chances of seizure levels 0 (by hand) to 4 (solid) before any try was logged, by exposure alone.</summary>
+    public required ValueList<double> Before { get; init; }
+
+    /// <summary>The same after all tries on this car.</summary>
+    public required ValueList<double> Now { get; init; }
+
+    /// <summary>The best try that may be done now; null when every gate is closed, or the joint is free.</summary>
+    public NextTryAnswer? Next { get; init; }
+
+    /// <summary>What would be tried next were all gates open; null when that is <see cref="Next"/> or there is none.</summary>
+    public Rung? Better { get; init; }
+
+    /// <summary>Tries that may not be done now, each with what closes its gate.</summary>
+    public ValueList<ClosedTry> Closed { get; init; } = [];
+
+    /// <summary>Where minutes and chances come from.</summary>
+    public required string Origin { get; init; }
+}
+
+/// <summary>A try behind a closed gate.</summary>
+public sealed record ClosedTry(Rung Rung, ValueList<string> Reasons);
+
+/// <summary>Advises on one stuck joint of a car as it stands.</summary>
+public static class StuckAdvice
+{
+    /// <param name="car">The car, with its logged tries.</param>
+    /// <param name="joint">A joint of it.</param>
+    /// <param name="ladders">A set without faults that has ladders for the joint's kind.</param>
+    /// <param name="atHand">What is ready.</param>
+    /// <exception cref="KeyNotFoundException">The car has no such joint.</exception>
+    public static StuckAnswer Of(Car car, string joint, LadderSet ladders, AtHand atHand)
+    {
+        var standing = new CarStanding(car);
+        var subject = standing.Joints[joint];
+        var own = car.Tries.Where(attempt => attempt.Joint == joint).ToList();
+        var answer = new StuckAnswer
+        {
+            Joint = joint,
+            Condition = own.LastOrDefault(attempt => attempt.Becomes is not null)?.Becomes ?? JointCondition.Sound,
+            Before = Belief(standing, ladders, []).Joint(joint).ToValueList(),
+            Now = Belief(standing, ladders, car.Tries).Joint(joint).ToValueList(),
+            Origin = string.Join(" ", ladders.For(subject.Kind).Values.Select(ladder => ladder.Origin).Distinct()),
+        };
+        return answer.Condition == JointCondition.Freed ? answer : WithNext(answer, standing, subject, own, ladders, atHand);
+    }
+
+    private static StuckAnswer WithNext(
+        StuckAnswer answer, CarStanding standing, Joint joint, List<Try> own, LadderSet ladders, AtHand atHand)
+    {
+        var rungs = ladders.For(joint.Kind);
+        var closed = rungs.Values.SelectMany(ladder => ladder.Rungs).DistinctBy(rung => rung.Id)
+            .Select(rung => new ClosedTry(rung, Gate.Of(standing, joint, rung, atHand))).Where(gate => gate.Reasons.Count > 0).ToValueList();
+        var question = new NextTryQuestion
+        {
+            Ladders = rungs,
+            Condition = answer.Condition,
+            Belief = [.. answer.Now],
+            Tried = own.Where(attempt => attempt.Becomes is null).Select(attempt => attempt.Rung).ToValueList(),
+            IsSoaked = own.Any(attempt => attempt.IsSoaked || ladders.Rung(joint.Kind, attempt.Rung)?.IsSoak == true),
+            PerHour = standing.Car.Settings.PerHour,
+        };
+        var all = TryPlanner.Best(question);
+        var best = all.Options.FirstOrDefault(option => closed.All(gate => gate.Rung.Id != option.Rung.Id));
+        var onLadder = rungs[answer.Condition].Rungs;
+        return answer with
+        {
+            Next = best is null ? null : all with { Best = best.Rung, ExpectedMinutes = best.ExpectedMinutes, Options = Open(all.Options, closed), IfHeld = [] },
+            Better = all.Best == best?.Rung ? null : all.Best,
+            Closed = closed.Where(gate => onLadder.Contains(gate.Rung)).ToValueList(),
+        };
+    }
+
+    private static ValueList<TryOption> Open(ValueList<TryOption> options, ValueList<ClosedTry> closed) =>
+        options.Where(option => closed.All(gate => gate.Rung.Id != option.Rung.Id)).ToValueList();
+
+    private static SeizureBelief Belief(CarStanding standing, LadderSet ladders, IEnumerable<Try> tries)
+    {
+        var attempts = tries.Where(attempt => standing.Joints.ContainsKey(attempt.Joint))
+            .Select(attempt => (attempt, rung: ladders.Rung(standing.Joints[attempt.Joint].Kind, attempt.Rung)))
+            .Where(pair => pair.rung is not null).Select(pair => new Attempt(pair.attempt, pair.rung!));
+        return new(SeizureModel.CommonPractice, PlaceOf, attempts);
+
+        (string, int) PlaceOf(string name)
+        {
+            var joint = standing.Joints[name];
+            var part = joint.Holds.Select(held => standing.Parts[held]).FirstOrDefault(held => !held.Fixed) ?? standing.Parts[joint.Holds[0]];
+            var exposure = joint.Exposure ?? (standing.Zones.TryGetValue(part.Zone, out var zone) ? zone.Exposure : 1);
+            return (part.Zone, exposure);
+        }
+    }
+}
