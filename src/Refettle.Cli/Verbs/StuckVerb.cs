@@ -11,7 +11,7 @@ internal static class StuckVerb
     {
         var joint = new Argument<string>("joint") { Description = "The joint that will not open." };
         var inHand = new Option<string[]>("--in-hand") { Description = "What a try would destroy and is in hand: bush, bolt, 'new fastener' …", AllowMultipleArgumentsPerToken = true };
-        var shielded = new Option<string[]>("--shielded") { Description = "Rubber or plastic parts that are shielded from heat.", AllowMultipleArgumentsPerToken = true };
+        var shielded = new Option<string[]>("--shielded") { Description = "Rubber or plastic parts that are shielded from heat, or all.", AllowMultipleArgumentsPerToken = true };
         var source = new CarSource();
         return source.AddTo(new("stuck", "What to try next on a joint that will not open, and what may not be tried yet.") { joint, inHand, shielded })
             .Answers(desk, parsed => source.With(desk, parsed, car =>
@@ -22,7 +22,7 @@ internal static class StuckVerb
 
     private static Reply Answer(Desk desk, Car car, string joint, AtHand atHand)
     {
-        ValueList<Fault> unknown = [.. Missing(Unknown.Joint(car.Structure, joint)), .. atHand.Shielded.SelectMany(part => Missing(Unknown.Part(car.Structure, part)))];
+        ValueList<Fault> unknown = [.. Missing(Unknown.Joint(car.Structure, joint)), .. atHand.Shielded.Where(part => part != AtHand.All).SelectMany(part => Missing(Unknown.Part(car.Structure, part)))];
         return unknown.Count > 0 ? Reply.Bad(unknown) : Reply.To(desk.Ladders(), ladders =>
         {
             var answer = StuckAdvice.Of(car, joint, ladders, atHand);

@@ -70,7 +70,25 @@ internal static class StuckView
         return table;
     }
 
-    private static Rows Closed(StuckAnswer answer) => new(answer.Closed.SelectMany(gate => gate.Reasons
-        .Select(reason => (IRenderable)new Padder(new Text(reason), new Padding(4, 0, 0, 0)))
-        .Prepend(new Markup($"[red]Not now: {gate.Rung.Id.Safe()}[/]"))));
+    private static Rows Closed(StuckAnswer answer)
+    {
+        var lines = new List<IRenderable>();
+        var told = new Dictionary<ClosedBy, string>();
+        foreach (var gate in answer.Closed)
+        {
+            lines.Add(new Markup($"[red]Not now: {gate.Rung.Id.Safe()}[/]"));
+            lines.AddRange(gate.Reasons.Select(reason => Remark(told.TryAdd(reason, gate.Rung.Id) ? Reason(reason) : $"{reason.Cause}: as for {told[reason]}")));
+        }
+
+        return new(lines);
+    }
+
+    private static string Reason(ClosedBy reason)
+    {
+        const int most = 5;
+        var names = string.Join(", ", reason.Things.Take(most));
+        return $"{reason.Cause}: {names}{(reason.Things.Count > most ? $" and {reason.Things.Count - most} more" : "")}";
+    }
+
+    private static Padder Remark(string text) => new(new Text(text), new Padding(4, 0, 0, 0));
 }

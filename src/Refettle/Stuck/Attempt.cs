@@ -11,7 +11,11 @@ public sealed record Attempt(Try Try, Rung Rung)
         {
             null => 1 - freed - Rung.Mishaps.Sum(mishap => mishap.Odds[level]),
             JointCondition.Freed => freed,
-            var worse => Rung.Mishaps.Where(mishap => mishap.Becomes == worse).Sum(mishap => mishap.Odds[level]),
+            var worse when Rung.Mishaps.Any(mishap => mishap.Becomes == worse) =>
+                Rung.Mishaps.Where(mishap => mishap.Becomes == worse).Sum(mishap => mishap.Odds[level]),
+
+            // The rung does not foresee this: all that it tells is that the joint did not come free.
+            _ => 1 - freed,
         };
     }
 }

@@ -29,7 +29,7 @@ public sealed record StuckAnswer
 }
 
 /// <summary>A try behind a closed gate.</summary>
-public sealed record ClosedTry(Rung Rung, ValueList<string> Reasons);
+public sealed record ClosedTry(Rung Rung, ValueList<ClosedBy> Reasons);
 
 /// <summary>Advises on one stuck joint of a car as it stands.</summary>
 public static class StuckAdvice
@@ -50,8 +50,9 @@ public static class StuckAdvice
             Condition = own.LastOrDefault(attempt => attempt.Becomes is not null)?.Becomes ?? JointCondition.Sound,
             Before = Belief(standing, ladders, []).Joint(joint).ToValueList(),
             Now = Belief(standing, ladders, car.Tries).Joint(joint).ToValueList(),
-            Origin = string.Join(" ", ladders.For(subject.Kind).Values.Select(ladder => ladder.Origin).Distinct()),
+            Origin = "",
         };
+        answer = answer with { Origin = ladders.For(subject.Kind).GetValueOrDefault(answer.Condition)?.Origin ?? "" };
         return answer.Condition == JointCondition.Freed ? answer : WithNext(answer, standing, subject, own, ladders, atHand);
     }
 

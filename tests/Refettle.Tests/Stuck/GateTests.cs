@@ -91,7 +91,7 @@ public sealed class GateTests
         Rungs = [Sure("hands", Danger.None) with { Odds = [1, 0.8, 0.5, 0.2, 0] }, Coil with { Odds = [1, 1, 0.9, 0.5, 0.3] }, Flame],
     }]);
 
-    private static ValueList<string> Of(Car car, Rung rung, AtHand atHand) =>
+    private static ValueList<ClosedBy> Of(Car car, Rung rung, AtHand atHand) =>
         Gate.Of(new CarStanding(car), car.Structure.Joints[0], rung, atHand);
 
     private static Rung Sure(string id, Danger danger) =>
