@@ -12,6 +12,7 @@ public sealed class HappeningsTests
         new StepDone(Fact.Open("tank-body"), "spanner", new(4.50m)),
         new StepDone(Fact.Off("tank"), null, null),
         new StepReversed(Fact.Off("tank"), new(3)),
+        new Tried(new("bolt", "impact", JointCondition.Rounded, true, new(6))),
         new StanceTaken("on-stands"),
         new SoundnessJudged("body", false),
         new SettingsChosen(new() { PerHour = new(42.5m), Lifted = ["tank"] }),
