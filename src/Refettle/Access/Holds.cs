@@ -29,7 +29,7 @@ public static class Holds
     {
         // A way that needs the part off first is no way to get it off, except as part of a sub-assembly.
         var ways = catalogue.Of(Fact.Open(joint.Id)).ToList();
-        var best = ways.OrderBy(way => way.Forbidden is not null).ThenBy(way => way.Needs.Contains(Fact.Off(part)))
+        var best = ways.OrderBy(way => !way.IsAllowed).ThenBy(way => way.Needs.Contains(Fact.Off(part)))
             .ThenBy(way => way.Needs.Count > 0).ThenBy(way => way.Cost.Total.Value).First();
         return new(
             joint.Id,

@@ -8,7 +8,20 @@ internal static class CarProgram
 {
     // A part comes off alone or with a unit it belongs to; joints and states by one of their ways. Parts that the question
     // forbids stay on and their joints closed; what is unique is not destroyed; each unique part that comes off is paid for once.
-    private const string Rules = """
+    private const string Rules = Model + """
+        :- lifted(X).
+        #minimize { C,alone,P : alone(P), cost(P,C); C,leave,G : leave(G), cost(G,C); C,use,W : use(W), cost(W,C) }.
+        #minimize { C,unique,P : unique(P), true(off(P)), not done(off(P)), penalty(C) }.
+
+        """;
+
+    // What is forbidden may be lifted; the fewest liftings are wanted.
+    private const string Permissions = Model + """
+        #minimize { 1,X : lifted(X) }.
+
+        """;
+
+    private const string Model = """
         true(F) :- done(F).
         { alone(P) } :- part(P), not stays(P), true(open(J)) : joins(J,P); true(F) : outneeds(P,F).
         { leave(G) } :- unit(G), not stays(P) : member(G,P); true(open(J)) : outer(G,J); true(F) : outneeds(G,F).
@@ -19,24 +32,31 @@ internal static class CarProgram
         { use(W) } :- way(W,F), not wrong(W); true(N) : needs(W,N); true(off(P)) : bench(W,P).
         true(F) :- use(W), way(W,F).
         true(reach(X)) :- space(X); true(off(P)) : closes(X,P).
-        wrong(W) :- way(W,open(J)), joins(J,P), without(P).
-        wrong(W) :- destroys(W,P), without(P).
-        wrong(W) :- destroys(W,P), unique(P).
+        { lifted(touch(P)) } :- without(P).
+        { lifted(destroy(P)) } :- without(P).
+        { lifted(destroy(P)) } :- unique(P).
+        wrong(W) :- way(W,open(J)), joins(J,P), without(P), not lifted(touch(P)).
+        wrong(W) :- destroys(W,P), without(P), not lifted(destroy(P)).
+        wrong(W) :- destroys(W,P), unique(P), not lifted(destroy(P)).
         stays(P) :- fixed(P).
-        stays(P) :- without(P).
+        stays(P) :- without(P), not lifted(touch(P)).
         :- goal(F), not true(F).
         outer(G,J) :- member(G,P), joins(J,P), joins(J,Q), not member(G,Q), unit(G).
-        #minimize { C,alone,P : alone(P), cost(P,C); C,leave,G : leave(G), cost(G,C); C,use,W : use(W), cost(W,C) }.
-        #minimize { C,unique,P : unique(P), true(off(P)), not done(off(P)), penalty(C) }.
         #defined done/1. #defined without/1. #defined unique/1. #defined fixed/1. #defined bench/2. #defined destroys/2. #defined outneeds/2.
         #defined needs/2. #defined closes/2. #defined space/1. #defined unit/1. #defined member/2.
         #show alone/1. #show leave/1. #show use/1.
 
         """;
 
-    public static string Of(Car car, Question question)
+    /// <summary>Its least sum is the least cost in hundredths of a minute.</summary>
+    public static string Of(Car car, Question question) => Rules + Instance(car, question);
+
+    /// <summary>Its least sum is the smallest number of permissions with which the goals can be reached.</summary>
+    public static string OfPermissions(Car car, Question question) => Permissions + Instance(car, question);
+
+    private static string Instance(Car car, Question question)
     {
-        var text = new StringBuilder(Rules);
+        var text = new StringBuilder();
         foreach (var part in car.Structure.Parts)
             Add(text, part);
         foreach (var joint in car.Structure.Joints)

@@ -68,4 +68,20 @@ public sealed class SolverProperties
             Assert.True(apart.Contains(long.MaxValue) || together <= apart.Sum());
         },
         iter: Runs);
+
+    [Fact]
+    public void Cut_short_it_still_gives_a_plan_and_a_bound_that_hold() => Any.Sample(
+        random =>
+        {
+            var problem = Make(random.Facts, random.Ways, random.Goals);
+            var least = Solver.Solve(problem).Cost;
+            using var cancelled = new CancellationTokenSource();
+            cancelled.Cancel();
+            var answer = Solver.Solve(problem, cancelled.Token);
+            Assert.True(answer.Bound <= least, $"bound {answer.Bound} is above {least}");
+            if (answer.WayOf is not null)
+                Assert.Empty(Foundation.Faults(problem, answer));
+            Assert.True(answer.WayOf is not null || least == long.MaxValue);
+        },
+        iter: Runs);
 }

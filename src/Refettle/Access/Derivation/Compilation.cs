@@ -16,7 +16,7 @@ internal sealed class Compilation
 
     /// <summary>The problem of the question: only facts that the goals can call for and that do not hold yet.</summary>
     public static Compilation Of(CarStanding standing, Question question) =>
-        Build(question, standing, way => way.Forbidden is null, way => Pricing.Hundredths(way.Cost.Total), []);
+        Build(question, standing, way => way.IsAllowed, way => Pricing.Hundredths(way.Cost.Total), []);
 
     /// <summary>The problem in which nothing costs but permissions: its least cost is the smallest number of them.</summary>
     /// <param name="standing">The car.</param>
@@ -49,10 +49,7 @@ internal sealed class Compilation
 
         var count = facts.Count;
         for (var way = 0; way < ways.Count; way++)
-        {
-            if (ways[way].Forbidden is { } words)
-                needs[way] = [.. needs[way], Permission(words)];
-        }
+            needs[way] = [.. needs[way], .. ways[way].Forbidden.Select(Permission)];
 
         for (var permission = 0; permission < permissions.Count; permission++)
         {

@@ -24,7 +24,7 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
         if (part.Fixed)
             yield break;
         var fact = Fact.Off(part.Id);
-        var forbidden = Touching(part.Id);
+        var forbidden = Touching([part.Id]).ToList();
         var opens = standing.JointsOf(part.Id).Select(joint => Fact.Open(joint.Id));
         yield return new(fact, "alone", Pricing.Of(part.Out, [part.Id], standing), Needs(opens.Concat(part.Out.Clear)), null)
         {
@@ -46,7 +46,7 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
             Fact.Off(unit.Id), "", Pricing.Of(unit.Out, unit.Members, standing), Needs(opens.Concat(unit.Out.Clear)), null)
         {
             Stance = Stance(unit.Out.Clear),
-            Forbidden = unit.Members.Select(Touching).FirstOrDefault(words => words is not null),
+            Forbidden = [.. Touching(unit.Members)],
         };
     }
 
@@ -59,14 +59,14 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
 
     private IEnumerable<WaySource> OfJoint(Joint joint)
     {
-        var touched = joint.Holds.Select(Touching).FirstOrDefault(words => words is not null);
+        var touched = Touching(joint.Holds).ToList();
         foreach (var way in joint.Ways)
         {
             var clear = way.Where == WorkPlace.OnBench ? way.Clear.Concat(joint.Holds.Select(Fact.Off)) : way.Clear;
             yield return new(Fact.Open(joint.Id), way.Id, Pricing.Of(way, standing), Needs(clear), way)
             {
                 Stance = Stance(way.Clear),
-                Forbidden = touched ?? Destroying(way),
+                Forbidden = [.. touched, .. Destroying(way)],
             };
         }
     }
@@ -79,7 +79,7 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
             yield return new(Fact.State(state.Id), way.Id, Pricing.Of(way, standing), Needs(way.Clear), way)
             {
                 Stance = state.IsStance ? null : Stance(way.Clear),
-                Forbidden = Destroying(way),
+                Forbidden = [.. Destroying(way)],
             };
     }
 
@@ -96,17 +96,12 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
         return null;
     }
 
-    private string? Touching(string part) => _without.Contains(part) ? $"touching {standing.Parts[part].Name}" : null;
+    private IEnumerable<string> Touching(IEnumerable<string> parts) =>
+        parts.Distinct().Where(_without.Contains).Select(part => $"touching {standing.Parts[part].Name}");
 
-    private string? Destroying(Way way)
-    {
-        foreach (var name in way.Destroys)
-        {
-            var part = standing.Parts[name];
-            if (_without.Contains(name) || (part.Scarcity == Scarcity.Unique && !_lifted.Contains(name)))
-                return $"destroying {part.Name}";
-        }
+    private IEnumerable<string> Destroying(Way way) =>
+        way.Destroys.Distinct().Where(MustLast).Select(part => $"destroying {standing.Parts[part].Name}");
 
-        return null;
-    }
+    private bool MustLast(string part) =>
+        _without.Contains(part) || (standing.Parts[part].Scarcity == Scarcity.Unique && !_lifted.Contains(part));
 }

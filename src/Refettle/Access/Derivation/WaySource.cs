@@ -11,6 +11,8 @@ internal sealed record WaySource(Fact Fact, string Name, Cost Cost, IReadOnlyLis
     /// <summary>The stance the car must be in meanwhile, whether it is now or not; null when any will do.</summary>
     public string? Stance { get; init; }
 
-    /// <summary>What the owner forbids about it, in words; null when it is allowed.</summary>
-    public string? Forbidden { get; init; }
+    /// <summary>Everything the owner forbids about it, in words; empty when it is allowed.</summary>
+    public IReadOnlyList<string> Forbidden { get; init; } = [];
+
+    public bool IsAllowed => Forbidden.Count == 0;
 }

@@ -137,7 +137,7 @@ internal sealed class PlanOrder
     /// <summary>The way into a stance: the chosen one, or for a stance that the car was in at the start its quickest.</summary>
     private WaySource? EnteringStance(string stance) =>
         _stances.TryGetValue(stance, out var chosen) ? chosen
-        : new WayCatalogue(_standing, []).Of(Fact.State(stance)).Where(way => way.Forbidden is null).MinBy(way => way.Cost.Open.Value);
+        : new WayCatalogue(_standing, []).Of(Fact.State(stance)).Where(way => way.IsAllowed).MinBy(way => way.Cost.Open.Value);
 
     private List<WaySource> WithStances(IReadOnlyList<int> order)
     {
