@@ -30,7 +30,9 @@ public sealed class AccessPlanner(IDerivationSolver solver) : IAccessPlanner
         return others.Select(other => Difference.Between(bestPlan, PlanOf(standing, question, compilation, other))).ToValueList();
 
         // Another spanner on the same bolt is hardly another plan; a part, unit or state more or less is, and so is what gets destroyed.
-        bool IsDifferent(int fact) => compilation.Facts[fact].Kind is FactKind.Off or FactKind.State || Destroys(fact);
+        bool IsDifferent(int fact) => fact < compilation.Facts.Count && IsDifferentWork(fact);
+
+        bool IsDifferentWork(int fact) => compilation.Facts[fact].Kind is FactKind.Off or FactKind.State || Destroys(fact);
 
         bool Destroys(int fact)
         {
@@ -63,9 +65,8 @@ public sealed class AccessPlanner(IDerivationSolver solver) : IAccessPlanner
 
     private static Plan PlanOf(CarStanding standing, Question question, Compilation compilation, DerivationAnswer answer)
     {
-        var chosen = answer.WayOf!.Where(way => way >= 0).Select(way => compilation.Ways[way]);
         var builder = new PlanBuilder(standing);
-        var steps = builder.Steps(PlanOrder.Of(standing, chosen, question.Goals));
+        var steps = builder.Steps(PlanOrder.Of(standing, compilation.Chosen(answer), question.Goals));
         var plan = new Plan
         {
             Question = question,

@@ -24,6 +24,7 @@ public static class PlanCheck
         private readonly CarStanding _before;
         private readonly HashSet<Fact> _true = [];
         private readonly HashSet<string> _stancesPaid = [];
+        private readonly HashSet<string> _uniquesPaid = [];
         private string? _stance;
         private Minutes _sum;
 
@@ -89,7 +90,7 @@ public static class PlanCheck
 
         private decimal CostOf(WayOut way, IEnumerable<string> parts) => way.Off.Value + way.On.Value
             + (_car.Settings.UniqueOff.Value
-                * parts.Count(part => _before.Parts[part].Scarcity == Scarcity.Unique && !_before.IsTrue(Fact.Off(part))));
+                * parts.Count(part => _before.Parts[part].Scarcity == Scarcity.Unique && !_before.IsTrue(Fact.Off(part)) && _uniquesPaid.Add(part)));
 
         private string? OfJoint(Joint joint, Step step)
         {

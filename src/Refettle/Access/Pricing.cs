@@ -9,14 +9,11 @@ internal static class Pricing
     public static Cost Of(Way way, CarStanding standing) =>
         new(Round(way.Open), Round(way.Close), Destroyed(way, standing), Minutes.Zero);
 
-    /// <param name="way">The way out.</param>
-    /// <param name="parts">The parts that leave: the owner's penalty counts for each unique one that is still on the car.</param>
-    /// <param name="standing">The car.</param>
-    public static Cost Of(WayOut way, IEnumerable<string> parts, CarStanding standing)
-    {
-        var unique = parts.Count(part => standing.Parts[part].Scarcity == Scarcity.Unique && !standing.IsTrue(Fact.Off(part)));
-        return new(Round(way.Off), Round(way.On), Minutes.Zero, new(Round(unique * standing.Car.Settings.UniqueOff.Value)));
-    }
+    public static Cost Of(WayOut way) => new(Round(way.Off), Round(way.On), Minutes.Zero, Minutes.Zero);
+
+    /// <summary>The owner's penalty for so many unique parts that come off.</summary>
+    public static Cost OfUniques(int count, Settings settings) =>
+        Cost.Nothing with { Unique = new(Round(settings.UniqueOff).Value * count) };
 
     private static Minutes Destroyed(Way way, CarStanding standing)
     {

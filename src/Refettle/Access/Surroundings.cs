@@ -45,7 +45,9 @@ internal sealed class Surroundings(IDerivationSolver solver, Car car, Question q
         var answer = solver.Solve(compilation.Problem, cancel);
         if (answer.WayOf is null)
             return null;
-        var cost = answer.WayOf.Where(way => way >= 0).Aggregate(Cost.Nothing, (sum, way) => sum + compilation.Ways[way].Cost);
+        var chosen = compilation.Chosen(answer).ToList();
+        var uniques = Pricing.OfUniques(chosen.SelectMany(way => way.Uniques).Distinct().Count(), car.Settings);
+        var cost = chosen.Aggregate(uniques, (sum, way) => sum + way.Cost);
         return new(fact, Wording.NameOf(fact, after), cost, answer.IsOptimal);
     }
 }

@@ -16,17 +16,26 @@ internal sealed class Compilation
 
     /// <summary>The problem of the question: only facts that the goals can call for and that do not hold yet.</summary>
     public static Compilation Of(CarStanding standing, Question question) =>
-        Build(question, standing, way => way.IsAllowed, way => Pricing.Hundredths(way.Cost.Total), []);
+        Build(
+            question, standing, way => way.IsAllowed, way => Pricing.Hundredths(way.Cost.Total),
+            way => way.Uniques, Pricing.Hundredths(standing.Car.Settings.UniqueOff), []);
 
     /// <summary>The problem in which nothing costs but permissions: its least cost is the smallest number of them.</summary>
     /// <param name="standing">The car.</param>
     /// <param name="question">The question that has no answer.</param>
     /// <param name="permissions">Filled with the permissions, in words; they are the last facts.</param>
     public static Compilation OfPermissions(CarStanding standing, Question question, List<string> permissions) =>
-        Build(question, standing, _ => true, _ => 0, permissions);
+        Build(question, standing, _ => true, _ => 0, way => way.Forbidden, 1, permissions);
 
+    /// <summary>The ways that an answer to the problem chose, without the shared charges.</summary>
+    public IEnumerable<WaySource> Chosen(DerivationAnswer answer) =>
+        answer.WayOf!.Where(way => way >= 0 && way < Ways.Count).Select(way => Ways[way]);
+
+    /// <remarks>What several ways may call for but is charged once (a permission, a unique part taken off) is a fact of its own, made true by
+    /// a way that needs nothing. These facts and ways come last.</remarks>
     private static Compilation Build(
-        Question question, CarStanding standing, Func<WaySource, bool> isAllowed, Func<WaySource, long> price, List<string> permissions)
+        Question question, CarStanding standing, Func<WaySource, bool> isAllowed, Func<WaySource, long> price,
+        Func<WaySource, IReadOnlyList<string>> chargesOf, long charge, List<string> charges)
     {
         var catalogue = new WayCatalogue(standing, question.Without);
         var numbers = new Dictionary<Fact, int>();
@@ -49,16 +58,16 @@ internal sealed class Compilation
 
         var count = facts.Count;
         for (var way = 0; way < ways.Count; way++)
-            needs[way] = [.. needs[way], .. ways[way].Forbidden.Select(Permission)];
+            needs[way] = [.. needs[way], .. chargesOf(ways[way]).Select(Charge)];
 
-        for (var permission = 0; permission < permissions.Count; permission++)
+        for (var number = 0; number < charges.Count; number++)
         {
-            factOf.Add(count + permission);
+            factOf.Add(count + number);
             needs.Add([]);
-            cost.Add(1);
+            cost.Add(charge);
         }
 
-        return new(new(count + permissions.Count, [.. factOf], [.. needs], [.. cost], goals), facts, ways);
+        return new(new(count + charges.Count, [.. factOf], [.. needs], [.. cost], goals), facts, ways);
 
         int Number(Fact fact)
         {
@@ -71,11 +80,11 @@ internal sealed class Compilation
             return number;
         }
 
-        int Permission(string words)
+        int Charge(string words)
         {
-            if (!permissions.Contains(words))
-                permissions.Add(words);
-            return count + permissions.IndexOf(words);
+            if (!charges.Contains(words))
+                charges.Add(words);
+            return count + charges.IndexOf(words);
         }
     }
 }

@@ -7,6 +7,7 @@ internal sealed class PlanBuilder(CarStanding standing)
 {
     private readonly HashSet<string> _opened = [];
     private readonly HashSet<string> _stancesTaken = [];
+    private readonly HashSet<string> _uniquesTaken = [];
     private string? _stance = standing.Car.Stance;
 
     /// <summary>Minutes of stance changes after the first into each stance.</summary>
@@ -41,7 +42,7 @@ internal sealed class PlanBuilder(CarStanding standing)
     private Cost CostOf(WaySource way)
     {
         if (way.Fact.Kind != FactKind.State || !standing.States[way.Fact.Subject].IsStance)
-            return way.Cost;
+            return way.Cost + Pricing.OfUniques(way.Uniques.Count(_uniquesTaken.Add), standing.Car.Settings);
         _stance = way.Fact.Subject;
         var isPriced = !standing.IsTrue(way.Fact) && _stancesTaken.Add(_stance);
         if (isPriced)

@@ -26,10 +26,11 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
         var fact = Fact.Off(part.Id);
         var forbidden = Touching([part.Id]).ToList();
         var opens = standing.JointsOf(part.Id).Select(joint => Fact.Open(joint.Id));
-        yield return new(fact, "alone", Pricing.Of(part.Out, [part.Id], standing), Needs(opens.Concat(part.Out.Clear)), null)
+        yield return new(fact, "alone", Pricing.Of(part.Out), Needs(opens.Concat(part.Out.Clear)), null)
         {
             Stance = Stance(part.Out.Clear),
             Forbidden = forbidden,
+            Uniques = Uniques([part.Id]),
         };
         foreach (var unit in standing.SubAssembliesOf(part.Id))
         {
@@ -43,10 +44,11 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
             yield break;
         var opens = standing.OuterJointsOf(unit).Select(joint => Fact.Open(joint.Id));
         yield return new(
-            Fact.Off(unit.Id), "", Pricing.Of(unit.Out, unit.Members, standing), Needs(opens.Concat(unit.Out.Clear)), null)
+            Fact.Off(unit.Id), "", Pricing.Of(unit.Out), Needs(opens.Concat(unit.Out.Clear)), null)
         {
             Stance = Stance(unit.Out.Clear),
             Forbidden = [.. Touching(unit.Members)],
+            Uniques = Uniques(unit.Members),
         };
     }
 
@@ -95,6 +97,9 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
 
         return null;
     }
+
+    private string[] Uniques(IEnumerable<string> parts) =>
+        [.. parts.Where(part => standing.Parts[part].Scarcity == Scarcity.Unique && !standing.IsTrue(Fact.Off(part)))];
 
     private IEnumerable<string> Touching(IEnumerable<string> parts) =>
         parts.Distinct().Where(_without.Contains).Select(part => $"touching {standing.Parts[part].Name}");

@@ -14,5 +14,8 @@ internal sealed record WaySource(Fact Fact, string Name, Cost Cost, IReadOnlyLis
     /// <summary>Everything the owner forbids about it, in words; empty when it is allowed.</summary>
     public IReadOnlyList<string> Forbidden { get; init; } = [];
 
+    /// <summary>The unique parts that leave the car by it: the owner's penalty for each comes on top, once in a plan.</summary>
+    public IReadOnlyList<string> Uniques { get; init; } = [];
+
     public bool IsAllowed => Forbidden.Count == 0;
 }
