@@ -77,9 +77,10 @@ public sealed partial class DescribeTests(Bench bench) : IClassFixture<Bench>
         await page.Keyboard.PressAsync("Enter");
         await page.Locator(".now").WaitForAsync();
         await Pictures.TakeAsync(page, "car-next");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Comes off" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Plan", Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Drawing" }).ClickAsync();
         await page.Locator("g.box").First.WaitForAsync();
+        await page.Locator(".drawing").EvaluateAsync("drawing => drawing.scrollIntoView()");
         await Pictures.TakeAsync(page, "car-drawing-phone");
         await page.SetViewportSizeAsync(1440, 900);
         await Pictures.TakeAsync(page, "car-laptop");

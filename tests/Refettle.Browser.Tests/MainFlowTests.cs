@@ -36,7 +36,7 @@ public sealed class MainFlowTests(Bench bench) : IClassFixture<Bench>
         await page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await Assertions.Expect(page.GetByText("2 kept on this device")).ToBeVisibleAsync();
-        await page.GetByRole(AriaRole.Link, new() { Name = "Comes off" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Plan", Exact = true }).ClickAsync();
         await Assertions.Expect(page.Locator(".tag.done")).ToHaveCountAsync(2);
         Assert.Empty(Marks(visit));
 

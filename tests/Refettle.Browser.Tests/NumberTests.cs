@@ -9,7 +9,7 @@ public sealed class NumberTests(Bench bench) : IClassFixture<Bench>
     {
         await using var visit = await bench.VisitAsync(Looks.Phone());
         var page = visit.Page;
-        await page.GetByRole(AriaRole.Link, new() { Name = "Numbers" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Numbers", Exact = true }).ClickAsync();
         await visit.Context.SetOfflineAsync(true);
         await page.GetByRole(AriaRole.Link, new() { Name = "Chance of success from the tries so far" }).ClickAsync();
         await page.GetByLabel("successes", new() { Exact = true }).FillAsync("7");

@@ -28,7 +28,7 @@ internal static class Tour
 
     private static async Task PlanAsync(IPage page, Func<string, Task> look)
     {
-        await page.GetByRole(AriaRole.Link, new() { Name = "Comes off" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Plan", Exact = true }).ClickAsync();
         await page.Locator(".tag .says").Nth(2).ClickAsync();
         await page.GetByText("Change what is asked").ClickAsync();
         await look("steps");

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using Microsoft.AspNetCore.Builder;
 using Refettle.Access;
 using Refettle.Access.Derivation;
+using Refettle.Solvers;
 using Refettle.Storage;
 using Refettle.Web.Garage;
 
@@ -31,7 +32,7 @@ internal sealed class TestGarage : IAsyncDisposable
         return new(folder, logbook, server);
     }
 
-    public static Task<TestGarage> OpenAsync(KitTable? kits = null) => OpenAsync(new AccessPlanner(new ReducedSolver()), kits);
+    public static Task<TestGarage> OpenAsync(KitTable? kits = null) => OpenAsync(new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())), kits);
 
     public async ValueTask DisposeAsync()
     {

@@ -11,6 +11,7 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
     private readonly List<Entry> _arrived = [];
     private readonly HashSet<Guid> _known = [];
     private readonly Dictionary<Guid, Entry> _waiting = [];
+    private readonly Dictionary<Guid, Result<Happening?>> _read = [];
 
     private string LastKey => $"last:{car}";
 
@@ -27,6 +28,9 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
 
     /// <summary>What the server had against the last thing it was sent or asked.</summary>
     public ValueList<Fault> Faults { get; private set; } = [];
+
+    /// <summary>What an entry tells, read once: a whole car is half a megabyte of text, too much to read anew for each mark.</summary>
+    public Result<Happening?> Read(Entry entry) => _read.TryGetValue(entry.Id, out var known) ? known : _read[entry.Id] = Happenings.Decode(entry);
 
     /// <summary>Takes up what is kept in this browser. Own entries are taken first, so that what other devices wrote counts as known
     /// to the next one: it may name more than it has to, never less.</summary>

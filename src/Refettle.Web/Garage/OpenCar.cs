@@ -183,7 +183,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, TimeProvider clock
         if (_log!.Entries.Count > 0)
         {
             var before = Car?.Car.Structure;
-            History = CarHistory.Of(_id!, _log.Entries);
+            History = CarHistory.Of(_id!, _log.Entries, _log.Read);
             Car = new(History.Car);
             if (before is not null && before != Car.Car.Structure)
                 _ = _plan!.MarkStaleAsync();

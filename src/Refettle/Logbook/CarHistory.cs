@@ -7,10 +7,11 @@ public sealed record CarHistory(Car Car, ValueList<HistoryLine> Lines, ValueList
 {
     /// <summary>The fold. It depends on the set of entries alone: their order, and repeats among them, mean nothing.</summary>
     /// <param name="car">The car's identifier; entries about other cars are passed over.</param>
-    public static CarHistory Of(string car, IEnumerable<Entry> entries)
+    /// <param name="decode">Reads an entry; by default <see cref="Happenings.Decode"/>. Who folds again and again remembers what was read.</param>
+    public static CarHistory Of(string car, IEnumerable<Entry> entries, Func<Entry, Result<Happening?>>? decode = null)
     {
         var ordered = EntryOrder.Of(entries.Where(entry => entry.Car == car));
-        var lines = Strikes.Judge(ordered.Entries);
+        var lines = Strikes.Judge(ordered.Entries, decode ?? Happenings.Decode);
         var builder = new CarBuilder(car);
         for (var i = 0; i < lines.Length; i++)
         {

@@ -4,13 +4,13 @@ namespace Refettle.Logbook;
 /// restores its target; a target with two strikes is restored when both are struck.</summary>
 internal static class Strikes
 {
-    public static HistoryLine[] Judge(IReadOnlyList<Entry> ordered)
+    public static HistoryLine[] Judge(IReadOnlyList<Entry> ordered, Func<Entry, Result<Happening?>> decode)
     {
         var lines = new HistoryLine[ordered.Count];
         var placeOf = new Dictionary<Guid, int>(ordered.Count);
         for (var i = 0; i < lines.Length; i++)
         {
-            lines[i] = Read(ordered[i]);
+            lines[i] = Read(ordered[i], decode);
             placeOf[ordered[i].Id] = i;
         }
 
@@ -36,9 +36,9 @@ internal static class Strikes
         return line;
     }
 
-    private static HistoryLine Read(Entry entry)
+    private static HistoryLine Read(Entry entry, Func<Entry, Result<Happening?>> decode)
     {
-        var decoded = Happenings.Decode(entry);
+        var decoded = decode(entry);
         if (!decoded.IsGood)
             return new(entry, null, Standing.NotApplied, decoded.Faults[0].Found);
         return new(entry, decoded.Value, decoded.Value is null ? Standing.FromNewerVersion : Standing.InForce, null);
