@@ -11,7 +11,7 @@ internal static class Serving
 
     /// <param name="started">Told the address once the pages can be opened.</param>
     public static Reply Run(Desk desk, ILogbook logbook, int port, Action<string> started) =>
-        Reply.To(desk.SoundKits(), shelf => RunAsync(desk, new() { Logbook = logbook, Planner = desk.Planner, Kits = shelf.Kits, Port = port }, started).GetAwaiter().GetResult());
+        Reply.To(desk.SoundKits(), shelf => RunAsync(desk, new() { Logbook = logbook, Planner = desk.Planner, Kits = shelf.Kits, Start = shelf.Start, Port = port }, started).GetAwaiter().GetResult());
 
     private static async Task<Reply> RunAsync(Desk desk, HostOptions options, Action<string> started)
     {
