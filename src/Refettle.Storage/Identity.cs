@@ -14,13 +14,19 @@ internal static class Identity
         using var connection = connections.Open();
         if (Stored(connection) is { } known)
             return known;
+        Choose(connection, random);
+        return Stored(connection)!;
+    }
+
+    /// <summary>A new name, unless another process was quicker.</summary>
+    public static void Choose(SqliteConnection connection, RandomNumberGenerator random)
+    {
         var bytes = new byte[RandomBytes];
         random.GetBytes(bytes);
         using var add = connection.CreateCommand();
         add.CommandText = "INSERT OR IGNORE INTO Identity (\"Key\", Device) VALUES (1, $device)";
         add.Parameters.AddWithValue("$device", "d-" + Convert.ToHexStringLower(bytes));
         add.ExecuteNonQuery();
-        return Stored(connection)!;
     }
 
     private static string? Stored(SqliteConnection connection) => connection.Ask<string>("SELECT Device FROM Identity WHERE \"Key\" = 1");

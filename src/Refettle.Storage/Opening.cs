@@ -18,14 +18,33 @@ internal static class Opening
     public static Fault? Prepare(string path, Connections connections)
     {
         using var connection = connections.Open();
-        if (IsForeign(connection))
-            return new(path, "this is a database of another program", "Give another path; the file was left as it is.");
-        var schema = connection.Ask<long>("PRAGMA user_version");
-        if (schema > Schema)
-            return new(path, "the logbook was written by a newer version of the program", "Update this one; the file was left as it is.");
-        if (schema < Schema)
+        if (Refused(path, connection) is { } fault)
+            return fault;
+        if (connection.Ask<string>("PRAGMA journal_mode = WAL") != "wal")
+            return new(path, "the disk does not allow write-ahead logging", "Keep the logbook on a local disk.");
+        if (connection.Ask<long>("PRAGMA user_version") < Schema)
             Migrate(connection, connections);
         return null;
+    }
+
+    /// <summary>Looks at a file without changing it.</summary>
+    /// <returns>Why it is no logbook that this version can read; null when it is one.</returns>
+    public static Fault? Examine(string path)
+    {
+        using var connection = new SqliteConnection($"Data Source={path};Mode=ReadOnly;Pooling=False");
+        connection.Open();
+        if (connection.Ask<long>("PRAGMA application_id") == 0)
+            return new(path, "this is not a logbook", "Check the path.");
+        return Refused(path, connection);
+    }
+
+    private static Fault? Refused(string path, SqliteConnection connection)
+    {
+        if (IsForeign(connection))
+            return new(path, "this is a database of another program", "Give another path; the file was left as it is.");
+        return connection.Ask<long>("PRAGMA user_version") > Schema
+            ? new(path, "the logbook was written by a newer version of the program", "Update this one; the file was left as it is.")
+            : null;
     }
 
     private static bool IsForeign(SqliteConnection connection) => connection.Ask<long>("PRAGMA application_id") switch
@@ -38,8 +57,6 @@ internal static class Opening
     /// <summary>Runs the migrations' script ourselves: the library's own lock stays behind for ever when a process is killed.</summary>
     private static void Migrate(SqliteConnection connection, Connections connections)
     {
-        if (connection.Ask<string>("PRAGMA journal_mode = WAL") != "wal")
-            throw new IOException("The disk does not allow write-ahead logging; use a local disk.");
         using var transaction = connection.BeginTransaction(deferred: false);
         var schema = connection.Ask<long>("PRAGMA user_version");
         if (schema >= Schema)
