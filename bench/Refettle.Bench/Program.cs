@@ -7,8 +7,10 @@ Dictionary<string, Func<string[], int>> verbs = new()
     ["check-kits"] = CheckKits.Run,
     ["holds"] = HoldsTime.Run,
     ["kit-times"] = KitTimes.Run,
+    ["kill-writer"] = KillWriter.Run,
     ["open-log"] = OpenLog.Run,
     ["sheet-load"] = SheetLoad.Run,
+    ["power-loss"] = PowerLoss.Run,
 };
 
 if (args.Length > 0 && verbs.TryGetValue(args[0], out var verb))
