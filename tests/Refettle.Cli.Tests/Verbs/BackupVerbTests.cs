@@ -1,0 +1,36 @@
+namespace Refettle.Cli.Tests.Verbs;
+
+public sealed class BackupVerbTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("refettle-backup-").FullName;
+
+    [Fact]
+    public void A_backup_is_restored_to_a_store_with_the_same_car()
+    {
+        using var bench = new Bench().WithCar();
+        var (backup, restored) = (Path.Combine(_folder, "backup"), Path.Combine(_folder, "restored"));
+        Assert.True(bench.Run("backup", backup) == ExitCode.Good, bench.Error);
+        Assert.True(bench.Run("restore", backup, "--store", restored) == ExitCode.Good, bench.Error);
+        Assert.Equal(bench.Out("show", "--json"), bench.Out("show", "--json", "--store", restored));
+        Assert.Equal(ExitCode.Store, bench.Run("backup", backup));
+        Assert.Equal(ExitCode.Store, bench.Run("restore", backup, "--store", restored));
+        Assert.Contains("already", bench.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_log_goes_to_another_store_once()
+    {
+        using var bench = new Bench().WithCar();
+        var (file, other) = (Path.Combine(_folder, "log.jsonl"), Path.Combine(_folder, "other"));
+        Assert.True(bench.Run("export-log", file) == ExitCode.Good, bench.Error);
+        var first = bench.Json("import-log", file, "--store", other);
+        Assert.Equal(first.GetProperty("entries").GetInt32(), first.GetProperty("fresh").GetInt32());
+        Assert.Equal(0, bench.Json("import-log", file, "--store", other).GetProperty("fresh").GetInt32());
+        Assert.Equal(bench.Out("show", "--json"), bench.Out("show", "--json", "--store", other));
+        File.AppendAllText(file, "nonsense\n");
+        Assert.Equal(ExitCode.Faults, bench.Run("import-log", file, "--store", other));
+        Assert.Contains("line", bench.Error, StringComparison.Ordinal);
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+}
