@@ -30,6 +30,7 @@ public static class ExchangeJson
         options.Converters.Add(new QuantityConverter<Minutes>(value => new(value), minutes => minutes.Value));
         options.Converters.Add(new QuantityConverter<Money>(value => new(value), money => money.Amount));
         options.Converters.Add(new QuantityConverter<Kilograms>(value => new(value), mass => mass.Value));
+        options.Converters.Add(new QuantityConverter<Millimetres>(value => new(value), length => length.Value));
         options.Converters.Add(new QuantityConverter<NewtonMetres>(value => new(value), torque => torque.Value));
         options.MakeReadOnly(populateMissingResolver: true);
         return options;

@@ -36,6 +36,12 @@ public readonly record struct Kilograms(decimal Value)
     public override string ToString() => $"{Value:0.##} kg";
 }
 
+/// <summary>Length in millimetres, more than 0.</summary>
+public readonly record struct Millimetres(decimal Value)
+{
+    public override string ToString() => $"{Value:0.##} mm";
+}
+
 /// <summary>Torque in newton metres, more than 0.</summary>
 public readonly record struct NewtonMetres(decimal Value)
 {

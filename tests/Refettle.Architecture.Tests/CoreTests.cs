@@ -19,7 +19,7 @@ public sealed partial class CoreTests
         ["Timeline"] = ["Access", "Stuck", "Scope"],
         ["Forecast"] = ["Access", "Stuck", "Scope", "Timeline"],
         ["Stock"] = ["Timeline", "Forecast"],
-        ["CloseUp"] = ["Access", "Bench", "Timeline"],
+        ["CloseUp"] = ["Logbook", "Access", "Bench", "Timeline"],
         ["SaleFile"] = ["Logbook", "Access", "Scope", "Timeline", "Stock", "CloseUp"],
     };
 

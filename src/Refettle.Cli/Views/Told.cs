@@ -15,11 +15,15 @@ internal static class Told
         Tried tried => $"{tried.Try.Joint} tried: {tried.Try.Rung}, {(tried.Try.Becomes is { } now ? StuckView.Word(now) : "it held")}",
         StanceTaken stance => $"the car stands: {stance.Stance}",
         SoundnessJudged judged => $"{judged.Part} found {(judged.Sound ? "sound" : "too weak to carry the car")}",
+        JointTightened tightened => $"{tightened.Joint} {(tightened.How == Tightness.Snug ? "snug only" : "torqued")}{With(", ", tightened.Torque)}{With(" with ", tightened.Instrument)}{With(" by ", tightened.By)}",
+        HeightMeasured measured => $"height {measured.Corner} {measured.Height}, hub centre to wheel arch",
         SettingsChosen => "settings chosen",
         Noted noted => noted.About is null ? noted.Text : $"{noted.About}: {noted.Text}",
         Struck struck => $"entry {$"{struck.Target:N}"[^8..]} struck{(struck.Why is null ? "" : $": {struck.Why}")}",
         _ => $"{line.Entry.Kind}, from a newer version of the program",
     };
+
+    private static string With(string word, object? thing) => thing is null ? "" : word + thing;
 
     private static string Sum(StructureAdded added)
     {

@@ -1,3 +1,5 @@
+using Refettle.Logbook;
+
 namespace Refettle.CloseUp;
 
 /// <summary>Where a joint stands that wants its final torque at ride height.</summary>

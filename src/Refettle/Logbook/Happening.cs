@@ -32,6 +32,16 @@ public sealed record StanceTaken(string Stance) : Happening;
 /// <summary>A part was found too weak to carry the car, or sound after all. <c>soundness-judged</c></summary>
 public sealed record SoundnessJudged(string Part, bool Sound) : Happening;
 
+/// <summary>A joint was closed and tightened. <c>joint-tightened</c></summary>
+/// <param name="Torque">Reading or setting; null when snug or not said.</param>
+/// <param name="Instrument">The wrench; null when not said.</param>
+/// <param name="By">Who; null when not said.</param>
+public sealed record JointTightened(string Joint, Tightness How, NewtonMetres? Torque, string? Instrument, string? By) : Happening;
+
+/// <summary>The height of a corner on its wheels, hub centre to wheel arch. <c>height-measured</c></summary>
+/// <param name="Corner">fl, fr, rl or rr.</param>
+public sealed record HeightMeasured(string Corner, Millimetres Height) : Happening;
+
 /// <summary>The owner's settings, whole. <c>settings-chosen</c></summary>
 public sealed record SettingsChosen(Settings Settings) : Happening;
 

@@ -15,6 +15,8 @@ public static class Happenings
         ("tried", 1, typeof(Tried)),
         ("stance-taken", 1, typeof(StanceTaken)),
         ("soundness-judged", 1, typeof(SoundnessJudged)),
+        ("joint-tightened", 1, typeof(JointTightened)),
+        ("height-measured", 1, typeof(HeightMeasured)),
         ("settings-chosen", 1, typeof(SettingsChosen)),
         ("noted", 1, typeof(Noted)),
         ("struck", 1, typeof(Struck)),

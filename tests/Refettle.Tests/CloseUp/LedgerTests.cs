@@ -1,4 +1,5 @@
 using Refettle.CloseUp;
+using Refettle.Logbook;
 
 namespace Refettle.Tests.CloseUp;
 

@@ -1,0 +1,49 @@
+using Refettle.Logbook;
+
+namespace Refettle.CloseUp;
+
+/// <summary>What the log tells about closing up.</summary>
+/// <param name="Opened">Joints that were ever opened.</param>
+/// <param name="Tightenings">In their order, those after a joint's last opening only.</param>
+/// <param name="Heights">Corner → height, the newest of each.</param>
+public sealed record ClosingRecord(ValueList<string> Opened, ValueList<Tightening> Tightenings, ValueList<(string Corner, Millimetres Height)> Heights)
+{
+    public static ClosingRecord Of(CarHistory history)
+    {
+        var opened = new HashSet<string>();
+        var tightenings = new List<Tightening>();
+        var heights = new Dictionary<string, Millimetres>();
+        var stance = history.Car.Structure.States.Any(state => state.IsStance && state.Id == Car.OnWheels) ? Car.OnWheels : null;
+        foreach (var happening in history.Lines.Where(line => line.Standing == Standing.InForce).Select(line => line.Happening))
+        {
+            foreach (var joint in happening is StepDone done ? OpenedBy(history.Car.Structure, done.Fact) : [])
+            {
+                opened.Add(joint);
+                tightenings.RemoveAll(earlier => earlier.Joint == joint);
+            }
+
+            if (happening is StanceTaken taken)
+                stance = taken.Stance;
+            else if (happening is JointTightened tightened)
+                tightenings.Add(new(tightened.Joint, tightened.How, stance, tightened.Torque));
+            else if (happening is HeightMeasured measured)
+                heights[measured.Corner] = measured.Height;
+        }
+
+        return new(opened.Order(StringComparer.Ordinal).ToValueList(), tightenings.ToValueList(),
+            heights.OrderBy(height => height.Key, StringComparer.Ordinal).Select(height => (height.Key, height.Value)).ToValueList());
+    }
+
+    /// <summary>The joints that a step opens: the one named, those between what came off and what stayed, all of a part that was freed.</summary>
+    private static IEnumerable<string> OpenedBy(Structure structure, Fact fact)
+    {
+        var moved = structure.SubAssemblies.FirstOrDefault(group => group.Id == fact.Subject)?.Members ?? [fact.Subject];
+        return fact.Kind switch
+        {
+            FactKind.Open => [fact.Subject],
+            FactKind.Off => structure.Joints.Where(joint => joint.Holds.Any(moved.Contains) && !joint.Holds.All(moved.Contains)).Select(joint => joint.Id),
+            FactKind.Free => structure.Joints.Where(joint => joint.Holds.Contains(fact.Subject)).Select(joint => joint.Id),
+            _ => [],
+        };
+    }
+}
