@@ -15,6 +15,8 @@ public sealed class JsonTests
         ["why", "off(rr-clip)", "--for", "free(rl-clip)"], ["within", "off(rl-clip)"], ["others", "off(rl-clip)"], ["compare", "off(rl-clip)", "--with", "off(rr-clip)"],
         ["settings"], ["settings", "per-hour=40"], ["stance", "on-stands"], ["done", "open(rr-clip-seat)"], ["back", "open(rr-clip-seat)"],
         ["unsound", "body"], ["sound", "body"], ["note", "All well", "--about", "part rl-clip"], ["log"], ["strike", "last"], ["remove", "part", "rl-clip"], ["export"],
+        ["tighten", "rr-clip-seat", "--fitted", "dry"], ["snugged", "rr-clip-seat"], ["torqued", "rr-clip-seat", "--at", "5Nm"], ["height", "rl", "382mm"],
+        ["look", "above-axle", "--car", "corner"], ["ready"],
         ["numbers"], ["numbers", "preload"], ["numbers", "preload", "torque=48Nm", "thread=M10"],
     ];
 

@@ -37,12 +37,15 @@ public sealed record ClosingRecord(ValueList<string> Opened, ValueList<Tightenin
     /// <summary>The joints that a step opens: the one named, those between what came off and what stayed, all of a part that was freed.</summary>
     private static IEnumerable<string> OpenedBy(Structure structure, Fact fact)
     {
-        var moved = structure.SubAssemblies.FirstOrDefault(group => group.Id == fact.Subject)?.Members ?? [fact.Subject];
+        string[] Members(string unit) => structure.SubAssemblies.FirstOrDefault(group => group.Id == unit) is { } group ? [.. group.Members] : [unit];
+        IEnumerable<string> Between(string[] moved) =>
+            structure.Joints.Where(joint => joint.Holds.Any(moved.Contains) && !joint.Holds.All(moved.Contains)).Select(joint => joint.Id);
         return fact.Kind switch
         {
             FactKind.Open => [fact.Subject],
-            FactKind.Off => structure.Joints.Where(joint => joint.Holds.Any(moved.Contains) && !joint.Holds.All(moved.Contains)).Select(joint => joint.Id),
+            FactKind.Off => Between(Members(fact.Subject)),
             FactKind.Free => structure.Joints.Where(joint => joint.Holds.Contains(fact.Subject)).Select(joint => joint.Id),
+            FactKind.Reach => Between([.. structure.Spaces.Where(space => space.Id == fact.Subject).SelectMany(space => space.ClosedBy).SelectMany(Members)]),
             _ => [],
         };
     }

@@ -5,14 +5,12 @@ internal static class ClosingCheck
 {
     private static readonly string[] Corners = ["fl", "fr", "rl", "rr"];
 
-    public static IEnumerable<Fault> Tightened(Car car, JointTightened tightened)
+    public static IEnumerable<Fault> Tightened(JointTightened tightened)
     {
         if (tightened.Torque is { Value: <= 0 or > 5000 } torque)
             yield return new($"joint {tightened.Joint}", $"a torque of {torque}", "Give more than 0, up to 5000 N·m.");
         if (tightened is { How: Tightness.Snug, Torque: not null })
             yield return new($"joint {tightened.Joint}", "snug, but with a torque", "Say torqued, or leave the torque out.");
-        if (car.Done.Contains(Fact.Open(tightened.Joint)))
-            yield return new($"joint {tightened.Joint}", "by the log it is open still", $"Mark it closed too: open({tightened.Joint}) taken back.") { Severity = Severity.Note };
     }
 
     public static IEnumerable<Fault> Measured(HeightMeasured measured)

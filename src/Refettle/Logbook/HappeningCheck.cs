@@ -18,7 +18,7 @@ public static class HappeningCheck
         StanceTaken taken => WorkCheck.Stance(history.Car, taken.Stance),
         SoundnessJudged judged => Named(history.Car.Structure, $"part {judged.Part}", "soundness"),
         Tried tried => Named(history.Car.Structure, $"joint {tried.Try.Joint}", "try"),
-        JointTightened tightened => ClosingCheck.Tightened(history.Car, tightened).Concat(Named(history.Car.Structure, $"joint {tightened.Joint}", "tightening")),
+        JointTightened tightened => ClosingCheck.Tightened(tightened).Concat(Named(history.Car.Structure, $"joint {tightened.Joint}", "tightening")),
         HeightMeasured measured => ClosingCheck.Measured(measured),
         SettingsChosen chosen => Chosen(history.Car.Structure, chosen.Settings),
         Noted noted => Note(history.Car.Structure, noted),

@@ -1,0 +1,27 @@
+using System.CommandLine;
+using Refettle.Cli.Views;
+using Refettle.CloseUp;
+
+namespace Refettle.Cli.Verbs;
+
+internal static class ReadyVerb
+{
+    public static Command Make(Desk desk)
+    {
+        var leftOff = new Option<string[]>("--left-off") { Description = "A part, joint or state that stays so on purpose.", AllowMultipleArgumentsPerToken = true };
+        return new Command("ready", "What still stands between the car and the road.") { leftOff }
+            .Answers(desk, parsed => desk.WithCar(parsed, open =>
+            {
+                var record = ClosingRecord.Of(open.History);
+                var ledger = RideHeightLedger.Of(open.Car, record.Opened, record.Tightenings);
+                var blocks = RoadReadiness.Of(open.Car, ledger, parsed.GetValue(leftOff) ?? []);
+                return new(ClosingView.Of(blocks), new
+                {
+                    blocks,
+                    rideHeight = ledger.Select(line => new { joint = line.Joint.Id, standing = line.Standing }).ToValueList(),
+                    heights = record.Heights.Select(height => new { corner = height.Corner, millimetres = height.Height }).ToValueList(),
+                    newFasteners = NewFasteners.Of(open.Car, record.Opened).Select(one => new { joint = one.Joint.Id, thread = one.Joint.Thread, count = one.Count }).ToValueList(),
+                });
+            }));
+    }
+}
