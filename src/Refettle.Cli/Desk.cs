@@ -38,11 +38,11 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
         return new Ending(() => _folder = before);
     }
 
-    /// <summary>The kits. Faulty ones are left out and told of in the notes.</summary>
-    public Result<KitShelf> Kits() => _kits ??= KitShelf.Load(Path.Combine(around.Content, "kits"));
+    /// <summary>The kits, all of them read. Faulty ones are left out and told of in the notes.</summary>
+    public Result<KitShelf> Kits() => SoundKits() is { IsGood: true } kits ? Result<KitShelf>.Good(kits.Value, kits.Value.Faults) : SoundKits();
 
     /// <summary>The kits without word of faulty ones, for verbs that want one kit or none.</summary>
-    public Result<KitShelf> SoundKits() => Kits() is { IsGood: true } kits ? Result<KitShelf>.Good(kits.Value) : Kits();
+    public Result<KitShelf> SoundKits() => _kits ??= KitShelf.Load(Path.Combine(around.Content, "kits"));
 
     /// <summary>The ladders of tries for stuck joints.</summary>
     public Result<LadderSet> Ladders() => LadderReader.Load(Path.Combine(around.Content, "ladders"));

@@ -3,67 +3,63 @@ using Refettle.Sheets.Tree;
 
 namespace Refettle.Sheets;
 
-/// <summary>The kits of a folder, and what every new car begins with.</summary>
+/// <summary>The kits of a folder, one <c>.yaml</c> file each with the kit's name, and what every new car begins with.</summary>
+/// <remarks>A kit is read and tried when it is asked for.</remarks>
 public sealed class KitShelf
 {
-    private const string StartFile = "start.yaml";
+    private const string StartName = "start";
 
-    private readonly Dictionary<string, Kit> _kits;
+    private readonly string _folder;
+    private readonly Dictionary<string, Result<Kit>> _read = [];
 
-    private KitShelf(Structure start, IEnumerable<Kit> kits)
+    private KitShelf(string folder, Structure start)
     {
-        Start = start;
-        Kits = kits.OrderBy(kit => kit.Id, StringComparer.Ordinal).ToValueList();
-        _kits = Kits.ToDictionary(kit => kit.Id);
+        (_folder, Start) = (folder, start);
+        Names = Directory.EnumerateFiles(folder, "*.yaml").Select(file => Path.GetFileNameWithoutExtension(file))
+            .Where(name => name != StartName).Order(StringComparer.Ordinal).ToValueList();
     }
 
     /// <summary>The body shell and the standard zones, states and stances of a new car.</summary>
     public Structure Start { get; }
 
-    /// <summary>All kits, by name.</summary>
-    public ValueList<Kit> Kits { get; }
+    /// <summary>The names of all kits, in order.</summary>
+    public ValueList<string> Names { get; }
 
-    /// <summary>The kit of that name, or a fault that names the nearest.</summary>
-    public Result<Kit> Find(string name)
-    {
-        if (_kits.TryGetValue(name, out var kit))
-            return Result<Kit>.Good(kit);
-        return Result<Kit>.Bad(new Fault("kit", $"there is no kit \"{name}\"",
-            NearNames.Ask(name, _kits.Keys, $"Known are {string.Join(", ", Kits.Select(known => known.Id))}.")));
-    }
+    /// <summary>All kits without errors, by name.</summary>
+    public ValueList<Kit> Kits => Names.Select(Read).Where(kit => kit.IsGood).Select(kit => kit.Value).ToValueList();
 
-    /// <summary>Reads every <c>.yaml</c> file of a folder. A kit with faults is left out and its faults are among the notes;
-    /// only a start that cannot be read keeps the shelf from being made.</summary>
+    /// <summary>Every fault in any of the kits, with file, line and column.</summary>
+    public ValueList<Fault> Faults => Names.SelectMany(name => Read(name).Faults).ToValueList();
+
+    /// <summary>The kit of that name; or its faults; or, when there is none, a fault that suggests names.</summary>
+    public Result<Kit> Find(string name) => Names.Contains(name)
+        ? Read(name)
+        : Result<Kit>.Bad(new Fault("kit", $"there is no kit \"{name}\"", NearNames.Ask(name, Names, $"Known are {string.Join(", ", Names)}.")));
+
+    /// <summary>Opens a folder of kits; a start that cannot be read keeps it closed.</summary>
     public static Result<KitShelf> Load(string folder)
     {
-        var start = ReadStart(folder);
-        if (!start.IsGood)
-            return Result<KitShelf>.Bad(start.Faults);
-        var faults = new List<Fault>();
-        var kits = new Dictionary<string, Kit>();
-        foreach (var file in Directory.EnumerateFiles(folder, "*.yaml").Order(StringComparer.Ordinal))
-        {
-            if (Path.GetFileName(file) == StartFile)
-                continue;
-            var kit = Read(file, start.Value);
-            faults.AddRange(kit.Faults);
-            if (kit.IsGood && !kits.TryAdd(kit.Value.Id, kit.Value))
-                faults.Add(new("kit", $"there is a kit \"{kit.Value.Id}\" already", "Rename one of them") { File = file, Line = 1, Column = 1 });
-        }
-
-        return Result<KitShelf>.Good(new(start.Value, kits.Values), faults);
-    }
-
-    private static Result<Structure> ReadStart(string folder)
-    {
-        var file = Path.Combine(folder, StartFile);
+        var file = Path.Combine(folder, StartName + ".yaml");
         if (!File.Exists(file))
-            return Result<Structure>.Bad(new Fault("kits", $"there is no {StartFile} in {folder}", "Give the folder that holds the kits"));
-        var kit = Read(file, Structure.Empty);
-        return kit.IsGood
-            ? Result<Structure>.Good(KitAddition.Propose(Structure.Empty, kit.Value).Value.Entry.Added, kit.Faults)
-            : Result<Structure>.Bad(kit.Faults);
+            return Result<KitShelf>.Bad(new Fault("kits", $"there is no {StartName}.yaml in {folder}", "Give the folder that holds the kits."));
+        var start = Read(file, Structure.Empty);
+        return start.IsGood
+            ? Result<KitShelf>.Good(new(folder, KitAddition.Propose(Structure.Empty, start.Value).Value.Entry.Added), start.Faults)
+            : Result<KitShelf>.Bad(start.Faults);
     }
+
+    private Result<Kit> Read(string name)
+    {
+        lock (_read)
+        {
+            if (!_read.TryGetValue(name, out var kit))
+                _read.Add(name, kit = Named(name, Read(Path.Combine(_folder, name + ".yaml"), Start)));
+            return kit;
+        }
+    }
+
+    private Result<Kit> Named(string name, Result<Kit> kit) => !kit.IsGood || kit.Value.Id == name ? kit : Result<Kit>.Bad(
+        new Fault("kit", $"it calls itself \"{kit.Value.Id}\", its file {name}.yaml", "Give both the same name.") { File = Path.Combine(_folder, name + ".yaml"), Line = 1, Column = 1 });
 
     private static Result<Kit> Read(string file, Structure start)
     {
@@ -74,7 +70,7 @@ public sealed class KitShelf
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return Result<Kit>.Bad(new Fault("file", $"{file} cannot be read: {fault.Message}", "Look at its permissions"));
+            return Result<Kit>.Bad(new Fault("file", $"{file} cannot be read: {fault.Message.TrimEnd('.')}", "Look at its permissions."));
         }
     }
 }

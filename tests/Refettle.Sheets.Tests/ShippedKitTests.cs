@@ -8,11 +8,11 @@ public sealed class ShippedKitTests
 {
     [Fact]
     public void Every_kit_is_read_and_added_on_each_side_without_faults() =>
-        None(KitShelf.Load(Checkout.Kits).Faults);
+        None(KitShelf.Load(Checkout.Kits) is { IsGood: true } shelf ? [.. shelf.Faults, .. shelf.Value.Faults] : KitShelf.Load(Checkout.Kits).Faults);
 
     private static void None(IEnumerable<Fault> faults)
     {
-        var words = string.Join('\n', faults.Where(fault => fault.Severity == Severity.Error));
+        var words = string.Join('\n', faults);
         Assert.True(words.Length == 0, words);
     }
 

@@ -10,7 +10,7 @@ internal static class CheckKits
         var kits = args.ElementAtOrDefault(0) ?? "kits";
         var samples = args.ElementAtOrDefault(1) ?? "samples";
         var shelf = KitShelf.Load(kits);
-        List<Fault> faults = [.. shelf.Faults];
+        List<Fault> faults = [.. shelf.Faults, .. shelf.IsGood ? shelf.Value.Faults : []];
         var sheets = Directory.Exists(samples) ? Directory.GetFiles(samples, "*.yaml") : [];
         foreach (var sheet in sheets.Order(StringComparer.Ordinal))
             faults.AddRange(SheetReader.Read(File.ReadAllBytes(sheet), sheet).Faults);
