@@ -131,7 +131,7 @@ public static class KitReader
             void Fault(string found, string mend) => head.Context.Faults.Add(places.Locate(new($"hole {hole.Name}", found, mend)));
             if (hole.Name is "p" or "side" or "Side" or "zone" || !Identifier.IsValid(hole.Name))
                 Fault($"\"{hole.Name}\" cannot be the name of a hole", "Use small letters, digits and -, and not p, side or zone");
-            if (!Identifier.IsValid(hole.Role))
+            if (hole.Role.Length > 0 && !Identifier.IsValid(hole.Role))
                 Fault($"\"{hole.Role}\" cannot be a role", "Use small letters, digits and -");
             if (hole.Side is HoleSide.Front or HoleSide.Rear && kit.Spots.Count == 0)
                 Fault("it looks on the kit's own side, but the kit has no sides", "Write fl, fr, rl or rr");
