@@ -20,6 +20,8 @@ public sealed class Bench : IAsyncLifetime
     {
         if (!File.Exists(Chromium))
             return;
+        // Generous: the tests share the machine with others, and what they wait for is that it comes, not how soon.
+        Assertions.SetDefaultExpectTimeout(30_000);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Flags });
     }
