@@ -29,8 +29,9 @@ internal sealed class AccessTable(IReadOnlyList<IPeer> peers, TimeSpan most)
     public void Print()
     {
         var heads = peers.SelectMany(peer => new[] { peer.Name, "ratio" });
-        Console.WriteLine($"| car | parts | goals | facts | proven | solve | whole question | {string.Join(" | ", heads)} |");
-        Console.WriteLine("|---|---|---|---|---|---|---|" + string.Concat(peers.Select(_ => "---|---|")));
+        string[] columns = ["car", "parts", "goals", "facts", "proven", "solve", "whole question", .. heads];
+        Console.WriteLine(Line(columns));
+        Console.WriteLine(Line(columns.Select(_ => "---")));
         foreach (var row in _rows)
             Console.WriteLine(row);
         Console.WriteLine();
@@ -53,9 +54,14 @@ internal sealed class AccessTable(IReadOnlyList<IPeer> peers, TimeSpan most)
             $"{Ratio(cases, i):0.0} ×",
         });
         var proven = cases.Count(one => one.Plan.Status != PlanStatus.Feasible);
-        return $"| {kind.ToString().ToLowerInvariant()} | {parts} | {goals} | {cases.Average(one => one.Problem.FactCount):0} | {proven} of {cases.Count} | "
-            + $"{Median(cases.Select(one => one.Solve)):0.0} | {Median(cases.Select(one => one.Question)):0.0} | {string.Join(" | ", cells)} |";
+        return Line(
+        [
+            kind.ToString().ToLowerInvariant(), $"{parts}", $"{goals}", $"{cases.Average(one => one.Problem.FactCount):0}", $"{proven} of {cases.Count}",
+            $"{Median(cases.Select(one => one.Solve)):0.0}", $"{Median(cases.Select(one => one.Question)):0.0}", .. cells,
+        ]);
     }
+
+    private static string Line(IEnumerable<string> cells) => $"| {string.Join(" | ", cells)} |";
 
     private static double Median(IEnumerable<TimeSpan> times)
     {
