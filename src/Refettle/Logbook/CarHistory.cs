@@ -10,7 +10,7 @@ public sealed record CarHistory(Car Car, ValueList<HistoryLine> Lines, ValueList
     /// <param name="decode">Reads an entry; by default <see cref="Happenings.Decode"/>. Who folds again and again remembers what was read.</param>
     public static CarHistory Of(string car, IEnumerable<Entry> entries, Func<Entry, Result<Happening?>>? decode = null)
     {
-        var ordered = EntryOrder.Of(entries.Where(entry => entry.Car == car));
+        var ordered = EntryOrder.Of(entries.Where(entry => entry.Car == car).ToList());
         var lines = Strikes.Judge(ordered.Entries, decode ?? Happenings.Decode);
         var builder = new CarBuilder(car);
         for (var i = 0; i < lines.Length; i++)

@@ -18,7 +18,7 @@ internal sealed class StructureBuilder
 
     public IReadOnlyDictionary<string, Space> Spaces => _spaces;
 
-    public IReadOnlySet<string> JointsOf(string part) => _jointsOf.TryGetValue(part, out var joints) ? joints : Empty;
+    public HashSet<string> JointsOf(string part) => _jointsOf.TryGetValue(part, out var joints) ? joints : Empty;
 
     private static readonly HashSet<string> Empty = [];
 

@@ -92,13 +92,28 @@ internal sealed class WorkDone
 
     /// <summary>What joins a part that is off to one that is not must be open. It stays recorded as open when the part is put back:
     /// fitted is not yet fastened.</summary>
-    private void LetGo(IEnumerable<string> parts, StructureBuilder car)
+    private void LetGo(IReadOnlyList<string> parts, StructureBuilder car)
     {
-        foreach (var joint in parts.SelectMany(car.JointsOf))
+        foreach (var part in parts)
         {
-            if (car.Joints[joint].Holds.Any(part => !_off.Contains(part) && car.Parts.ContainsKey(part)))
-                _open.Add(joint);
+            foreach (var joint in car.JointsOf(part))
+            {
+                if (HoldsOn(car.Joints[joint], car))
+                    _open.Add(joint);
+            }
         }
+    }
+
+    /// <summary>Whether a part of the joint is still on the car.</summary>
+    private bool HoldsOn(Joint joint, StructureBuilder car)
+    {
+        foreach (var part in joint.Holds.AsSpan())
+        {
+            if (!_off.Contains(part) && car.Parts.ContainsKey(part))
+                return true;
+        }
+
+        return false;
     }
 
     private string? PutOn(string unit, StructureBuilder car)
