@@ -8,17 +8,19 @@ internal static class Propping
     /// <param name="way">The step about to be done.</param>
     /// <param name="standing">The car before the plan.</param>
     /// <param name="opened">Joints that earlier steps of the plan opened.</param>
+    /// <param name="toLift">Sub-assemblies that the plan still lifts out as such.</param>
+    /// <param name="spared">Parts that have left the car, or leave it with a sub-assembly.</param>
     /// <returns>What to prop and where, or null.</returns>
-    public static string? Of(WaySource way, CarStanding standing, HashSet<string> opened)
+    public static string? Of(WaySource way, CarStanding standing, HashSet<string> opened, HashSet<string> toLift, HashSet<string> spared)
     {
         if (way.Fact.Kind != FactKind.Open || way.Way?.Where == WorkPlace.OnBench)
             return null;
         var joint = standing.Joints[way.Fact.Subject];
         var units = joint.Holds.SelectMany(standing.SubAssembliesOf).Distinct()
-            .Where(unit => IsLast(joint, standing.OuterJointsOf(unit)) && IsHeavy(Mass(unit.Members, standing), unit.Prop))
+            .Where(unit => toLift.Contains(unit.Id) && IsLast(joint, standing.OuterJointsOf(unit)) && IsHeavy(Mass(unit.Members, standing), unit.Prop))
             .Select(unit => Words(unit.Name, Mass(unit.Members, standing), unit.Prop));
         var parts = joint.Holds.Select(name => standing.Parts[name])
-            .Where(part => !part.Fixed && IsLast(joint, standing.JointsOf(part.Id)) && IsHeavy(part.Mass?.Value ?? 0, part.Prop))
+            .Where(part => !part.Fixed && !spared.Contains(part.Id) && IsLast(joint, standing.JointsOf(part.Id)) && IsHeavy(part.Mass?.Value ?? 0, part.Prop))
             .Select(part => Words(part.Name, part.Mass?.Value ?? 0, part.Prop));
         return units.Concat(parts).FirstOrDefault();
 

@@ -6,6 +6,8 @@ namespace Refettle.Access.Derivation;
 internal sealed class PlanBuilder(CarStanding standing)
 {
     private readonly HashSet<string> _opened = [];
+    private readonly HashSet<string> _toLift = [];
+    private readonly HashSet<string> _spared = [];
     private readonly HashSet<string> _stancesTaken = [];
     private readonly HashSet<string> _uniquesTaken = [];
     private string? _stance = standing.Car.Stance;
@@ -13,7 +15,12 @@ internal sealed class PlanBuilder(CarStanding standing)
     /// <summary>Minutes of stance changes after the first into each stance.</summary>
     public Minutes ExtraStanceChanges { get; private set; }
 
-    public ValueList<Step> Steps(IEnumerable<WaySource> ways) => ways.Select(StepOf).ToValueList();
+    public ValueList<Step> Steps(IReadOnlyCollection<WaySource> ways)
+    {
+        foreach (var way in ways.Where(way => way.Fact.Kind == FactKind.Off))
+            _ = IsLifted(way) ? _toLift.Add(way.Fact.Subject) : _spared.Add(way.Fact.Subject);
+        return ways.Select(StepOf).ToValueList();
+    }
 
     private Step StepOf(WaySource way)
     {
@@ -31,13 +38,17 @@ internal sealed class PlanBuilder(CarStanding standing)
             Needs = way.Needs.ToValueList(),
             Destroys = way.Way?.Destroys ?? [],
             Cautions = Cautions.Of(way, standing),
-            Prop = Propping.Of(way, standing, _opened),
+            Prop = Propping.Of(way, standing, _opened, _toLift, _spared),
             Origin = way.Way?.Origin ?? Workplace.OutOf(way, standing)?.Origin ?? Origin.Default,
         };
         if (way.Fact.Kind == FactKind.Open)
             _opened.Add(way.Fact.Subject);
+        if (way.Fact.Kind == FactKind.Off && _toLift.Remove(way.Fact.Subject))
+            _spared.Add(way.Fact.Subject);
         return step;
     }
+
+    private static bool IsLifted(WaySource way) => way.Name.Length == 0 || way.Name == "alone";
 
     private Cost CostOf(WaySource way)
     {
