@@ -10,8 +10,9 @@ internal static class Serving
     public const int UsualPort = 5188;
 
     /// <param name="started">Told the address once the pages can be opened.</param>
-    public static Reply Run(Desk desk, ILogbook logbook, int port, Action<string> started) =>
-        Reply.To(desk.SoundKits(), shelf => RunAsync(desk, new() { Logbook = logbook, Planner = desk.Planner, Kits = shelf.Kits, Start = shelf.Start, Port = port }, started).GetAwaiter().GetResult());
+    public static Reply Run(Desk desk, ILogbook logbook, int port, Action<string> started) => port is < 0 or > ushort.MaxValue
+        ? Reply.Bad([new($"port {port}", "there is no such port", $"Give 1 to {ushort.MaxValue}, or 0 for any that is free.")])
+        : Reply.To(desk.SoundKits(), shelf => RunAsync(desk, new() { Logbook = logbook, Planner = desk.Planner, Kits = shelf.Kits, Start = shelf.Start, Port = port }, started).GetAwaiter().GetResult());
 
     private static async Task<Reply> RunAsync(Desk desk, HostOptions options, Action<string> started)
     {

@@ -12,18 +12,23 @@ internal static class UsageFaults
         if (command is RootCommand && parsed.UnmatchedTokens.FirstOrDefault(word => !word.StartsWith('-')) is { } word)
             return Reply.Bad([Unknown(word)], ExitCode.Usage);
         var help = command is RootCommand ? "refettle --help" : $"refettle {command.Name} --help";
-        return Reply.Bad(parsed.Errors.Select(error => new Fault("command line", error.Message.TrimEnd('.'), Mend(error.Message, command, help))), ExitCode.Usage);
+        return Reply.Bad(parsed.Errors.Select(error => new Fault("command line", Found(error.Message), Mend(error.Message, command, help))), ExitCode.Usage);
     }
 
     private static Fault Unknown(string word) =>
         new("command line", $"there is no verb {word}", NearNames.Ask(word, VerbList.Makers.Keys, "refettle --help lists them all."));
 
+    /// <summary>The library names types of its own where a number was expected: <c>Cannot parse argument 'x' for option '--most' as expected type …</c></summary>
+    private static string Found(string message) => message.Split('\'') is [_, var word, _, var option, ..] && message.Contains(" as expected type ", StringComparison.Ordinal)
+        ? $"{option} is {word}, which is not a number"
+        : message.TrimEnd('.');
+
     /// <summary>An unknown option comes as <c>Unrecognized command or argument '--jsno'.</c></summary>
     private static string Mend(string message, Command command, string help)
     {
-        var quoted = message.Split('\'');
+        var isUnknown = message.StartsWith("Unrecognized", StringComparison.Ordinal) && message.Contains("'-", StringComparison.Ordinal);
         var options = command.Options.Select(option => option.Name).Concat([GlobalOptions.Json, GlobalOptions.Car, GlobalOptions.Store]);
-        var meant = quoted.Length > 1 && quoted[1].StartsWith('-') ? NearNames.Ask(quoted[1], options, "") : "";
-        return meant.Length > 0 ? meant : $"{help} shows how it is written.";
+        var otherwise = $"{help} shows how it is written.";
+        return isUnknown ? NearNames.Ask(message.Split('\'')[1], options, otherwise) : otherwise;
     }
 }

@@ -31,6 +31,25 @@ public sealed class ExitCodeTests
     }
 
     [Theory]
+    [InlineData("--minutes is x, which is not a number", "done", "off(axle)", "--minutes", "x")]
+    [InlineData("refettle why --help", "why", "off(axle)")]
+    [InlineData("refettle reach --help", "reach")]
+    public void A_command_line_that_lacks_something_says_what(string says, params string[] words)
+    {
+        using var bench = new Bench();
+        Assert.Equal(ExitCode.Usage, bench.Run(words));
+        Assert.Contains(says, bench.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("System.", bench.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_port_that_cannot_be_is_a_fault()
+    {
+        using var bench = new Bench();
+        Assert.Equal(ExitCode.Faults, bench.Run("serve", "--port", "99999"));
+    }
+
+    [Theory]
     [InlineData("axle", "Is it 'free(axle)' or 'off(axle)' that you mean?")]
     [InlineData("gone(axle)", "Write it as free(part)")]
     [InlineData("free(axel)", "axle")]

@@ -30,7 +30,7 @@ internal static class VerbExtensions
 
     private static Reply Waiting(Desk desk, ParseResult parsed, Func<ParseResult, Reply> reply)
     {
-        using var progress = new Progress(desk.Around, "working");
+        using var progress = desk.IsQuiet ? null : new Progress(desk.Around, "working");
         return reply(parsed);
     }
 }
