@@ -20,6 +20,8 @@ public sealed class JsonTests
         ["numbers"], ["numbers", "preload"], ["numbers", "preload", "torque=48Nm", "thread=M10"],
     ];
 
+    private static readonly string[] _fileVerbs = ["backup", "export-log", "import-log", "restore"];
+
     [Fact]
     public void Every_verb_answers_in_json()
     {
@@ -31,8 +33,22 @@ public sealed class JsonTests
             Assert.Equal(JsonValueKind.Object, answer.ValueKind);
         }
 
-        string[] elsewhere = ["sheet", "script", "serve", "demo", "backup", "restore", "export-log", "import-log"];
+        string[] elsewhere = ["sheet", "script", "serve", "demo", .. _fileVerbs];
         Assert.Empty(VerbList.Makers.Keys.Except(_calls.Select(call => call[0])).Except(elsewhere));
+    }
+
+    [Fact]
+    public void Verbs_that_move_files_answer_in_json()
+    {
+        using var bench = new Bench().WithCar();
+        var (copy, log) = (bench.Beside("copy.db"), bench.Beside("log.jsonl"));
+        string[][] calls = [["backup", copy], ["export-log", log], ["import-log", log], ["restore", copy, "--store", bench.Beside("restored.db")]];
+        Assert.Equal(_fileVerbs, calls.Select(call => call[0]));
+        foreach (var call in calls)
+        {
+            var answer = bench.Json(call);
+            Assert.True(bench.Code == ExitCode.Good, $"{string.Join(' ', call)}: {answer}");
+        }
     }
 
     [Fact]
