@@ -8,7 +8,12 @@ public sealed class ClosingTests
 {
     private static readonly Joint Wheel = new()
     {
-        Id = "wheel-nuts", Holds = ["wheel", "hub"], Count = 5, Torque = new(85), Origin = Origin.Maker, Ways = [new() { Id = "socket", Tool = "19 mm socket" }],
+        Id = "wheel-nuts",
+        Holds = ["wheel", "hub"],
+        Count = 5,
+        Torque = new(85),
+        Origin = Origin.Maker,
+        Ways = [new() { Id = "socket", Tool = "19 mm socket" }],
     };
 
     [Fact]
