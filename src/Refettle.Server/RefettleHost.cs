@@ -39,7 +39,8 @@ public static class RefettleHost
             ContentRootPath = AppContext.BaseDirectory,
         });
         builder.WebHost.UseKestrelCore().UseStaticWebAssets().UseUrls($"http://127.0.0.1:{options.Port}");
-        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning);
+        // What keeps the server from starting is told by whoever starts it, in one line.
+        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
         builder.Services.AddRoutingCore();
         builder.Services.AddSingleton(options.Logbook).AddSingleton<Garage>();
         if (options.Planner is { } planner)
