@@ -45,6 +45,12 @@ public static class Backup
         }
     }
 
+    /// <summary>The copy that is kept when a newer version changes the form of the file: <c>NAME.form-1</c> beside it.</summary>
+    public static string BeforeChange(string path, long form) => $"{path}.form-{form}";
+
+    /// <summary>Copies the file as it is before its form changes; a copy of the same form made by an earlier attempt is replaced.</summary>
+    internal static void MakeBeforeChange(string path, long form) => Place(BeforeChange(path, form), partial => Copy(path, partial), overwrite: true);
+
     private static long Renamed(string backup, string partial, RandomNumberGenerator random)
     {
         Copy(backup, partial);
@@ -68,7 +74,7 @@ public static class Backup
     }
 
     /// <summary>Under a name of its own until it is whole and on the disk.</summary>
-    private static long Place(string target, Func<string, long> make)
+    private static long Place(string target, Func<string, long> make, bool overwrite = false)
     {
         var partial = target + ".partial";
         File.Delete(partial);
@@ -77,7 +83,7 @@ public static class Backup
             var count = make(partial);
             using (var file = new FileStream(partial, FileMode.Open, FileAccess.ReadWrite))
                 file.Flush(flushToDisk: true);
-            File.Move(partial, target);
+            File.Move(partial, target, overwrite);
             return count;
         }
         finally

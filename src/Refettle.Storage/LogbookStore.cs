@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using Microsoft.EntityFrameworkCore;
 using Refettle.Logbook;
+using Refettle.Storage.Pairing;
 using Refettle.Storage.Tables;
 
 namespace Refettle.Storage;
@@ -12,8 +13,11 @@ public sealed class LogbookStore : ILogbook
     private readonly LogWriter _writer;
     private readonly Lock _writing = new();
 
-    private LogbookStore(string path, Connections connections, LogWriter writer) =>
-        (Path, _connections, _writer) = (path, connections, writer);
+    private LogbookStore(string path, Connections connections, LogWriter writer, PairedDevices devices) =>
+        (Path, _connections, _writer, Devices) = (path, connections, writer, devices);
+
+    /// <summary>Who else may use this garage over the network.</summary>
+    public PairedDevices Devices { get; }
 
     public string Path { get; }
 
@@ -32,7 +36,7 @@ public sealed class LogbookStore : ILogbook
             if (Opening.Prepare(path, connections) is { } fault)
                 return Closed(connections, fault);
             var device = Identity.Of(connections, random);
-            return Result<LogbookStore>.Good(new(path, connections, new(device, clock, random)));
+            return Result<LogbookStore>.Good(new(path, connections, new(device, clock, random), new(path, connections, clock, random)));
         }
         catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
         {

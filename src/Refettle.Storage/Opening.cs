@@ -9,7 +9,7 @@ namespace Refettle.Storage;
 internal static class Opening
 {
     /// <summary>How many migrations there are; the file carries the number, so that opening one that is up to date is quick.</summary>
-    public const long Schema = 1;
+    public const long Schema = 2;
 
     /// <summary>"Rftl", written into the file's header: what another program made is never touched.</summary>
     private const long ApplicationId = 0x5266746C;
@@ -22,7 +22,10 @@ internal static class Opening
             return fault;
         if (connection.Ask<string>("PRAGMA journal_mode = WAL") != "wal")
             return new(path, "the disk does not allow write-ahead logging", "Keep the logbook on a local disk.");
-        if (connection.Ask<long>("PRAGMA user_version") < Schema)
+        var schema = connection.Ask<long>("PRAGMA user_version");
+        if (schema is > 0 and < Schema)
+            Backup.MakeBeforeChange(path, schema);
+        if (schema < Schema)
             Migrate(connection, connections);
         return null;
     }

@@ -8,6 +8,10 @@ internal sealed class LogbookContext(DbContextOptions<LogbookContext> options) :
 {
     public DbSet<EntryRow> Entries => Set<EntryRow>();
 
+    public DbSet<DeviceRow> Devices => Set<DeviceRow>();
+
+    public DbSet<CodeRow> Codes => Set<CodeRow>();
+
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<EntryRow>(entry =>
@@ -23,6 +27,12 @@ internal sealed class LogbookContext(DbContextOptions<LogbookContext> options) :
             identity.HasKey(row => row.Key);
             identity.Property(row => row.Key).ValueGeneratedNever();
         });
+        modelBuilder.Entity<DeviceRow>(device =>
+        {
+            device.HasKey(row => row.Id);
+            device.HasIndex(row => row.TokenHash).IsUnique();
+        });
+        modelBuilder.Entity<CodeRow>().HasKey(row => row.CodeHash);
     }
 }
 

@@ -1,0 +1,103 @@
+using System.Security.Cryptography;
+using Microsoft.EntityFrameworkCore;
+using Refettle.Storage.Tables;
+
+namespace Refettle.Storage.Pairing;
+
+/// <summary>Who may use this garage over the network: codes that pair one device once, and the tokens of paired devices. Of both only hashes are kept.</summary>
+public sealed class PairedDevices
+{
+    /// <summary>How long a code may be used.</summary>
+    public static readonly TimeSpan CodeLasts = TimeSpan.FromMinutes(10);
+
+    private const int LongestName = 60;
+    private readonly string _path;
+    private readonly Connections _connections;
+    private readonly TimeProvider _clock;
+    private readonly RandomNumberGenerator _random;
+
+    internal PairedDevices(string path, Connections connections, TimeProvider clock, RandomNumberGenerator random) =>
+        (_path, _connections, _clock, _random) = (path, connections, clock, random);
+
+    /// <summary>A code that pairs one device within <see cref="CodeLasts"/>.</summary>
+    public Result<string> NewCode() => Change(context =>
+    {
+        var now = Now;
+        context.Codes.Where(code => code.Until <= now).ExecuteDelete();
+        var shown = PairingCode.New(_random);
+        context.Codes.Add(new() { CodeHash = Hashed(shown), Until = now + (long)CodeLasts.TotalMilliseconds });
+        return Result<string>.Good(shown);
+    });
+
+    /// <summary>Pairs a device. The code is used up.</summary>
+    /// <param name="code">As typed or scanned.</param>
+    /// <param name="name">What its owner calls it; cut at 60 letters.</param>
+    public Result<NewDevice> Pair(string code, string name) => Change(context =>
+    {
+        var (hash, now) = (Hashed(code), Now);
+        if (context.Codes.Where(row => row.CodeHash == hash && row.Until > now).ExecuteDelete() == 0)
+            return Result<NewDevice>.Bad(new Fault("the code", "it is not one that is waiting to be used", $"Each works once, for {CodeLasts.TotalMinutes:0} minutes. Ask for a new one: refettle pair."));
+        var token = PairingCode.NewToken(_random);
+        var row = new DeviceRow { Id = NewId(), Name = Named(name), TokenHash = PairingCode.Hash(token), Since = now };
+        context.Devices.Add(row);
+        return Result<NewDevice>.Good(new(Of(row), token));
+    });
+
+    /// <summary>The device that has this token; null when none has, or not any more.</summary>
+    public PairedDevice? Find(string token)
+    {
+        var hash = PairingCode.Hash(token);
+        using var context = _connections.Context();
+        return context.Devices.AsNoTracking().SingleOrDefault(row => row.TokenHash == hash) is { } found ? Of(found) : null;
+    }
+
+    /// <summary>All devices, the oldest first.</summary>
+    public ValueList<PairedDevice> All()
+    {
+        using var context = _connections.Context();
+        return context.Devices.AsNoTracking().OrderBy(row => row.Since).ThenBy(row => row.Id).AsEnumerable().Select(Of).ToValueList();
+    }
+
+    /// <summary>From now on this device is turned away. What it wrote stays.</summary>
+    public Result<PairedDevice> Revoke(string id) => Change(context =>
+    {
+        if (context.Devices.Find(id) is not { } row)
+            return Result<PairedDevice>.Bad(new Fault($"device {id}", "no device of this name is paired", NearNames.Ask(id, All().Select(device => device.Id), "refettle devices lists them.")));
+        context.Devices.Remove(row);
+        return Result<PairedDevice>.Good(Of(row));
+    });
+
+    private long Now => _clock.GetUtcNow().ToUnixTimeMilliseconds();
+
+    private static string Hashed(string code) => PairingCode.Hash(PairingCode.Plain(code));
+
+    private string NewId()
+    {
+        var bytes = new byte[3];
+        _random.GetBytes(bytes);
+        return Convert.ToHexStringLower(bytes);
+    }
+
+    private static string Named(string name) => name.Trim() is not { Length: > 0 } given ? "a device" : given.Length <= LongestName ? given : given[..LongestName];
+
+    private static PairedDevice Of(DeviceRow row) => new(row.Id, row.Name, DateTimeOffset.FromUnixTimeMilliseconds(row.Since));
+
+    private Result<T> Change<T>(Func<LogbookContext, Result<T>> change)
+    {
+        try
+        {
+            using var context = _connections.Context();
+            using var transaction = context.Database.BeginTransaction();
+            var result = change(context);
+            if (!result.IsGood)
+                return result;
+            context.SaveChanges();
+            transaction.Commit();
+            return result;
+        }
+        catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
+        {
+            return Result<T>.Bad(DiskFaults.Of(_path, problem));
+        }
+    }
+}
