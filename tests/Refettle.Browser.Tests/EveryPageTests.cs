@@ -46,6 +46,19 @@ public sealed class EveryPageTests(Bench bench) : IClassFixture<Bench>
         Assert.True(wide.Count == 0, string.Join("\n", wide));
     }
 
+    /// <summary>12 mm to press and 2 mm between, in the millimetres of CSS; those of a phone's glass are about a third smaller.</summary>
+    [NeedsChromiumFact]
+    public async Task The_ways_under_the_thumb_are_wide_and_apart()
+    {
+        await using var visit = await bench.VisitAsync(Looks.Phone());
+        var boxes = await visit.Page.EvaluateAsync<double[][]>("() => [...document.querySelectorAll('.ways a')].map(way => way.getBoundingClientRect()).map(box => [box.left, box.right, box.height])");
+        Assert.Equal(5, boxes.Length);
+        Assert.All(boxes, box => Assert.True(Math.Min(box[1] - box[0], box[2]) >= 12 * PixelsPerMillimetre, string.Join(' ', box)));
+        Assert.All(boxes.Zip(boxes.Skip(1)), pair => Assert.True(pair.Second[0] - pair.First[1] >= 2 * PixelsPerMillimetre - 0.1, $"{pair.First[1]} {pair.Second[0]}"));
+    }
+
+    private const double PixelsPerMillimetre = 96 / 25.4;
+
     private async Task NothingFoundAsync(BrowserNewContextOptions screen, string called)
     {
         await using var visit = await bench.VisitAsync(screen);

@@ -9,7 +9,8 @@ public sealed class NumberTests(Bench bench) : IClassFixture<Bench>
     {
         await using var visit = await bench.VisitAsync(Looks.Phone());
         var page = visit.Page;
-        await page.GetByRole(AriaRole.Link, new() { Name = "Numbers", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "More", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Bench numbers" }).ClickAsync();
         await visit.Context.SetOfflineAsync(true);
         await page.GetByRole(AriaRole.Link, new() { Name = "Chance of success from the tries so far" }).ClickAsync();
         await page.GetByLabel("successes", new() { Exact = true }).FillAsync("7");

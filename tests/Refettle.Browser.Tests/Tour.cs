@@ -21,6 +21,9 @@ internal static class Tour
         await page.GetByRole(AriaRole.Link, new() { Name = "Log", Exact = true }).ClickAsync();
         await page.Locator(".log").WaitForAsync();
         await look("log");
+        await page.GetByRole(AriaRole.Link, new() { Name = "More", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Heading, new() { Name = "More" }).WaitForAsync();
+        await look("more");
         await page.GetByRole(AriaRole.Link, new() { Name = "all cars" }).ClickAsync();
         await page.GetByLabel("A new car").WaitForAsync();
         await look("garage");

@@ -1,0 +1,21 @@
+namespace Refettle.Web.Rooms;
+
+/// <summary>All rooms that are not under the thumb on every page: one line each.</summary>
+public static class RoomList
+{
+    private const string Comes = "What comes off?";
+    private const string Made = "What is the car made of?";
+    private const string Figure = "What does the figure have to be?";
+
+    public static ValueList<Room> All { get; } =
+    [
+        new(Comes, "Other ways", "The next best plans, and what else comes within reach.", "others"),
+        new(Made, "Add from kits", "An assembly on a side, joined to its neighbours.", "kits"),
+        new(Made, "New part", "A part that no kit has.", "edit/part"),
+        new(Made, "New joint", "What holds two parts together.", "edit/joint"),
+        new(Figure, "Bench numbers", "Threads, torque, coatings, springs, angles.", "/numbers"),
+    ];
+
+    /// <summary>The rooms under their questions, in the order of the list.</summary>
+    public static IEnumerable<IGrouping<string, Room>> ByQuestion => All.GroupBy(room => room.Question);
+}
