@@ -1,0 +1,45 @@
+namespace Refettle.Timeline.Scheduling;
+
+/// <summary>What is known about the schedule that was asked for.</summary>
+public enum ScheduleStatus
+{
+    /// <summary>None found, and not shown to be impossible.</summary>
+    Unknown,
+
+    /// <summary>A valid schedule; a better one may exist.</summary>
+    Feasible,
+
+    /// <summary>A valid schedule, and none is better: in its finish and in every aim.</summary>
+    Optimal,
+
+    /// <summary>No schedule keeps all the wishes.</summary>
+    Impossible,
+}
+
+/// <summary>A schedule, and how sure it is that none is better.</summary>
+/// <param name="Bound">No schedule finishes earlier than this.</param>
+/// <param name="Costs">Of the schedule: one for each of the question's aims.</param>
+/// <param name="Clash">When impossible: wishes of which no one can be kept together with the others; leave out any one of them and the rest
+/// can be kept. Empty when the search for them was cut short, or when it is impossible without any wish.</param>
+public sealed record ScheduleAnswer(ScheduleStatus Status, Schedule? Schedule, int Bound, ValueList<long> Costs, ValueList<Wish> Clash)
+{
+    /// <summary>The finish is proven the earliest, whatever is known about the aims.</summary>
+    public bool IsFinishProven => Schedule is not null && Schedule.Makespan <= Bound;
+}
+
+/// <summary>What somebody wants of a schedule and could give up, unlike what follows from the work itself.</summary>
+public enum WishKind
+{
+    /// <summary>An activity's latest finish.</summary>
+    LatestFinish,
+
+    /// <summary>An activity's settled start.</summary>
+    FixedStart,
+
+    /// <summary>A lag's upper end.</summary>
+    MostLag,
+}
+
+/// <summary>One wish.</summary>
+/// <param name="Index">Place of the activity, or of the lag, in the project.</param>
+public readonly record struct Wish(WishKind Kind, int Index);

@@ -1,0 +1,146 @@
+namespace Refettle.Timeline.Scheduling;
+
+/// <summary>The stretches in which an activity can be worked on, and where a start, a finish and a worked time lie on them.</summary>
+/// <remarks>Windows that touch count as one. Every question is answered by one binary search.</remarks>
+public sealed class WorkTime
+{
+    /// <summary>No such time: later than every time. Lags of a year in minutes can be added to it without overflow.</summary>
+    public const int Never = 1_000_000_000;
+
+    private readonly int[] _starts;
+    private readonly int[] _ends;
+
+    /// <summary>Worked time before each window, and at last the whole of it.</summary>
+    private readonly int[] _before;
+
+    private WorkTime(IReadOnlyList<Window> windows)
+    {
+        _starts = [.. windows.Select(window => window.Start)];
+        _ends = [.. windows.Select(window => window.End)];
+        _before = new int[windows.Count + 1];
+        for (var i = 0; i < windows.Count; i++)
+            _before[i + 1] = _before[i] + windows[i].End - windows[i].Start;
+    }
+
+    public int Count => _starts.Length;
+
+    /// <summary>All the time there is to work.</summary>
+    public int Total => _before[^1];
+
+    public Window this[int index] => new(_starts[index], _ends[index]);
+
+    /// <summary>When all the resources an activity needs are open; null when that is always.</summary>
+    public static WorkTime? Of(Project project, IEnumerable<int> resources)
+    {
+        List<Window>? common = null;
+        foreach (var open in resources.Select(resource => project.Resources[resource].Open).OfType<ValueList<Window>>())
+            common = common is null ? Joined(open) : Both(common, Joined(open));
+        return common is null ? null : new(common);
+    }
+
+    /// <summary>Time worked up to a moment.</summary>
+    public int Worked(int time)
+    {
+        var i = LastStartingAtOrBefore(time);
+        return i < 0 ? 0 : _before[i] + Math.Min(time, _ends[i]) - _starts[i];
+    }
+
+    /// <summary>The moment at which work goes on after so much worked time: the beginning of the next minute worked.</summary>
+    public int Begin(int worked)
+    {
+        if (worked >= Total)
+            return Never;
+        var i = WindowOf(worked);
+        return _starts[i] + worked - _before[i];
+    }
+
+    /// <summary>The moment at which so much has been worked: the end of the last minute worked, for more than 0.</summary>
+    public int End(int worked)
+    {
+        if (worked > Total)
+            return Never;
+        var i = WindowOf(worked - 1);
+        return _starts[i] + worked - _before[i];
+    }
+
+    /// <summary>The worked time up to a finish at this time or the first one after it.</summary>
+    public int WorkedByFinishFrom(int time)
+    {
+        var i = LastStartingAtOrBefore(time - 1);
+        if (i < 0)
+            return 0;
+        return time <= _ends[i] ? _before[i] + time - _starts[i] : _before[i + 1] + 1;
+    }
+
+    /// <summary>The first start from a time on, after which a duration fits into one window.</summary>
+    public int UnbrokenFrom(int time, int duration)
+    {
+        for (var i = Math.Max(0, LastStartingAtOrBefore(time)); i < _starts.Length; i++)
+        {
+            var start = Math.Max(time, _starts[i]);
+            if (start + duration <= _ends[i])
+                return start;
+        }
+
+        return Never;
+    }
+
+    /// <summary>The last start with a finish up to a time, where a duration fits into one window.</summary>
+    public int UnbrokenUntil(int time, int duration)
+    {
+        for (var i = LastStartingAtOrBefore(time); i >= 0; i--)
+        {
+            var start = Math.Min(time, _ends[i]) - duration;
+            if (start >= _starts[i])
+                return start;
+        }
+
+        return -Never;
+    }
+
+    /// <summary>The same with time running backwards from an origin.</summary>
+    public WorkTime Mirrored(int origin) => new([.. _starts.Zip(_ends, (start, end) => new Window(origin - end, origin - start)).Reverse()]);
+
+    private static List<Window> Joined(IEnumerable<Window> windows)
+    {
+        var joined = new List<Window>();
+        foreach (var window in windows.Where(window => window.End > window.Start))
+        {
+            if (joined.Count > 0 && joined[^1].End >= window.Start)
+                joined[^1] = new(joined[^1].Start, Math.Max(joined[^1].End, window.End));
+            else
+                joined.Add(window);
+        }
+
+        return joined;
+    }
+
+    private static List<Window> Both(List<Window> some, List<Window> others)
+    {
+        var both = new List<Window>();
+        for (int i = 0, j = 0; i < some.Count && j < others.Count;)
+        {
+            var (start, end) = (Math.Max(some[i].Start, others[j].Start), Math.Min(some[i].End, others[j].End));
+            if (start < end)
+                both.Add(new(start, end));
+            if (some[i].End < others[j].End)
+                i++;
+            else
+                j++;
+        }
+
+        return both;
+    }
+
+    private int LastStartingAtOrBefore(int time)
+    {
+        var i = Array.BinarySearch(_starts, time);
+        return i >= 0 ? i : ~i - 1;
+    }
+
+    private int WindowOf(int worked)
+    {
+        var i = Array.BinarySearch(_before, worked);
+        return i >= 0 ? i : ~i - 1;
+    }
+}
