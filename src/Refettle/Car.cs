@@ -29,6 +29,17 @@ public sealed record Car
     /// <summary>All tries at joints so far, in order.</summary>
     public ValueList<Try> Tries { get; init; } = [];
 
+    /// <summary>All jobs that are thought of, done ones too.</summary>
+    public ValueList<Job> Jobs { get; init; } = [];
+
+    /// <summary>Identifiers of the jobs that are done.</summary>
+    public ValueList<string> JobsDone { get; init; } = [];
+
+    /// <summary>Identifiers of the jobs that the owner chose to do; null until he has. Jobs that must be done belong to it either way.</summary>
+    public ValueList<string>? Scope { get; init; }
+
+    public Means Means { get; init; } = Means.NoLimit;
+
     public Settings Settings { get; init; } = Settings.Standard;
 }
 

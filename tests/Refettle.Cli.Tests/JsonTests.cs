@@ -17,6 +17,8 @@ public sealed class JsonTests
         ["unsound", "body"], ["sound", "body"], ["note", "All well", "--about", "part rl-clip"], ["log"], ["strike", "last"], ["remove", "part", "rl-clip"], ["export"],
         ["tighten", "rr-clip-seat", "--fitted", "dry"], ["snugged", "rr-clip-seat"], ["torqued", "rr-clip-seat", "--at", "5Nm"], ["height", "rl", "382mm"],
         ["look", "above-axle", "--car", "corner"], ["ready"],
+        ["job", "add", "clips", "goals=off(rr-clip)", "worth=10", "work=5 min"], ["job", "set", "clips", "wish=must"], ["job", "list"], ["job", "done", "clips"], ["job", "drop", "clips"],
+        ["means", "budget=900", "hours=20 h", "by=2027-05-08"], ["means"],
         ["numbers"], ["numbers", "preload"], ["numbers", "preload", "torque=48Nm", "thread=M10"],
     ];
 

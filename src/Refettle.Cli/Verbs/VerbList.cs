@@ -15,6 +15,8 @@ internal static class VerbList
         ["within"] = WithinVerb.Make,
         ["others"] = OthersVerb.Make,
         ["compare"] = CompareVerb.Make,
+        ["job"] = JobVerb.Make,
+        ["means"] = MeansVerb.Make,
         ["done"] = DoneVerb.Make,
         ["back"] = BackVerb.Make,
         ["stance"] = StanceVerb.Make,

@@ -7,6 +7,7 @@ internal sealed class CarBuilder(string id)
     private readonly WorkDone _work = new();
     private readonly HashSet<string> _unsound = [];
     private readonly List<Try> _tries = [];
+    private readonly JobBook _jobs = new();
     private CarOpened? _opened;
     private Settings _settings = Settings.Standard;
 
@@ -51,6 +52,10 @@ internal sealed class CarBuilder(string id)
             Stance = Stance(structure),
             Unsound = _unsound.Order(StringComparer.Ordinal).ToValueList(),
             Tries = _tries.ToValueList(),
+            Jobs = _jobs.Jobs(structure, faults),
+            JobsDone = _jobs.Done,
+            Scope = _jobs.Scope,
+            Means = _jobs.Means,
             Settings = _settings,
         }, faults.ToValueList());
     }
@@ -60,7 +65,7 @@ internal sealed class CarBuilder(string id)
         StepDone done => _work.Do(done.Fact, _structure),
         StepReversed reversed => _work.Reverse(reversed.Fact, _structure),
         StanceTaken taken => _work.Take(taken.Stance, _structure),
-        _ => null,
+        _ => _jobs.Apply(happening),
     };
 
     private Applied Judge(SoundnessJudged judged)
