@@ -1,20 +1,32 @@
 using System.Net.Sockets;
 using Refettle.Logbook;
 using Refettle.Server;
+using Refettle.Storage;
+using Refettle.Storage.Copies;
 
 namespace Refettle.Cli;
 
-/// <summary>Serves the pages until Ctrl-C.</summary>
+/// <summary>Serves the pages until Ctrl-C, and copies the logbook once a day meanwhile.</summary>
 internal static class Serving
 {
     public const int UsualPort = 5188;
+    private static readonly TimeSpan LooksForANewDay = TimeSpan.FromMinutes(30);
 
+    /// <param name="toNetwork">Also for paired devices on the network.</param>
     /// <param name="started">Told the address once the pages can be opened.</param>
-    public static Reply Run(Desk desk, ILogbook logbook, int port, Action<string> started) => port is < 0 or > ushort.MaxValue
+    public static Reply Run(Desk desk, ILogbook logbook, int port, bool toNetwork, Action<Uri> started) => port is < 0 or > ushort.MaxValue
         ? Reply.Bad([new($"port {port}", "there is no such port", $"Give 1 to {ushort.MaxValue}, or 0 for any that is free.")])
-        : Reply.To(desk.SoundKits(), shelf => RunAsync(desk, new() { Logbook = logbook, Planner = desk.Planner, Kits = shelf.Kits, Start = shelf.Start, Port = port }, started).GetAwaiter().GetResult());
+        : Reply.To(desk.SoundKits(), shelf => RunAsync(desk, new()
+        {
+            Logbook = logbook,
+            Planner = desk.Planner,
+            Kits = shelf.Kits,
+            Start = shelf.Start,
+            Port = port,
+            Devices = toNetwork ? ((LogbookStore)logbook).Devices : null,
+        }, started).GetAwaiter().GetResult());
 
-    private static async Task<Reply> RunAsync(Desk desk, HostOptions options, Action<string> started)
+    private static async Task<Reply> RunAsync(Desk desk, HostOptions options, Action<Uri> started)
     {
         await using var server = RefettleHost.Build(options);
         try
@@ -26,10 +38,27 @@ internal static class Serving
             return Reply.Bad([new($"port {options.Port}", "something else listens there already", "Give another with --port, or 0 for any that is free.")]);
         }
 
-        var address = server.Urls.First();
+        var address = new Uri(server.Urls.First().Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal));
         started(address);
-        await Task.Delay(Timeout.Infinite, desk.Around.Interrupt).ContinueWith(_ => { }, TaskScheduler.Default);
+        await CopyDailyAsync(desk, options.Logbook);
         await server.StopAsync();
         return Reply.Said("", new { address });
+    }
+
+    /// <summary>Until Ctrl-C. A copy that cannot be made is told of once a day and stops nothing.</summary>
+    private static async Task CopyDailyAsync(Desk desk, ILogbook logbook)
+    {
+        var told = default(DateOnly);
+        while (!desk.Around.Interrupt.IsCancellationRequested)
+        {
+            var today = DateOnly.FromDateTime(desk.Around.Clock.GetLocalNow().DateTime);
+            if (logbook is LogbookStore store && DailyCopies.Make(store, desk.Around.Clock) is { IsGood: false } failed && told != today)
+            {
+                told = today;
+                await desk.Around.Error.WriteLineAsync($"Today's copy of the logbook could not be made: {failed.Faults[0]}");
+            }
+
+            await Task.Delay(LooksForANewDay, desk.Around.Clock, desk.Around.Interrupt).ContinueWith(_ => { }, TaskScheduler.Default);
+        }
     }
 }

@@ -4,6 +4,8 @@ using Refettle.Kits;
 using Refettle.Logbook;
 using Refettle.Server.Api;
 using Refettle.Server.Guards;
+using Refettle.Server.Pairing;
+using Refettle.Storage.Pairing;
 using Refettle.Web.Garage;
 
 namespace Refettle.Server;
@@ -23,14 +25,17 @@ public sealed record HostOptions
     /// <summary>What every new car begins with.</summary>
     public Structure Start { get; init; } = Structure.Empty;
 
-    /// <summary>TCP port on 127.0.0.1; 0 takes a free one.</summary>
+    /// <summary>TCP port; 0 takes a free one.</summary>
     public int Port { get; init; }
+
+    /// <summary>Who may come in from other machines on the network; null listens on 127.0.0.1 only.</summary>
+    public PairedDevices? Devices { get; init; }
 }
 
 /// <summary>The server, put together: for its own program, for the command line, and for tests.</summary>
 public static class RefettleHost
 {
-    /// <summary>A server that is built and not yet started. It listens on 127.0.0.1 only.</summary>
+    /// <summary>A server that is built and not yet started. It listens on 127.0.0.1, and elsewhere only for devices that are paired.</summary>
     public static WebApplication Build(HostOptions options)
     {
         var builder = WebApplication.CreateEmptyBuilder(new()
@@ -38,16 +43,18 @@ public static class RefettleHost
             ApplicationName = typeof(RefettleHost).Assembly.GetName().Name,
             ContentRootPath = AppContext.BaseDirectory,
         });
-        builder.WebHost.UseKestrelCore().UseStaticWebAssets().UseUrls($"http://127.0.0.1:{options.Port}");
+        builder.WebHost.UseKestrelCore().UseStaticWebAssets().UseUrls($"http://{(options.Devices is null ? "127.0.0.1" : "0.0.0.0")}:{options.Port}");
         // What keeps the server from starting is told by whoever starts it, in one line.
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
         builder.Services.AddRoutingCore();
-        builder.Services.AddSingleton(options.Logbook).AddSingleton<Garage>();
+        var doorway = options.Devices is { } devices ? Doorway.For(devices) : Doorway.Closed;
+        builder.Services.AddSingleton(options.Logbook).AddSingleton<Garage>().AddSingleton(doorway);
+        PairingRoutes.AddLimit(builder.Services);
         if (options.Planner is { } planner)
             builder.Services.AddSingleton(planner);
         var app = builder.Build();
         Guard(app);
-        Route(app, options);
+        Route(app, options, doorway);
         return app;
     }
 
@@ -56,16 +63,19 @@ public static class RefettleHost
         app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = Problems.Broke });
         app.Use(PageHeaders.Add);
         app.UseMiddleware<RequestGuard>();
+        app.UseMiddleware<DeviceGate>();
         app.UseRouting();
+        app.UseRateLimiter();
     }
 
-    private static void Route(WebApplication app, HostOptions options)
+    private static void Route(WebApplication app, HostOptions options, Doorway doorway)
     {
         var api = app.MapGroup("/api");
         api.MapGet("health", () => Results.Json(new { status = "ok", version = typeof(RefettleHost).Assembly.GetName().Version?.ToString(3) }));
         api.MapGet("kits", () => Results.Json(new KitTable(options.Start, options.Kits), ExchangeJson.Options));
         LogRoutes.Map(api);
         QuestionRoutes.Map(api);
+        PairingRoutes.Map(app, api, doorway);
         api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));
         app.MapStaticAssets();
         app.MapFallbackToFile("index.html");

@@ -19,6 +19,7 @@ public sealed class JsonTests
         ["look", "above-axle", "--car", "corner"], ["ready"],
         ["job", "add", "clips", "goals=off(rr-clip)", "worth=10", "work=5 min"], ["job", "set", "clips", "wish=must"], ["job", "list"], ["job", "done", "clips"], ["job", "drop", "clips"],
         ["means", "budget=900", "hours=20 h", "by=2027-05-08"], ["means"],
+        ["devices"],
         ["numbers"], ["numbers", "preload"], ["numbers", "preload", "torque=48Nm", "thread=M10"],
     ];
 
@@ -35,7 +36,7 @@ public sealed class JsonTests
             Assert.Equal(JsonValueKind.Object, answer.ValueKind);
         }
 
-        string[] elsewhere = ["sheet", "script", "serve", "demo", .. _fileVerbs];
+        string[] elsewhere = ["sheet", "script", "serve", "demo", "pair", "unpair", .. _fileVerbs];
         Assert.Empty(VerbList.Makers.Keys.Except(_calls.Select(call => call[0])).Except(elsewhere));
     }
 

@@ -53,6 +53,9 @@ internal static class VerbList
         ["numbers"] = NumbersVerb.Make,
         ["script"] = ScriptVerb.Make,
         ["serve"] = ServeVerb.Make,
+        ["pair"] = DeviceVerbs.Pair,
+        ["devices"] = DeviceVerbs.List,
+        ["unpair"] = DeviceVerbs.Unpair,
         ["demo"] = DemoVerb.Make,
     };
 }

@@ -1,14 +1,13 @@
+using Refettle.Server.Pairing;
 using Refettle.Web.Garage;
 
 namespace Refettle.Server.Guards;
 
-/// <summary>Turns away what was not sent by these pages on this machine.</summary>
+/// <summary>Turns away what was not sent by these pages.</summary>
 /// <remarks>A name of another site that resolves to this machine fails on the host; a page of another site that posts here fails on
 /// origin and on the header of our own, which no form can send and no script may without being asked first.</remarks>
-internal sealed class RequestGuard(RequestDelegate next)
+internal sealed class RequestGuard(RequestDelegate next, Doorway doorway)
 {
-    private static readonly string[] OwnHosts = ["127.0.0.1", "localhost", "[::1]"];
-
     public async Task InvokeAsync(HttpContext context)
     {
         if (Refusal(context.Request) is { } refusal)
@@ -17,11 +16,14 @@ internal sealed class RequestGuard(RequestDelegate next)
             await next(context);
     }
 
-    private static IResult? Refusal(HttpRequest request)
+    private IResult? Refusal(HttpRequest request)
     {
-        if (!OwnHosts.Contains(request.Host.Host, StringComparer.OrdinalIgnoreCase))
-            return Problems.Of(StatusCodes.Status421MisdirectedRequest, $"This server is not {request.Host.Host}", "Open it as 127.0.0.1 or localhost.");
+        if (!doorway.Hosts.Contains(request.Host.Host, StringComparer.OrdinalIgnoreCase))
+            return Problems.Of(StatusCodes.Status421MisdirectedRequest, $"This server is not {request.Host.Host}", $"Open it as {(doorway.Devices is null ? "127.0.0.1 or localhost" : string.Join(" or ", doorway.Hosts))}.");
         if (HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method))
+            return null;
+        // The form that pairs a device runs no script, so it can send neither header nor JSON; its code is what no other site knows.
+        if (request.Path == PairingRoutes.Path && IsOwnOrigin(request))
             return null;
         if (!IsOwnOrigin(request) || request.Headers[ServerApi.OwnHeader].Count == 0)
             return Problems.Of(StatusCodes.Status403Forbidden, "This was not sent by the garage's own pages", $"A program sends the header {ServerApi.OwnHeader}: 1 and no foreign Origin.");
