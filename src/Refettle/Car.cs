@@ -40,6 +40,9 @@ public sealed record Car
 
     public Means Means { get; init; } = Means.NoLimit;
 
+    /// <summary>When there is time for it, and what its owner sets for it.</summary>
+    public CarCalendar Calendar { get; init; } = CarCalendar.Empty;
+
     public Settings Settings { get; init; } = Settings.Standard;
 }
 

@@ -32,6 +32,8 @@ public static class ExchangeJson
         options.Converters.Add(new QuantityConverter<Kilograms>(value => new(value), mass => mass.Value));
         options.Converters.Add(new QuantityConverter<Millimetres>(value => new(value), length => length.Value));
         options.Converters.Add(new QuantityConverter<NewtonMetres>(value => new(value), torque => torque.Value));
+        foreach (var converter in TimeJson.Converters)
+            options.Converters.Add(converter);
         options.MakeReadOnly(populateMissingResolver: true);
         return options;
     }

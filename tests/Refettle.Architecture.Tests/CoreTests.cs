@@ -16,7 +16,7 @@ public sealed partial class CoreTests
         ["Kits"] = ["Checks", "Logbook"],
         ["Stuck"] = ["Access"],
         ["Scope"] = ["Access", "Stuck"],
-        ["Timeline"] = ["Access", "Stuck", "Scope"],
+        ["Timeline"] = ["Access", "Stuck", "Scope", "Bench"],
         ["Forecast"] = ["Access", "Stuck", "Scope", "Timeline"],
         ["Stock"] = ["Timeline", "Forecast"],
         ["CloseUp"] = ["Logbook", "Access", "Bench", "Timeline"],

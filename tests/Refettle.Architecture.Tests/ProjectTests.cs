@@ -31,7 +31,7 @@ public sealed class ProjectTests
     }
 
     /// <summary>Packages of the core: managed code only, seen to run trimmed in the browser (docs/decisions/statistics-library.md).</summary>
-    private static readonly string[] CorePackages = ["MathNet.Numerics"];
+    private static readonly string[] CorePackages = ["MathNet.Numerics", "NodaTime"];
 
     [Fact]
     public void The_core_uses_only_packages_that_run_in_the_browser() =>

@@ -24,6 +24,7 @@ internal static class Told
         ScopeChosen chosen => $"chosen to do: {string.Join(", ", chosen.Jobs)}",
         SettingsChosen => "settings chosen",
         Noted noted => noted.About is null ? noted.Text : $"{noted.About}: {noted.Text}",
+        _ when CalendarWords.Of(line.Happening) is { } told => told,
         Struck struck => $"entry {$"{struck.Target:N}"[^8..]} struck{(struck.Why is null ? "" : $": {struck.Why}")}",
         _ => $"{line.Entry.Kind}, from a newer version of the program",
     };

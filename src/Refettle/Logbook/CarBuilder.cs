@@ -5,6 +5,7 @@ internal sealed class CarBuilder(string id)
 {
     private readonly StructureBuilder _structure = new();
     private readonly WorkDone _work = new();
+    private readonly CalendarBuilder _calendar = new();
     private readonly HashSet<string> _unsound = [];
     private readonly List<Try> _tries = [];
     private readonly JobBook _jobs = new();
@@ -57,6 +58,7 @@ internal sealed class CarBuilder(string id)
             Scope = _jobs.Scope,
             Means = _jobs.Means,
             Settings = _settings,
+            Calendar = _calendar.Build(),
         }, faults.ToValueList());
     }
 
@@ -65,7 +67,7 @@ internal sealed class CarBuilder(string id)
         StepDone done => _work.Do(done.Fact, _structure),
         StepReversed reversed => _work.Reverse(reversed.Fact, _structure),
         StanceTaken taken => _work.Take(taken.Stance, _structure),
-        _ => _jobs.Apply(happening),
+        _ => _jobs.Apply(happening) ?? _calendar.Apply(happening),
     };
 
     private Applied Judge(SoundnessJudged judged)

@@ -28,7 +28,7 @@ public static class HappeningCheck
         SettingsChosen chosen => Chosen(history.Car.Structure, chosen.Settings),
         Noted noted => Note(history.Car.Structure, noted),
         Struck struck => Strike(history, struck),
-        _ => [],
+        _ => CalendarCheck.Of(history.Car.Calendar, happening),
     }).ToValueList();
 
     private static IEnumerable<Fault> Opened(CarOpened opened)

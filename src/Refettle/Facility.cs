@@ -1,0 +1,38 @@
+using NodaTime;
+
+namespace Refettle;
+
+/// <summary>What a facility is good for.</summary>
+public enum FacilityKind
+{
+    /// <summary>A second pair of hands.</summary>
+    Helper,
+
+    /// <summary>A lift, or the stands that the car is worked on.</summary>
+    Lift,
+    Bench,
+    SprayCorner,
+
+    /// <summary>A tool that is hired or borrowed, or there is only one of.</summary>
+    Tool,
+}
+
+/// <summary>Something that work needs and that is not always there: a helper, a lift, a bench, a spray corner, a hired tool.</summary>
+public sealed record Facility
+{
+    public required string Id { get; init; }
+
+    /// <summary>A tool is recognised by this name in what a step needs.</summary>
+    public required string Name { get; init; }
+
+    public FacilityKind Kind { get; init; }
+
+    /// <summary>How many there are, 1 or more.</summary>
+    public int Count { get; init; } = 1;
+
+    /// <summary>The first day it is there; null for always.</summary>
+    public LocalDate? From { get; init; }
+
+    /// <summary>The last day it is there; null for always. Spells that are its own narrow this further.</summary>
+    public LocalDate? Until { get; init; }
+}
