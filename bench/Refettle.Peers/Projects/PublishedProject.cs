@@ -1,0 +1,19 @@
+using Refettle.Timeline;
+
+namespace Refettle.Peers.Projects;
+
+/// <summary>Reads published project-scheduling instances by the ending of their name.</summary>
+public static class PublishedProject
+{
+    public static readonly IReadOnlyList<string> Endings = [".sm", ".sch"];
+
+    public static Project Read(string file) => Parse(File.ReadAllText(file), Path.GetExtension(file));
+
+    /// <exception cref="FormatException">The text is no instance of that kind.</exception>
+    public static Project Parse(string text, string ending) => ending.ToLowerInvariant() switch
+    {
+        ".sm" => SingleMode.Parse(text),
+        ".sch" => GeneralLags.Parse(text),
+        _ => throw new FormatException($"'{ending}' is neither .sm nor .sch"),
+    };
+}

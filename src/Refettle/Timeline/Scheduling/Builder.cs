@@ -1,0 +1,82 @@
+namespace Refettle.Timeline.Scheduling;
+
+/// <summary>Builds schedules of one project from keys, forwards and backwards.</summary>
+internal sealed class Builder
+{
+    private readonly Network _mirror;
+    private readonly SerialGeneration _forwards;
+    private readonly SerialGeneration _backwards;
+    private readonly Lists _lists;
+    private readonly Lists _mirrorLists;
+    private readonly int[] _list;
+    private readonly int[] _work;
+    private readonly long[] _keys;
+    private readonly int _floor;
+
+    public Builder(Network network)
+    {
+        (Network, _mirror) = (network, network.Mirrored());
+        (_forwards, _backwards) = (new(network), new(_mirror));
+        (_lists, _mirrorLists) = (new(network), new(_mirror));
+        (_list, _work, _keys) = (new int[network.Count], new int[network.Count], new long[network.Count]);
+        _floor = network.Release.Min();
+        Horizon = Propagation.Horizon(network);
+        Earliest = Propagation.Earliest(network, _floor, Horizon);
+    }
+
+    public Network Network { get; }
+
+    /// <summary>The earliest starts without resources; null when already lags and deadlines cannot be kept.</summary>
+    public int[]? Earliest { get; }
+
+    public int Horizon { get; }
+
+    /// <summary>Schedules built so far.</summary>
+    public long Built { get; private set; }
+
+    /// <summary>How often one build may put activities back and begin anew.</summary>
+    public int MostRestarts { set => (_forwards.MostRestarts, _backwards.MostRestarts) = (value, value); }
+
+    /// <summary>The activity that was too late for its deadline in the last build forwards; below 0 when there was none.</summary>
+    public int Late => _forwards.Late;
+
+    /// <summary>The latest starts without resources of schedules that finish until a time; null when none does.</summary>
+    public int[]? Latest(int finish)
+    {
+        if (Propagation.Earliest(_mirror, -finish, Horizon) is not { } mirrored)
+            return null;
+        return [.. mirrored.Select((start, i) => -_mirror.Finish(i, start))];
+    }
+
+    /// <summary>Starts all as early as can be, those with lesser keys first.</summary>
+    public bool Forwards(ReadOnlySpan<long> keys, int[] starts)
+    {
+        Built++;
+        _lists.Fill(keys, _list);
+        return _forwards.Build(_list, _floor, starts);
+    }
+
+    /// <summary>Starts all as late as a finish allows, those with greater keys first.</summary>
+    public bool Backwards(ReadOnlySpan<long> keys, int finish, int[] starts)
+    {
+        Built++;
+        for (var i = 0; i < keys.Length; i++)
+            _keys[i] = -keys[i];
+        _mirrorLists.Fill(_keys, _list);
+        if (!_backwards.Build(_list, -finish, _work))
+            return false;
+        for (var i = 0; i < starts.Length; i++)
+            starts[i] = -_mirror.Finish(i, _work[i]);
+        return true;
+    }
+
+    public int Makespan(int[] starts)
+    {
+        var last = 0;
+        for (var i = 0; i < starts.Length; i++)
+            last = Math.Max(last, Network.Finish(i, starts[i]));
+        return last;
+    }
+
+    public Schedule ToSchedule(int[] starts) => new([.. starts], starts.Select((start, i) => Network.Finish(i, start)).ToValueList());
+}
