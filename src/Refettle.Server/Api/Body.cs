@@ -29,5 +29,9 @@ internal static class Body
         {
             return Result<T>.Bad(new Fault("the body", "it is larger than is taken at once", "Send it in smaller pieces."));
         }
+        catch (BadHttpRequestException)
+        {
+            return Result<T>.Bad(new Fault("the body", "it broke off", "Send it again."));
+        }
     }
 }
