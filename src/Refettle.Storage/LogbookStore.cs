@@ -71,6 +71,13 @@ public sealed class LogbookStore : ILogbook
         return faults.Count > 0 ? Result<int>.Bad(faults) : Writing(context => Arrivals.Add(context, given));
     }
 
+    /// <summary>What SQLite's own check of the whole file finds wrong; null when it is sound.</summary>
+    public string? Damage() => Reading(() =>
+    {
+        using var connection = _connections.Open();
+        return connection.Ask<string>("PRAGMA integrity_check(1)") is var found && found == "ok" ? null : found;
+    });
+
     public void Dispose() => _connections.Dispose();
 
     /// <summary>Runs in one transaction that is durable once this returns a good result.</summary>

@@ -19,7 +19,7 @@ public sealed class JsonTests
         ["look", "above-axle", "--car", "corner"], ["ready"],
         ["job", "add", "clips", "goals=off(rr-clip)", "worth=10", "work=5 min"], ["job", "set", "clips", "wish=must"], ["job", "list"], ["job", "done", "clips"], ["job", "drop", "clips"],
         ["means", "budget=900", "hours=20 h", "by=2027-05-08"], ["means"],
-        ["devices"],
+        ["devices"], ["doctor"],
         ["numbers"], ["numbers", "preload"], ["numbers", "preload", "torque=48Nm", "thread=M10"],
     ];
 

@@ -56,6 +56,7 @@ internal static class VerbList
         ["pair"] = DeviceVerbs.Pair,
         ["devices"] = DeviceVerbs.List,
         ["unpair"] = DeviceVerbs.Unpair,
+        ["doctor"] = DoctorVerb.Make,
         ["demo"] = DemoVerb.Make,
     };
 }

@@ -1,0 +1,75 @@
+using Refettle.Logbook;
+using Refettle.Storage;
+using Refettle.Storage.Copies;
+
+namespace Refettle.Cli.Doctor;
+
+/// <summary>Looks at the store: is it whole, are its chains unbroken, is it copied, is there room.</summary>
+internal static class StoreCheckup
+{
+    private const long LittleRoom = 500_000_000;
+    private const int OldCopyDays = 8;
+    private static readonly TimeSpan Ahead = TimeSpan.FromMinutes(5);
+
+    public static IEnumerable<Condition> Of(string path, TimeProvider clock)
+    {
+        yield return Room(path);
+        if (!File.Exists(path))
+        {
+            yield return new("store", Health.Mind, $"there is none yet at {path}", "It is made when the first car begins: refettle new NAME, or refettle demo.");
+            yield break;
+        }
+
+        var opened = Cli.Store.Open(path);
+        if (!opened.IsGood)
+        {
+            yield return new("store", Health.Wrong, opened.Faults[0].Found, opened.Faults[0].Mend);
+            yield break;
+        }
+
+        using var store = (LogbookStore)opened.Value;
+        yield return Whole(store);
+        foreach (var condition in Entries(store, clock))
+            yield return condition;
+        yield return Copies(path, clock);
+    }
+
+    private static Condition Room(string path)
+    {
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        while (!Directory.Exists(folder))
+            folder = Path.GetDirectoryName(folder)!;
+        var free = new DriveInfo(folder).AvailableFreeSpace;
+        return free < LittleRoom
+            ? new("room", Health.Mind, $"{free / 1_000_000} MB are left on the disk of {folder}", "Free some: photos and copies need room.")
+            : new("room", Health.Good, $"{free / 1_000_000_000.0:0.#} GB are left on the disk of {folder}");
+    }
+
+    private static Condition Whole(LogbookStore store) => store.Damage() is { } damage
+        ? new("store", Health.Wrong, $"{store.Path}: {damage}", "Copy it away as it is, then restore a backup or one of the daily copies.")
+        : new("store", Health.Good, $"{store.Path} is whole");
+
+    private static IEnumerable<Condition> Entries(LogbookStore store, TimeProvider clock)
+    {
+        foreach (var car in store.Cars())
+        {
+            var entries = store.Read(car.Id).Select(kept => kept.Entry).ToList();
+            var breaks = ChainCheck.Of(entries);
+            yield return breaks.Count > 0
+                ? new($"log of {car.Id}", Health.Wrong, breaks[0].ToFault().ToString(), "Entries are missing or were changed: import the log of the device that wrote them, or restore a copy.")
+                : new($"log of {car.Id}", Health.Good, $"{Views.Wording.Count(entries.Count, "entry", "entries")}, chains unbroken");
+            if (entries.Where(entry => entry.Device == store.Device).Select(entry => entry.At).DefaultIfEmpty().Max() is var newest && newest > clock.GetUtcNow() + Ahead)
+                yield return new("clock", Health.Mind, $"this machine's clock stands before its own newest entry about {car.Id} ({newest.UtcDateTime:yyyy-MM-dd HH:mm} UTC)", "Set the clock. The order of entries does not depend on it.");
+        }
+    }
+
+    private static Condition Copies(string path, TimeProvider clock)
+    {
+        var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+        if (DailyCopies.Of(path) is not [var newest, ..])
+            return new("copies", Health.Mind, "there is no daily copy yet", "refettle serve makes one a day; refettle backup FILE makes one now.");
+        return newest.Day < today.AddDays(-OldCopyDays)
+            ? new("copies", Health.Mind, $"the newest daily copy is of {newest.Day:yyyy-MM-dd}", "refettle serve makes one a day; refettle backup FILE makes one now.")
+            : new("copies", Health.Good, $"the newest daily copy is of {newest.Day:yyyy-MM-dd}. Keep a backup on another disk too");
+    }
+}
