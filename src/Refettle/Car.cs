@@ -43,6 +43,12 @@ public sealed record Car
     /// <summary>When there is time for it, and what its owner sets for it.</summary>
     public CarCalendar Calendar { get; init; } = CarCalendar.Empty;
 
+    /// <summary>Bags of small parts, empty ones too.</summary>
+    public ValueList<Bag> Bags { get; init; } = [];
+
+    /// <summary>All pictures, in the order in which they were taken as the log knows it.</summary>
+    public ValueList<Photo> Photos { get; init; } = [];
+
     public Settings Settings { get; init; } = Settings.Standard;
 }
 

@@ -14,7 +14,7 @@ public sealed class JsonTests
         ["tried", "rl-clip-seat", "--step", "ease", "--outcome", "held", "--minutes", "4"], ["reach", "free(rl-clip)"],
         ["why", "off(rr-clip)", "--for", "free(rl-clip)"], ["within", "off(rl-clip)"], ["others", "off(rl-clip)"], ["compare", "off(rl-clip)", "--with", "off(rr-clip)"],
         ["settings"], ["settings", "per-hour=40"], ["stance", "on-stands"], ["done", "open(rr-clip-seat)"], ["back", "open(rr-clip-seat)"],
-        ["unsound", "body"], ["sound", "body"], ["note", "All well", "--about", "part rl-clip"], ["log"], ["strike", "last"], ["remove", "part", "rl-clip"], ["export"],
+        ["unsound", "body"], ["sound", "body"], ["bag", "pack", "14", "two clips", "--for", "part rl-clip"], ["note", "All well", "--about", "part rl-clip"], ["log"], ["strike", "last"], ["remove", "part", "rl-clip"], ["export"],
         ["tighten", "rr-clip-seat", "--fitted", "dry"], ["snugged", "rr-clip-seat"], ["torqued", "rr-clip-seat", "--at", "5Nm"], ["height", "rl", "382mm"],
         ["look", "above-axle", "--car", "corner"], ["ready"],
         ["job", "add", "clips", "goals=off(rr-clip)", "worth=10", "work=5 min"], ["job", "set", "clips", "wish=must"], ["job", "list"], ["job", "done", "clips"], ["job", "drop", "clips"],

@@ -22,6 +22,7 @@ internal static class VerbList
         ["stance"] = StanceVerb.Make,
         ["sound"] = SoundVerb.Sound,
         ["unsound"] = SoundVerb.Unsound,
+        ["bag"] = BagVerb.Make,
         ["note"] = NoteVerb.Make,
         ["log"] = LogVerb.Make,
         ["strike"] = StrikeVerb.Make,

@@ -21,7 +21,7 @@ public static class LogWords
         SettingsChosen => "Settings chosen",
         Noted noted => noted.Text,
         Struck struck => $"Undone: {(byId.TryGetValue(struck.Target, out var target) ? Of(target, car, byId) : "an entry that is not here yet")}",
-        { } other => JobWords.Of(other, car.Car) ?? CalendarWords.Sentence(other) ?? line.Entry.Kind,
+        { } other => JobWords.Of(other, car.Car) ?? CalendarWords.Sentence(other) ?? CaptureWords.Of(other, car) ?? line.Entry.Kind,
     };
 
     private static string Count(Structure added) => string.Join(", ", new (int Count, string)[]

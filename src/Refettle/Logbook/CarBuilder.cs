@@ -9,6 +9,8 @@ internal sealed class CarBuilder(string id)
     private readonly HashSet<string> _unsound = [];
     private readonly List<Try> _tries = [];
     private readonly JobBook _jobs = new();
+    private readonly BagShelf _bags = new();
+    private readonly PhotoShelf _photos = new();
     private CarOpened? _opened;
     private Settings _settings = Settings.Standard;
 
@@ -57,6 +59,8 @@ internal sealed class CarBuilder(string id)
             JobsDone = _jobs.Done,
             Scope = _jobs.Scope,
             Means = _jobs.Means,
+            Bags = _bags.Bags(structure),
+            Photos = _photos.Photos(structure),
             Settings = _settings,
             Calendar = _calendar.Build(),
         }, faults.ToValueList());
@@ -67,7 +71,8 @@ internal sealed class CarBuilder(string id)
         StepDone done => _work.Do(done.Fact, _structure),
         StepReversed reversed => _work.Reverse(reversed.Fact, _structure),
         StanceTaken taken => _work.Take(taken.Stance, _structure),
-        _ => _jobs.Apply(happening) ?? _calendar.Apply(happening),
+        PhotoTaken taken => _photos.Take(taken.Photo),
+        _ => _jobs.Apply(happening) ?? _calendar.Apply(happening) ?? _bags.Apply(happening),
     };
 
     private Applied Judge(SoundnessJudged judged)
