@@ -17,7 +17,7 @@ public sealed partial class CoreTests
         ["Stuck"] = ["Access"],
         ["Scope"] = ["Access", "Stuck"],
         ["Timeline"] = ["Access", "Stuck", "Scope", "Bench"],
-        ["Forecast"] = ["Access", "Stuck", "Scope", "Timeline"],
+        ["Forecast"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline"],
         ["Stock"] = ["Timeline", "Forecast"],
         ["CloseUp"] = ["Logbook", "Access", "Bench", "Timeline"],
         ["SaleFile"] = ["Logbook", "Access", "Scope", "Timeline", "Stock", "CloseUp"],

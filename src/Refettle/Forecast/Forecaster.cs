@@ -1,0 +1,68 @@
+using Refettle.Forecast.Policy;
+using Refettle.Forecast.Sampling;
+
+namespace Refettle.Forecast;
+
+/// <summary>Says when it will be finished, by playing many futures under one fixed policy.</summary>
+/// <remarks>
+/// Under the list policy a longer task can make a future finish earlier (it lets another into a gap first, as in R. L. Graham, Bounds on
+/// multiprocessing timing anomalies, 1969). Where each resource suffices for all at once this cannot happen.
+/// </remarks>
+public static class Forecaster
+{
+    private const int Checked = 3;
+
+    /// <summary>All that is wrong with the question, or the answer to it.</summary>
+    public static Result<ForecastAnswer> Of(ForecastQuestion question, CancellationToken cancel = default)
+    {
+        var faults = QuestionCheck.Of(question);
+        return faults.Count > 0 ? Result<ForecastAnswer>.Bad(faults) : Result<ForecastAnswer>.Good(Answer(question, cancel));
+    }
+
+    private static ForecastAnswer Answer(ForecastQuestion question, CancellationToken cancel)
+    {
+        var tables = new TableShelf();
+        var simulation = new Simulation(question, tables);
+        Check(question, simulation);
+        var tally = simulation.Run(cancel);
+        var finishes = new Finishes(tally.Finishes);
+        var deciding = DecidingOf(question, simulation.Course, tally);
+        return new()
+        {
+            Futures = question.Futures,
+            Seed = question.Seed,
+            Half = finishes.Quantile(0.5),
+            FourInFive = finishes.Quantile(0.8),
+            NineteenInTwenty = finishes.Quantile(0.95),
+            Date = question.Date,
+            ChanceOfDate = question.Date is { } date ? finishes.Chance(date) : null,
+            Unfinished = finishes.Unfinished,
+            Deciding = deciding,
+            Helps = new WhatHelps(question, tables, cancel).Of(deciding),
+            OrderBy = LatestStarts.Of(question, tables, cancel),
+            TooLate = TooLateOf(question, tally),
+            Curve = finishes.Curve(),
+        };
+    }
+
+    private static void Check(ForecastQuestion question, Simulation simulation)
+    {
+        for (var future = 0; future < Math.Min(Checked, question.Futures); future++)
+        {
+            if (FutureCheck.Of(question.Project, simulation.Play(future)) is [var wrong, ..])
+                throw new InvalidOperationException($"Future {future} could not happen: {wrong}.");
+        }
+    }
+
+    private static ValueList<Deciding> DecidingOf(ForecastQuestion question, Course course, Tally tally) =>
+        Enumerable.Range(0, course.Count).Where(i => tally.Counts.Deciding[i] > 0)
+            .Select(i => new Deciding(course.Place[i], question.Project.Activities[course.Place[i]].Id, Estimate.OfChance(tally.Counts.Deciding[i], question.Futures)))
+            .OrderByDescending(one => one.Share.Value).ThenBy(one => one.Place).ToValueList();
+
+    private static ValueList<WindowMissed> TooLateOf(ForecastQuestion question, Tally tally) =>
+        question.Project.Lags.Select((lag, place) => (lag, misses: tally.Counts.TooLate[place])).Where(pair => pair.misses > 0)
+            .OrderByDescending(pair => pair.misses)
+            .Select(pair => new WindowMissed(
+                question.Project.Activities[pair.lag.Before].Id, question.Project.Activities[pair.lag.After].Id, Estimate.OfChance(pair.misses, question.Futures)))
+            .ToValueList();
+}
