@@ -10,6 +10,9 @@ namespace Refettle.Forecast;
 /// </remarks>
 public static class Forecaster
 {
+    /// <summary>The finish of a future that the windows given do not suffice for.</summary>
+    public const int NotFinished = int.MaxValue;
+
     private const int Checked = 3;
 
     /// <summary>All that is wrong with the question, or the answer to it.</summary>
@@ -17,6 +20,16 @@ public static class Forecaster
     {
         var faults = QuestionCheck.Of(question);
         return faults.Count > 0 ? Result<ForecastAnswer>.Bad(faults) : Result<ForecastAnswer>.Good(Answer(question, cancel));
+    }
+
+    /// <summary>When each future is finished, by its number; <see cref="NotFinished"/> when the windows given do not suffice.</summary>
+    public static Result<int[]> Finishes(ForecastQuestion question, CancellationToken cancel = default)
+    {
+        var faults = QuestionCheck.Of(question);
+        if (faults.Count > 0)
+            return Result<int[]>.Bad(faults);
+        var finishes = new Simulation(question, new()).Run(cancel).Finishes;
+        return Result<int[]>.Good(Array.ConvertAll(finishes, finish => finish >= OpenTimes.Never ? NotFinished : finish));
     }
 
     private static ForecastAnswer Answer(ForecastQuestion question, CancellationToken cancel)

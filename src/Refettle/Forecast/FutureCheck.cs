@@ -10,16 +10,16 @@ internal static class FutureCheck
     /// <summary>What is wrong, in words; empty when nothing is. Activities that never finish are passed over.</summary>
     public static ValueList<string> Of(Project project, PlayedFuture future)
     {
-        var done = Enumerable.Range(0, project.Activities.Count)
+        var ahead = Enumerable.Range(0, project.Activities.Count)
             .Where(place => future.Finishes[place] < OpenTimes.Never && project.Activities[place].Done is null).ToList();
-        return [.. Early(project, future, done), .. done.SelectMany(place => Span(project, future, place)), .. Overfull(project, future, done)];
+        return [.. Early(project, future, ahead), .. ahead.SelectMany(place => Span(project, future, place)), .. Overfull(project, future, ahead)];
     }
 
-    private static IEnumerable<string> Early(Project project, PlayedFuture future, List<int> done)
+    private static IEnumerable<string> Early(Project project, PlayedFuture future, List<int> ahead)
     {
-        foreach (var place in done.Where(place => future.Starts[place] < project.Activities[place].Earliest))
+        foreach (var place in ahead.Where(place => future.Starts[place] < project.Activities[place].Earliest))
             yield return $"{project.Activities[place].Id} starts before its earliest";
-        foreach (var lag in project.Lags.Where(lag => done.Contains(lag.After)))
+        foreach (var lag in project.Lags.Where(lag => ahead.Contains(lag.After)))
         {
             var from = lag.Anchor == Anchor.Start ? future.Starts[lag.Before] : future.Finishes[lag.Before];
             if (future.Starts[lag.After] < from + lag.Least)
@@ -49,17 +49,18 @@ internal static class FutureCheck
     private static List<Window> Open(Project project, PlayedFuture future, int resource) =>
         [.. project.Resources[resource].Open!.Where(window => !future.Missed.Contains((resource, window.Start)))];
 
-    private static IEnumerable<string> Overfull(Project project, PlayedFuture future, List<int> done)
+    private static IEnumerable<string> Overfull(Project project, PlayedFuture future, List<int> ahead)
     {
         for (var resource = 0; resource < project.Resources.Count; resource++)
         {
-            var holders = done.Where(place => project.Activities[place].Demands[resource] > 0 && future.Durations[place] > 0).ToList();
-            foreach (var place in holders)
+            var holders = Enumerable.Range(0, project.Activities.Count).Where(place => project.Activities[place].Demands[resource] > 0
+                && future.Starts[place] < future.Finishes[place] && future.Finishes[place] < OpenTimes.Never).ToList();
+            foreach (var time in holders.Select(place => future.Starts[place]).Distinct())
             {
-                var taken = holders.Where(other => future.Starts[other] <= future.Starts[place] && future.Starts[place] < future.Finishes[other])
-                    .Sum(other => project.Activities[other].Demands[resource]);
-                if (taken > project.Resources[resource].Capacity)
-                    yield return $"{project.Resources[resource].Id} is taken {taken} times at {future.Starts[place]}";
+                var now = holders.Where(place => future.Starts[place] <= time && time < future.Finishes[place]).ToList();
+                var taken = now.Sum(place => project.Activities[place].Demands[resource]);
+                if (taken > project.Resources[resource].Capacity && now.Exists(ahead.Contains))
+                    yield return $"{project.Resources[resource].Id} is taken {taken} times at {time}";
             }
         }
     }

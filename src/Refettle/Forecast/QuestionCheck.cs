@@ -81,7 +81,7 @@ public static class QuestionCheck
         return by.Outcomes.All(IsWhole) ? null : "the chances of its outcomes do not add up to 1";
     }
 
-    private static bool IsWhole(ValueList<Outcome> outcomes) => IsWhole(outcomes.Select(outcome => outcome.Chance));
+    private static bool IsWhole(ValueList<DurationChance> outcomes) => IsWhole(outcomes.Select(outcome => outcome.Chance));
 
     private static bool IsWhole(IEnumerable<double> chances) => chances.All(chance => chance >= 0) && Math.Abs(chances.Sum() - 1) < 1e-6;
 

@@ -49,10 +49,10 @@ public sealed record Lateness(double Factor, double Sigma)
 
 /// <summary>Depends on a hidden level that other activities share, as tries at rusted joints do: one list of outcomes for each level.</summary>
 /// <param name="Level">Identifier of a <see cref="HiddenLevel"/>.</param>
-public sealed record ByLevel(string Level, ValueList<ValueList<Outcome>> Outcomes) : Uncertainty;
+public sealed record ByLevel(string Level, ValueList<ValueList<DurationChance>> Outcomes) : Uncertainty;
 
 /// <summary>A duration with its chance; the chances of a list add up to 1.</summary>
-public readonly record struct Outcome(double Duration, double Chance);
+public readonly record struct DurationChance(double Duration, double Chance);
 
 /// <summary>Happens with a chance, as rust behind a panel does; else it takes no time.</summary>
 /// <param name="Chance">0 to 1.</param>

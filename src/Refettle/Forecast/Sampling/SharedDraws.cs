@@ -64,7 +64,7 @@ internal sealed class SharedSources
         Levels = [.. question.Levels.Select(level => new LevelSource(
             level.Parent is null ? -1 : names.IndexOf(level.Parent),
             Streams.Of(question.Seed, $"level {level.Id}"),
-            [.. level.Chances.Select(row => new Steps(row.Select((chance, place) => new Outcome(place, chance))))]))];
+            [.. level.Chances.Select(row => new Steps(row.Select((chance, place) => new DurationChance(place, chance))))]))];
     }
 
     public OverrunBelief Overrun { get; }

@@ -9,7 +9,7 @@ internal sealed class Steps
     private readonly ulong[] _upTo;
     private readonly int[] _guide = new int[Guides];
 
-    public Steps(IEnumerable<Outcome> outcomes)
+    public Steps(IEnumerable<DurationChance> outcomes)
     {
         var sorted = outcomes.Where(outcome => outcome.Chance > 0).OrderBy(outcome => outcome.Duration).ToArray();
         var (sum, all) = (0.0, sorted.Sum(outcome => outcome.Chance));
