@@ -94,6 +94,9 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
         }
     }
 
+    /// <summary>All cars of the store: the shelf is one for all of them.</summary>
+    public ValueList<OpenCar> All(ILogbook logbook) => logbook.Cars().Select(car => Open(logbook, car.Id)).ToValueList();
+
     /// <summary>Opens a car that has no entries yet; following lines speak of it.</summary>
     public OpenCar Begin(ILogbook logbook, string car) => Open(logbook, _spokenOf = car);
 

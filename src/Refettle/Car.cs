@@ -29,6 +29,9 @@ public sealed record Car
     /// <summary>All tries at joints so far, in order.</summary>
     public ValueList<Try> Tries { get; init; } = [];
 
+    /// <summary>Which part numbers go onto which parts and joints, where that is known.</summary>
+    public ValueList<PositionNumber> Numbers { get; init; } = [];
+
     /// <summary>All jobs that are thought of, done ones too.</summary>
     public ValueList<Job> Jobs { get; init; } = [];
 

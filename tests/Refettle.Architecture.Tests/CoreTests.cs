@@ -18,7 +18,7 @@ public sealed partial class CoreTests
         ["Scope"] = ["Access", "Stuck"],
         ["Timeline"] = ["Access", "Stuck", "Scope", "Bench"],
         ["Forecast"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline"],
-        ["Stock"] = ["Timeline", "Forecast"],
+        ["Stock"] = ["Logbook", "Access", "Stuck", "Bench", "Timeline", "Forecast"],
         ["CloseUp"] = ["Logbook", "Access", "Bench", "Timeline"],
         ["SaleFile"] = ["Logbook", "Access", "Scope", "Timeline", "Stock", "CloseUp"],
     };

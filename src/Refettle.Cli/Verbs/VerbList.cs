@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Refettle.Cli.Verbs.Stock;
 
 namespace Refettle.Cli.Verbs;
 
@@ -32,6 +33,8 @@ internal static class VerbList
         ["height"] = HeightVerb.Make,
         ["look"] = LookVerb.Make,
         ["ready"] = ReadyVerb.Make,
+        ["stock"] = StockVerb.Make,
+        ["orders"] = OrdersVerb.Make,
         ["new"] = NewVerb.Make,
         ["cars"] = CarsVerb.Make,
         ["show"] = ShowVerb.Make,

@@ -1,4 +1,5 @@
 using Refettle.Logbook;
+using Refettle.Stock;
 
 namespace Refettle.Cli.Views;
 
@@ -30,6 +31,7 @@ internal static class Told
         Noted noted => noted.About is null ? noted.Text : $"{noted.About}: {noted.Text}",
         _ when CalendarWords.Of(line.Happening) is { } told => told,
         Struck struck => $"entry {$"{struck.Target:N}"[^8..]} struck{(struck.Why is null ? "" : $": {struck.Why}")}",
+        StockHappening stock => StockSayings.Of(stock),
         _ => $"{line.Entry.Kind}, from a newer version of the program",
     };
 

@@ -1,4 +1,5 @@
 using Refettle.Logbook;
+using Refettle.Stock;
 
 namespace Refettle.Web.Words;
 
@@ -21,6 +22,7 @@ public static class LogWords
         SettingsChosen => "Settings chosen",
         Noted noted => noted.Text,
         Struck struck => $"Undone: {(byId.TryGetValue(struck.Target, out var target) ? Of(target, car, byId) : "an entry that is not here yet")}",
+        StockHappening stock => StockSayings.Of(stock),
         { } other => JobWords.Of(other, car.Car) ?? CalendarWords.Sentence(other) ?? CaptureWords.Of(other, car) ?? line.Entry.Kind,
     };
 

@@ -8,6 +8,7 @@ internal sealed class CarBuilder(string id)
     private readonly CalendarBuilder _calendar = new();
     private readonly HashSet<string> _unsound = [];
     private readonly List<Try> _tries = [];
+    private readonly PositionNumbers _numbers = new();
     private readonly JobBook _jobs = new();
     private readonly BagShelf _bags = new();
     private readonly PhotoShelf _photos = new();
@@ -34,6 +35,8 @@ internal sealed class CarBuilder(string id)
                 return Judge(judged);
             case Tried tried:
                 return Note(tried.Try);
+            case StockHappening stock:
+                return _numbers.Apply(stock, _structure);
             default:
                 return ApplyWork(happening) is { } refusal ? Applied.Not(refusal) : Applied.Fully;
         }
@@ -55,6 +58,7 @@ internal sealed class CarBuilder(string id)
             Stance = Stance(structure),
             Unsound = _unsound.Order(StringComparer.Ordinal).ToValueList(),
             Tries = _tries.ToValueList(),
+            Numbers = _numbers.All(structure),
             Jobs = _jobs.Jobs(structure, faults),
             JobsDone = _jobs.Done,
             Scope = _jobs.Scope,
@@ -105,6 +109,7 @@ internal sealed class CarBuilder(string id)
         _work.Forget(gone);
         _tries.RemoveAll(attempt => !_structure.Joints.ContainsKey(attempt.Joint));
         _unsound.RemoveWhere(part => !_structure.Parts.ContainsKey(part));
+        _numbers.Forget(_structure);
         return new(null, gone.Except(things).Select(thing => thing.ToString()).ToValueList());
     }
 

@@ -32,6 +32,9 @@ public static class HappeningCheck
         SettingsChosen chosen => Chosen(history.Car.Structure, chosen.Settings),
         Noted noted => Note(history.Car.Structure, noted),
         Struck struck => Strike(history, struck),
+        NumberAssigned assigned => Named(history.Car.Structure, assigned.Thing, "number").Concat(StockCheck.Of(happening)),
+        Reserved reserved => Named(history.Car.Structure, reserved.Thing, "reservation").Concat(StockCheck.Of(happening)),
+        StockHappening stock => StockCheck.Of(stock),
         _ => CalendarCheck.Of(history.Car.Calendar, happening),
     }).ToValueList();
 

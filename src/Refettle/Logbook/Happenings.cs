@@ -46,6 +46,20 @@ public static class Happenings
         ("timeline-kept", 1, typeof(TimelineKept)),
         ("noted", 1, typeof(Noted)),
         ("struck", 1, typeof(Struck)),
+        ("number-described", 1, typeof(NumberDescribed)),
+        ("number-assigned", 1, typeof(NumberAssigned)),
+        ("pieces-moved", 1, typeof(PiecesMoved)),
+        ("kit-opened", 1, typeof(KitOpened)),
+        ("made-up", 1, typeof(MadeUp)),
+        ("reserved", 1, typeof(Reserved)),
+        ("ordered", 1, typeof(Ordered)),
+        ("order-promised", 1, typeof(OrderPromised)),
+        ("order-cancelled", 1, typeof(OrderCancelled)),
+        ("arrived", 1, typeof(Arrived)),
+        ("sent-back", 1, typeof(SentBack)),
+        ("offers-listed", 1, typeof(OffersListed)),
+        ("sent-out", 1, typeof(SentOut)),
+        ("came-back", 1, typeof(CameBack)),
     ];
 
     private static readonly Dictionary<(string Word, int Version), Type> TypeOf =

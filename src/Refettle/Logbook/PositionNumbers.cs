@@ -1,0 +1,51 @@
+namespace Refettle.Logbook;
+
+/// <summary>Part numbers by part and joint, while a log is folded.</summary>
+internal sealed class PositionNumbers
+{
+    private readonly SortedDictionary<string, PositionNumber> _byThing = new(StringComparer.Ordinal);
+
+    /// <summary>An entry that is wrong in itself, or about what the car does not have, is not applied.</summary>
+    public Applied Apply(StockHappening stock, StructureBuilder structure)
+    {
+        if (StockCheck.Of(stock).FirstOrDefault() is { } fault)
+            return Applied.Not($"{fault.Place}: {fault.Found}");
+        if ((stock as NumberAssigned)?.Thing is { } thing && !IsThere(thing, structure))
+            return Applied.Not($"the car has no {thing}");
+        if (stock is Reserved reserved && !IsThere(reserved.Thing, structure))
+            return Applied.Not($"the car has no {reserved.Thing}");
+        if (stock is NumberAssigned assigned)
+            Assign(assigned);
+        return Applied.Fully;
+    }
+
+    private void Assign(NumberAssigned assigned)
+    {
+        if (assigned.Number is { } number)
+            _byThing[assigned.Thing] = new(assigned.Thing, number, assigned.Count);
+        else
+            _byThing.Remove(assigned.Thing);
+    }
+
+    /// <summary>Drops the numbers of what is not there any more.</summary>
+    public void Forget(StructureBuilder structure)
+    {
+        foreach (var thing in _byThing.Keys.Where(thing => !IsThere(thing, structure)).ToList())
+            _byThing.Remove(thing);
+    }
+
+    /// <summary>Those of things that the mended structure still has.</summary>
+    public ValueList<PositionNumber> All(Structure structure)
+    {
+        var there = structure.Parts.Select(part => $"part {part.Id}").Concat(structure.Joints.Select(joint => $"joint {joint.Id}")).ToHashSet();
+        return _byThing.Values.Where(number => there.Contains(number.Thing)).ToValueList();
+    }
+
+    /// <summary>Whether a part or joint is on the car's description.</summary>
+    private static bool IsThere(string text, StructureBuilder structure) => Thing.TryParse(text, out var thing) && thing.Kind switch
+    {
+        ThingKind.Part => structure.Parts.ContainsKey(thing.Id),
+        ThingKind.Joint => structure.Joints.ContainsKey(thing.Id),
+        _ => false,
+    };
+}
