@@ -11,7 +11,7 @@ public sealed class JsonTests
         ["cars"], ["kits"], ["new", "Second"], ["show"], ["show", "parts"], ["check"], ["add", "tail-lamp", "--side", "left"], ["loose"], ["tie"],
         ["set", "part", "rl-clip", "name=Rear left clip", "--new"], ["set", "joint", "rl-clip-seat", "kind=clip", "holds=rl-clip,body", "--new"],
         ["mirror", "rl"], ["block", "off(rl-clip)", "--by", "off(rr-clip)"], ["show", "part", "rl-clip"], ["holds", "rl-clip"], ["stuck", "rl-clip-seat"],
-        ["tried", "rl-clip-seat", "--step", "ease", "--outcome", "held", "--minutes", "4"], ["reach", "free(rl-clip)"],
+        ["tried", "rl-clip-seat", "--step", "ease", "--outcome", "held", "--minutes", "4"], ["open-up", "rl-clip-seat", "rr-clip-seat"], ["reach", "free(rl-clip)"],
         ["why", "off(rr-clip)", "--for", "free(rl-clip)"], ["within", "off(rl-clip)"], ["others", "off(rl-clip)"], ["compare", "off(rl-clip)", "--with", "off(rr-clip)"],
         ["settings"], ["settings", "per-hour=40"], ["stance", "on-stands"], ["done", "open(rr-clip-seat)"], ["back", "open(rr-clip-seat)"],
         ["unsound", "body"], ["sound", "body"], ["bag", "pack", "14", "two clips", "--for", "part rl-clip"], ["note", "All well", "--about", "part rl-clip"], ["log"], ["strike", "last"], ["remove", "part", "rl-clip"], ["export"],

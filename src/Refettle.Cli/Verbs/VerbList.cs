@@ -12,6 +12,7 @@ internal static class VerbList
         ["holds"] = HoldsVerb.Make,
         ["stuck"] = StuckVerb.Make,
         ["tried"] = TriedVerb.Make,
+        ["open-up"] = OpenUpVerb.Make,
         ["why"] = WhyVerb.Make,
         ["within"] = WithinVerb.Make,
         ["others"] = OthersVerb.Make,

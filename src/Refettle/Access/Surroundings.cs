@@ -10,7 +10,7 @@ internal sealed class Surroundings(IDerivationSolver solver, Car car, Question q
     {
         if (plan.Status == PlanStatus.Impossible)
             return [];
-        var after = new CarStanding(After());
+        var after = new CarStanding(AfterPlan.Of(car, plan));
         var wanted = Candidates(after).Where(fact => !after.IsTrue(fact)).ToValueList();
         if (wanted.Count == 0)
             return [];
@@ -21,18 +21,6 @@ internal sealed class Surroundings(IDerivationSolver solver, Car car, Question q
             .OrderBy(pair => pair.estimate).ThenBy(pair => pair.fact).Take(most * 2)
             .Select(pair => Price(after, pair.fact, cancel)).OfType<Extra>()
             .OrderBy(extra => extra.Cost.Total.Value).ThenBy(extra => extra.Fact).Take(most).ToValueList();
-    }
-
-    private Car After()
-    {
-        var stances = car.Structure.States.Where(state => state.IsStance).Select(state => state.Id).ToHashSet();
-        var reached = plan.Steps.Select(step => step.Fact).Where(fact => fact.Kind != FactKind.State || !stances.Contains(fact.Subject));
-        var last = plan.Steps.LastOrDefault(step => step.Fact.Kind == FactKind.State && stances.Contains(step.Fact.Subject));
-        return car with
-        {
-            Done = car.Done.Concat(reached).Distinct().ToValueList(),
-            Stance = last?.Fact.Subject ?? car.Stance,
-        };
     }
 
     private static IEnumerable<Fact> Candidates(CarStanding after) =>

@@ -9,34 +9,53 @@ public static class Gate
 
     private const string NotInHand = "not in hand, and this destroys it";
 
+    private static readonly Fact Drained = Fact.State("brakes-drained");
+
+    private static readonly Fact Safe = Fact.State("airbags-safe");
+
     /// <summary>All that closes the gate, by cause; empty when it is open.</summary>
     /// <param name="standing">The car at the moment of the try.</param>
     /// <param name="joint">The joint that is tried.</param>
     /// <param name="rung">The try.</param>
     /// <param name="atHand">What is in hand, and what rubber and plastic parts are shielded. Shielding serves nothing else.</param>
-    /// <remarks>Near, for heat, is what the joint's parts are joined to and what is in their zone; for flame, sparks and cutting also the zones
-    /// that the zone says are near, or the whole car where it says nothing. Hot work rules ask for more (29 CFR 1910.252(a): combustibles
+    /// <remarks>Near, for heat, is what the joint's parts are joined to and what is in their zone (a body shell is as large as the car: what hangs
+    /// on it counts in the zones around only); for flame, sparks and cutting all in the zones that the zone says are near, or the whole car where it says nothing. Hot work rules ask for more (29 CFR 1910.252(a): combustibles
     /// 35 ft away, a fire watch of 30 minutes): the caution at the try says so.</remarks>
     public static ValueList<ClosedBy> Of(CarStanding standing, Joint joint, Rung rung, AtHand atHand)
     {
-        var causes = new List<(string Cause, string Thing)>();
-        if ((rung.Danger & Danger.Fire) != 0)
-            causes.AddRange(NearBy(standing, joint, acrossZones: true).SelectMany(part => Burns(standing, part), (part, cause) => (cause, part.Name)));
-        if (rung.Danger != Danger.None)
-            causes.AddRange(NearBy(standing, joint, acrossZones: false).Where(part => Softens(part, joint, atHand)).Select(part => (Soft, part.Name)));
-        causes.AddRange(rung.Destroys.Where(thing => !atHand.InHand.Contains(thing)).Select(thing => (NotInHand, thing)));
+        var causes = Threats(standing, joint, rung, atHand).Select(threat => (threat.Cause, Thing: threat.Part.Name))
+            .Concat(rung.Destroys.Where(thing => !atHand.InHand.Contains(thing)).Select(thing => (Cause: NotInHand, Thing: thing)));
         return causes.GroupBy(cause => cause.Cause, cause => cause.Thing)
             .Select(group => new ClosedBy(group.Key, group.Distinct().Order(StringComparer.Ordinal).ToValueList())).ToValueList();
     }
 
-    private static IEnumerable<string> Burns(CarStanding standing, Part part)
+    /// <summary>What would have to become true for the gate to open, what is not in hand apart; null when nothing can open it.</summary>
+    public static ValueList<Fact>? OpenedBy(CarStanding standing, Joint joint, Rung rung, AtHand atHand)
+    {
+        var facts = Threats(standing, joint, rung, atHand).Select(threat => threat.Mend).Distinct().Order().ToValueList();
+        return facts.Any(fact => fact.Kind == FactKind.Off && standing.Parts[fact.Subject].Fixed) ? null : facts;
+    }
+
+    /// <summary>The names of rubber and plastic parts that a try would hurt unless they are shielded.</summary>
+    public static IEnumerable<string> WouldNeedShield(CarStanding standing, Joint joint, Rung rung) =>
+        Threats(standing, joint, rung, AtHand.Nothing).Where(threat => threat.Cause == Soft).Select(threat => threat.Part.Name);
+
+    private static IEnumerable<Threat> Threats(CarStanding standing, Joint joint, Rung rung, AtHand atHand)
+    {
+        var burns = (rung.Danger & Danger.Fire) == 0 ? [] : NearBy(standing, joint, acrossZones: true).SelectMany(part => Burns(standing, part));
+        var softens = rung.Danger == Danger.None ? [] : NearBy(standing, joint, acrossZones: false)
+            .Where(part => Softens(part, joint, atHand)).Select(part => new Threat(part, Soft, Fact.Off(part.Id)));
+        return burns.Concat(softens);
+    }
+
+    private static IEnumerable<Threat> Burns(CarStanding standing, Part part)
     {
         if (part.Hazards.Contains(Hazard.Fuel))
-            yield return "fuel system, still on the car";
-        if (part.Hazards.Contains(Hazard.BrakeFluid) && !standing.IsTrue(Fact.State("brakes-drained")))
-            yield return "brake fluid in it, still on the car";
-        if (part.Hazards.Contains(Hazard.Airbag) && !standing.IsTrue(Fact.State("airbags-safe")))
-            yield return "airbag, not made safe";
+            yield return new(part, "fuel system, still on the car", Fact.Off(part.Id));
+        if (part.Hazards.Contains(Hazard.BrakeFluid) && !standing.IsTrue(Drained))
+            yield return new(part, "brake fluid in it, still on the car", standing.States.ContainsKey(Drained.Subject) ? Drained : Fact.Off(part.Id));
+        if (part.Hazards.Contains(Hazard.Airbag) && !standing.IsTrue(Safe))
+            yield return new(part, "airbag, not made safe", standing.States.ContainsKey(Safe.Subject) ? Safe : Fact.Off(part.Id));
     }
 
     private static bool Softens(Part part, Joint joint, AtHand atHand) =>
@@ -45,13 +64,20 @@ public static class Gate
 
     private static IEnumerable<Part> NearBy(CarStanding standing, Joint joint, bool acrossZones)
     {
-        var neighbours = joint.Holds.SelectMany(standing.JointsOf).SelectMany(other => other.Holds).ToHashSet();
-        var zones = joint.Holds.Select(part => standing.Parts[part]).Where(part => !part.Fixed).Select(part => part.Zone).ToHashSet();
-        var isWholeCar = acrossZones && (zones.Count == 0 || zones.Any(zone => !standing.Zones.TryGetValue(zone, out var known) || known.Near.Count == 0));
-        var reached = zones.SelectMany(zone => acrossZones && standing.Zones.TryGetValue(zone, out var known) ? known.Near : []).Concat(zones).ToHashSet();
-        return standing.Parts.Values.Where(part => !standing.IsTrue(Fact.Off(part.Id))
-            && (isWholeCar || neighbours.Contains(part.Id) || reached.Contains(part.Zone) || part.Zone == Zone.WholeCar));
+        var (small, shells) = (joint.Holds.Where(part => !standing.Parts[part].Fixed).ToList(), joint.Holds.Where(part => standing.Parts[part].Fixed));
+        var (joined, joinedToShell) = (JoinedTo(standing, small), JoinedTo(standing, shells));
+        var zones = small.Select(part => standing.Parts[part].Zone).ToHashSet();
+        var isAlone = zones.Count == 0 || zones.Any(zone => !standing.Zones.TryGetValue(zone, out var known) || known.Near.Count == 0);
+        var around = zones.SelectMany(zone => standing.Zones.TryGetValue(zone, out var known) ? known.Near : []).Concat(zones).ToHashSet();
+        return standing.Parts.Values.Where(part => !standing.IsTrue(Fact.Off(part.Id)) && (joined.Contains(part.Id) || part.Zone == Zone.WholeCar
+            || zones.Contains(part.Zone) || ((acrossZones || joinedToShell.Contains(part.Id)) && (isAlone || around.Contains(part.Zone)))));
     }
+
+    private static HashSet<string> JoinedTo(CarStanding standing, IEnumerable<string> parts) =>
+        parts.SelectMany(standing.JointsOf).SelectMany(other => other.Holds).ToHashSet();
+
+    /// <param name="Mend">What takes the threat away.</param>
+    private sealed record Threat(Part Part, string Cause, Fact Mend);
 }
 
 /// <summary>What the person at the joint says is ready.</summary>

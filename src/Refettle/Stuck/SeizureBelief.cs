@@ -48,6 +48,20 @@ public sealed class SeizureBelief
         return Normal(own is null ? levels : Times(levels, own));
     }
 
+    /// <summary>The weights of the car's grades by all tries but those in some places.</summary>
+    public double[] GradesBut(IReadOnlyCollection<(string Zone, int Exposure)> places) =>
+        Product(_toGrade.Where(pair => !places.Contains(pair.Key)).Select(pair => pair.Value).Prepend([.. _model.CarGrades]));
+
+    /// <summary>For each grade the weights of a place's levels, all tries there taken in.</summary>
+    public ValueList<ValueList<double>> LevelsAt((string Zone, int Exposure) place) => Enumerable.Range(0, SeizureModel.Levels)
+        .Select(grade => _model.ZoneLevels(grade, place.Exposure))
+        .Select(levels => (_zoneEvidence.TryGetValue(place, out var evidence) ? Times(levels, evidence) : levels).ToValueList()).ToValueList();
+
+    /// <summary>For each level of its place the chances of a joint's own levels, its own tries taken in.</summary>
+    public ValueList<ValueList<double>> LevelsOf(string joint) => Enumerable.Range(0, SeizureModel.Levels)
+        .Select(_model.JointLevels)
+        .Select(levels => Normal(_likelihood.TryGetValue(joint, out var own) ? Times(levels, own) : levels).ToValueList()).ToValueList();
+
     private double[] Others((string Zone, int Exposure) place, string joint) => Product(
         _likelihood.Where(pair => pair.Key != joint && _placeOf(pair.Key) == place).Select(pair => ToZone(pair.Value)));
 

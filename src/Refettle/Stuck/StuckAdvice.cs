@@ -43,21 +43,21 @@ public static class StuckAdvice
     {
         var standing = new CarStanding(car);
         var subject = standing.Joints[joint];
-        var own = car.Tries.Where(attempt => attempt.Joint == joint).ToList();
+        var sofar = TriesSoFar.Of(car, subject, ladders);
         var answer = new StuckAnswer
         {
             Joint = joint,
-            Condition = own.LastOrDefault(attempt => attempt.Becomes is not null)?.Becomes ?? JointCondition.Sound,
-            Before = Belief(standing, ladders, []).Joint(joint).ToValueList(),
-            Now = Belief(standing, ladders, car.Tries).Joint(joint).ToValueList(),
+            Condition = sofar.Condition,
+            Before = CarBelief.Of(standing, ladders, []).Joint(joint).ToValueList(),
+            Now = CarBelief.Of(standing, ladders, car.Tries).Joint(joint).ToValueList(),
             Origin = "",
         };
         answer = answer with { Origin = ladders.For(subject.Kind).GetValueOrDefault(answer.Condition)?.Origin ?? "" };
-        return answer.Condition == JointCondition.Freed ? answer : WithNext(answer, standing, subject, own, ladders, atHand);
+        return answer.Condition == JointCondition.Freed ? answer : WithNext(answer, standing, subject, sofar, ladders, atHand);
     }
 
     private static StuckAnswer WithNext(
-        StuckAnswer answer, CarStanding standing, Joint joint, List<Try> own, LadderSet ladders, AtHand atHand)
+        StuckAnswer answer, CarStanding standing, Joint joint, TriesSoFar sofar, LadderSet ladders, AtHand atHand)
     {
         var rungs = ladders.For(joint.Kind);
         var closed = rungs.Values.SelectMany(ladder => ladder.Rungs).DistinctBy(rung => rung.Id)
@@ -67,8 +67,8 @@ public static class StuckAdvice
             Ladders = rungs,
             Condition = answer.Condition,
             Belief = [.. answer.Now],
-            Tried = own.Where(attempt => attempt.Becomes is null).Select(attempt => attempt.Rung).ToValueList(),
-            IsSoaked = own.Any(attempt => attempt.IsSoaked || ladders.Rung(joint.Kind, attempt.Rung)?.IsSoak == true),
+            Tried = sofar.Held,
+            IsSoaked = sofar.IsSoaked,
             PerHour = standing.Car.Settings.PerHour,
         };
         var all = TryPlanner.Best(question);
@@ -84,20 +84,4 @@ public static class StuckAdvice
 
     private static ValueList<TryOption> Open(ValueList<TryOption> options, ValueList<ClosedTry> closed) =>
         options.Where(option => closed.All(gate => gate.Rung.Id != option.Rung.Id)).ToValueList();
-
-    private static SeizureBelief Belief(CarStanding standing, LadderSet ladders, IEnumerable<Try> tries)
-    {
-        var attempts = tries.Where(attempt => standing.Joints.ContainsKey(attempt.Joint))
-            .Select(attempt => (attempt, rung: ladders.Rung(standing.Joints[attempt.Joint].Kind, attempt.Rung)))
-            .Where(pair => pair.rung is not null).Select(pair => new Attempt(pair.attempt, pair.rung!));
-        return new(SeizureModel.CommonPractice, PlaceOf, attempts);
-
-        (string, int) PlaceOf(string name)
-        {
-            var joint = standing.Joints[name];
-            var part = joint.Holds.Select(held => standing.Parts[held]).FirstOrDefault(held => !held.Fixed) ?? standing.Parts[joint.Holds[0]];
-            var exposure = joint.Exposure ?? (standing.Zones.TryGetValue(part.Zone, out var zone) ? zone.Exposure : 1);
-            return (part.Zone, exposure);
-        }
-    }
 }

@@ -14,6 +14,7 @@ public sealed class ApprovedTests
     [InlineData("show", "show")]
     [InlineData("show-joint", "show", "joint", "damper-foot")]
     [InlineData("check", "check")]
+    [InlineData("open-up", "open-up", "damper-foot", "damper-top")]
     public void An_answer_looks_as_approved(string name, params string[] words)
     {
         using var bench = new Bench();

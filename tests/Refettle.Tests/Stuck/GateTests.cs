@@ -74,7 +74,7 @@ public sealed class GateTests
         Assert.True(offered > 100);
     }
 
-    private static Car WithHazards(Car car, int seed)
+    internal static Car WithHazards(Car car, int seed)
     {
         var random = new Random(seed);
         var parts = car.Structure.Parts.Select(part => random.Next(4) == 0 ? part with { Hazards = [(Hazard)random.Next(5)] } : part);
@@ -83,7 +83,7 @@ public sealed class GateTests
         return car with { Structure = car.Structure with { Parts = parts.ToValueList(), Zones = zones.ToValueList() }, Done = off.ToValueList() };
     }
 
-    private static LadderSet Ladder() => new([new()
+    internal static LadderSet Ladder() => new([new()
     {
         Id = "any",
         Name = "Any",

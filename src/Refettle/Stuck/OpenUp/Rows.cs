@@ -1,0 +1,125 @@
+namespace Refettle.Stuck.OpenUp;
+
+/// <summary>The order of a joint's tries in each condition with what is open, and what following it costs at each level.</summary>
+internal sealed class Rows
+{
+    /// <summary>Stands for going on after more has been opened.</summary>
+    private const string GoOn = "(open up and go on)";
+
+    private readonly StuckJoint _joint;
+    private readonly Dictionary<JointCondition, Ladder> _open;
+    private readonly Dictionary<(JointCondition, bool), ValueList<Rung>> _rows = [];
+    private readonly Dictionary<(JointCondition, int, bool), double> _costs = [];
+
+    public Rows(StuckJoint joint, Func<string, bool> isAdmissible)
+    {
+        _joint = joint;
+        _open = joint.Ladders.ToDictionary(pair => pair.Key, pair => pair.Value with { Rungs = pair.Value.Rungs.Where(rung => isAdmissible(rung.Id)).ToValueList() });
+        IsSure = IsSureFrom(joint.Condition, []);
+        if (IsSure)
+            Expected = Best(Question(joint.Condition, joint.IsSoaked, joint.Tried)).ExpectedMinutes;
+    }
+
+    /// <summary>Whether every way the tries can go ends with the joint free.</summary>
+    public bool IsSure { get; }
+
+    /// <summary>Expected minutes to free it, by what is believed of this joint by itself.</summary>
+    public double Expected { get; }
+
+    /// <summary>The tries that are worth their minutes before more is opened.</summary>
+    /// <param name="goesOn">What it costs to open up and go on from there.</param>
+    public Pass PassBefore(Minutes goesOn)
+    {
+        Rung last = new() { Id = GoOn, Says = GoOn, Takes = goesOn, Odds = [1, 1, 1, 1, 1] };
+        var ladders = _open.ToDictionary(pair => pair.Key, pair => pair.Value with { Rungs = [.. pair.Value.Rungs, last] });
+        var row = Best(Question(_joint.Condition, _joint.IsSoaked, _joint.Tried) with { Ladders = ladders }).IfHeld;
+        var known = ladders[_joint.Condition].Rungs.ToDictionary(rung => rung.Id);
+        return Walk(row.Select(id => known[id]).TakeWhile(rung => !rung.IsSure).ToValueList());
+    }
+
+    /// <summary>The order once the tries of a pass have failed.</summary>
+    public ValueList<Rung> AfterFailing(Pass pass) => Row(Question(_joint.Condition, _joint.IsSoaked || pass.EndsSoaked, [.. _joint.Tried, .. pass.Rungs.Select(rung => rung.Id)])
+        with { Belief = Normal(_joint.Belief.Zip(pass.Held, (belief, held) => belief * held)) });
+
+    /// <summary>Expected minutes of following a row at a level.</summary>
+    public double Cost(ValueList<Rung> row, JointCondition condition, int level, bool isSoaked)
+    {
+        var (minutes, reached) = (0.0, 1.0);
+        isSoaked |= _joint.IsSoaked;
+        foreach (var rung in row)
+        {
+            minutes += reached * MinutesOf(rung);
+            foreach (var mishap in rung.Mishaps.Where(mishap => mishap.Odds[level] > 0))
+                minutes += reached * mishap.Odds[level] * CostFrom(mishap.Becomes, level, isSoaked);
+            reached *= Math.Max(0, Held(rung, level, isSoaked));
+            isSoaked |= rung.IsSoak;
+        }
+
+        return minutes;
+    }
+
+    /// <summary>Expected minutes to free a joint that has got worse.</summary>
+    public double CostFrom(JointCondition condition, int level, bool isSoaked)
+    {
+        if (_costs.TryGetValue((condition, level, isSoaked), out var known))
+            return known;
+        if (!_rows.TryGetValue((condition, isSoaked), out var row))
+            _rows.Add((condition, isSoaked), row = Row(Question(condition, isSoaked, [])));
+        return _costs[(condition, level, isSoaked)] = Cost(row, condition, level, isSoaked);
+    }
+
+    /// <summary>Minutes of one try, money turned into minutes.</summary>
+    public double MinutesOf(Rung rung) => (double)rung.Takes.Value + ((double)(rung.Spends.Amount / _joint.PerHour.Amount) * 60);
+
+    private Pass Walk(ValueList<Rung> rungs)
+    {
+        double[] free = new double[SeizureModel.Levels], minutes = new double[SeizureModel.Levels], held = [1, 1, 1, 1, 1];
+        var worse = new List<Worsened>();
+        var isSoaked = _joint.IsSoaked;
+        foreach (var rung in rungs)
+        {
+            worse.AddRange(rung.Mishaps.Select(mishap => new Worsened(mishap.Becomes, isSoaked, [.. held.Select((chance, level) => chance * mishap.Odds[level])])));
+            for (var level = 0; level < held.Length; level++)
+            {
+                minutes[level] += held[level] * MinutesOf(rung);
+                free[level] += held[level] * rung.OddsAt(level, isSoaked);
+                held[level] *= Math.Max(0, Held(rung, level, isSoaked));
+            }
+
+            isSoaked |= rung.IsSoak;
+        }
+
+        return new(rungs, free, minutes, held, worse, isSoaked);
+    }
+
+    private static ValueList<Rung> Row(NextTryQuestion question)
+    {
+        var known = question.Ladders[question.Condition].Rungs.ToDictionary(rung => rung.Id);
+        return Best(question).IfHeld.Select(id => known[id]).ToValueList();
+    }
+
+    private NextTryQuestion Question(JointCondition condition, bool isSoaked, ValueList<string> tried) => new()
+    {
+        Ladders = _open,
+        Condition = condition,
+        Belief = [.. _joint.Belief],
+        Tried = tried,
+        IsSoaked = isSoaked,
+        PerHour = _joint.PerHour,
+    };
+
+    private static NextTryAnswer Best(NextTryQuestion question) => TryPlanner.Best(question);
+
+    private bool IsSureFrom(JointCondition condition, HashSet<JointCondition> seen) =>
+        !seen.Add(condition) || (_open.TryGetValue(condition, out var ladder) && ladder.Rungs.Any(rung => rung.IsSure)
+            && ladder.Rungs.SelectMany(rung => rung.Mishaps).All(mishap => IsSureFrom(mishap.Becomes, seen)));
+
+    private static double Held(Rung rung, int level, bool isSoaked) => 1 - rung.OddsAt(level, isSoaked) - rung.Mishaps.Sum(mishap => mishap.Odds[level]);
+
+    private static double[] Normal(IEnumerable<double> values)
+    {
+        double[] all = [.. values];
+        var sum = all.Sum();
+        return sum > 0 ? Array.ConvertAll(all, value => value / sum) : Array.ConvertAll(all, _ => 1.0 / all.Length);
+    }
+}
