@@ -39,7 +39,8 @@ internal sealed class Rows
 
     /// <summary>The order once the tries of a pass have failed.</summary>
     public ValueList<Rung> AfterFailing(Pass pass) => Row(Question(_joint.Condition, _joint.IsSoaked || pass.EndsSoaked, [.. _joint.Tried, .. pass.Rungs.Select(rung => rung.Id)])
-        with { Belief = Normal(_joint.Belief.Zip(pass.Held, (belief, held) => belief * held)) });
+        with
+    { Belief = Normal(_joint.Belief.Zip(pass.Held, (belief, held) => belief * held)) });
 
     /// <summary>Expected minutes of following a row at a level.</summary>
     public double Cost(ValueList<Rung> row, JointCondition condition, int level, bool isSoaked)

@@ -41,7 +41,11 @@ internal static class RandomQuestions
         [JointCondition.Sound] = new() { Id = $"sound{random.Next()}", Name = "Sound", Rungs = Rungs(random, "s", 3, harm: true), Origin = "made up" },
         [JointCondition.SnappedFlush] = new()
         {
-            Id = $"snapped{random.Next()}", Name = "Snapped", Condition = JointCondition.SnappedFlush, Rungs = Rungs(random, "b", 1, harm: false), Origin = "made up",
+            Id = $"snapped{random.Next()}",
+            Name = "Snapped",
+            Condition = JointCondition.SnappedFlush,
+            Rungs = Rungs(random, "b", 1, harm: false),
+            Origin = "made up",
         },
     };
 
