@@ -6,6 +6,7 @@ Dictionary<string, Func<string[], int>> verbs = new()
     ["access"] = Access.Run,
     ["check-kits"] = CheckKits.Run,
     ["forecast"] = Forecast.Run,
+    ["fuzz"] = Fuzz.Run,
     ["holds"] = HoldsTime.Run,
     ["kit-times"] = KitTimes.Run,
     ["kill-writer"] = KillWriter.Run,
