@@ -62,6 +62,9 @@ public sealed class SeizureBelief
         .Select(_model.JointLevels)
         .Select(levels => Normal(_likelihood.TryGetValue(joint, out var own) ? Times(levels, own) : levels).ToValueList()).ToValueList();
 
+    /// <summary>The zone and exposure of a joint.</summary>
+    public (string Zone, int Exposure) PlaceOf(string joint) => _placeOf(joint);
+
     private double[] Others((string Zone, int Exposure) place, string joint) => Product(
         _likelihood.Where(pair => pair.Key != joint && _placeOf(pair.Key) == place).Select(pair => ToZone(pair.Value)));
 
