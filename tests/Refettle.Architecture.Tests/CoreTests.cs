@@ -20,6 +20,7 @@ public sealed partial class CoreTests
         ["Forecast"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline"],
         ["Stock"] = ["Logbook", "Access", "Stuck", "Bench", "Timeline", "Forecast"],
         ["CloseUp"] = ["Logbook", "Access", "Bench", "Timeline"],
+        ["QuickLine"] = ["Logbook"],
         ["SaleFile"] = ["Logbook", "Access", "Scope", "Timeline", "Stock", "CloseUp"],
     };
 

@@ -14,7 +14,7 @@ public sealed class JsonTests
         ["tried", "rl-clip-seat", "--step", "ease", "--outcome", "held", "--minutes", "4"], ["open-up", "rl-clip-seat", "rr-clip-seat"], ["reach", "free(rl-clip)"],
         ["why", "off(rr-clip)", "--for", "free(rl-clip)"], ["within", "off(rl-clip)"], ["others", "off(rl-clip)"], ["compare", "off(rl-clip)", "--with", "off(rr-clip)"],
         ["settings"], ["settings", "per-hour=40"], ["stance", "on-stands"], ["done", "open(rr-clip-seat)"], ["back", "open(rr-clip-seat)"],
-        ["unsound", "body"], ["sound", "body"], ["bag", "pack", "14", "two clips", "--for", "part rl-clip"], ["note", "All well", "--about", "part rl-clip"], ["log"], ["strike", "last"], ["remove", "part", "rl-clip"], ["export"],
+        ["unsound", "body"], ["sound", "body"], ["say", "rl clip cracked, need 2"], ["bag", "pack", "14", "two clips", "--for", "part rl-clip"], ["note", "All well", "--about", "part rl-clip"], ["log"], ["strike", "last"], ["remove", "part", "rl-clip"], ["export"],
         ["tighten", "rr-clip-seat", "--fitted", "dry"], ["snugged", "rr-clip-seat"], ["torqued", "rr-clip-seat", "--at", "5Nm"], ["height", "rl", "382mm"],
         ["look", "above-axle", "--car", "corner"], ["ready"],
         ["stock", "describe", "s-1", "--name", "Seal", "--shelf-life", "60"], ["stock", "describe", "k-1", "--contains", "s-1=2"], ["stock", "assign", "joint rr-clip-seat", "s-1"],

@@ -24,6 +24,7 @@ internal static class VerbList
         ["stance"] = StanceVerb.Make,
         ["sound"] = SoundVerb.Sound,
         ["unsound"] = SoundVerb.Unsound,
+        ["say"] = SayVerb.Make,
         ["bag"] = BagVerb.Make,
         ["note"] = NoteVerb.Make,
         ["log"] = LogVerb.Make,
