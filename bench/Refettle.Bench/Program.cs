@@ -10,6 +10,7 @@ Dictionary<string, Func<string[], int>> verbs = new()
     ["holds"] = HoldsTime.Run,
     ["kit-times"] = KitTimes.Run,
     ["kill-writer"] = KillWriter.Run,
+    ["load"] = Load.Run,
     ["open-log"] = OpenLog.Run,
     ["sheet-load"] = SheetLoad.Run,
     ["power-loss"] = PowerLoss.Run,
