@@ -10,14 +10,14 @@ public static class CalendarWords
     {
         SpellAdded added => $"spell {added.Spell.Id}: {Of(added.Spell)}",
         SpellRemoved removed => $"spell {removed.Spell} taken out",
-        SpellMissed missed => $"spell {missed.Spell} does not take place on {Day(missed.Day)}",
+        SpellMissed missed => $"spell {missed.Spell} does not take place on {DayWords.Day(missed.Day)}",
         TimeZoneChosen chosen => $"the clock on the wall: {chosen.Zone}",
-        HandoverSet { Handover: { } date } => $"date to meet: {Moment(date.By)}, {date.What}",
+        HandoverSet { Handover: { } date } => $"date to meet: {DayWords.Moment(date.By)}, {date.What}",
         HandoverSet => "no date to meet any more",
         FacilityAdded added => $"there is {Of(added.Facility)}",
         FacilityRemoved removed => $"{removed.Facility} is there no more",
         ClimateExpected expected => $"air to expect in {(expected.Months.Count == 1 ? "1 month" : $"{expected.Months.Count} months")}",
-        ClimateRead read => $"air on {Day(read.Reading.Day)}: {read.Reading.Celsius:0.#} °C, {read.Reading.HumidityPercent:0.#} %",
+        ClimateRead read => $"air on {DayWords.Day(read.Reading.Day)}: {read.Reading.Celsius:0.#} °C, {read.Reading.HumidityPercent:0.#} %",
         _ => OfTask(happening),
     };
 
@@ -27,14 +27,14 @@ public static class CalendarWords
     /// <summary>When a spell takes place: <c>Tue, Thu 18:30–21:30 from 2027-01-05 until 2027-02-16</c>.</summary>
     public static string Of(Spell spell)
     {
-        var hours = $"{Clock(spell.From)}–{Clock(spell.Until)}{(spell.Until <= spell.From ? " of the next day" : "")}";
+        var hours = $"{DayWords.Clock(spell.From)}–{DayWords.Clock(spell.Until)}{(spell.Until <= spell.From ? " of the next day" : "")}";
         if (spell.Repeats is not { } again)
-            return $"{Day(spell.First)} {hours}";
-        var days = again.Rhythm == Rhythm.Daily ? "daily" : string.Join(", ", (again.Days.Count == 0 ? [spell.First.DayOfWeek] : again.Days).Select(Short));
+            return $"{DayWords.Day(spell.First)} {hours}";
+        var days = again.Rhythm == Rhythm.Daily ? "daily" : string.Join(", ", (again.Days.Count == 0 ? [spell.First.DayOfWeek] : again.Days).Select(DayWords.Short));
         var every = again.Interval == 1 ? "" : again.Rhythm == Rhythm.Daily ? $" every {again.Interval} days" : $" every {again.Interval} weeks";
-        var end = (again.Until is { } until ? $" until {Day(until)}" : "") + (again.Count is { } count ? $", {count} times" : "");
-        var except = spell.Except.Count == 0 ? "" : $", not on {string.Join(", ", spell.Except.Select(Day))}";
-        return $"{days}{every} {hours} from {Day(spell.First)}{end}{except}";
+        var end = (again.Until is { } until ? $" until {DayWords.Day(until)}" : "") + (again.Count is { } count ? $", {count} times" : "");
+        var except = spell.Except.Count == 0 ? "" : $", not on {string.Join(", ", spell.Except.Select(DayWords.Day))}";
+        return $"{days}{every} {hours} from {DayWords.Day(spell.First)}{end}{except}";
     }
 
     /// <summary>What a facility is and when it is there.</summary>
@@ -51,22 +51,12 @@ public static class CalendarWords
         var days = (facility.From, facility.Until) switch
         {
             (null, null) => "",
-            ({ } from, null) => $", from {Day(from)}",
-            (null, { } until) => $", until {Day(until)}",
-            ({ } from, { } until) => $", {Day(from)} to {Day(until)}",
+            ({ } from, null) => $", from {DayWords.Day(from)}",
+            (null, { } until) => $", until {DayWords.Day(until)}",
+            ({ } from, { } until) => $", {DayWords.Day(from)} to {DayWords.Day(until)}",
         };
         return $"{facility.Name} ({kind}{(facility.Count > 1 ? $", {facility.Count} of them" : "")}{days})";
     }
-
-    /// <summary><c>Sat 2027-01-09 10:00</c></summary>
-    public static string Moment(LocalDateTime time) => $"{Day(time.Date)} {Clock(time.TimeOfDay)}";
-
-    /// <summary><c>Sat 2027-01-09</c></summary>
-    public static string Day(LocalDate day) => $"{Short(day.DayOfWeek)} {day:uuuu-MM-dd}";
-
-    public static string Clock(LocalTime time) => $"{time:HH:mm}";
-
-    private static string Short(IsoDayOfWeek day) => day.ToString()[..3];
 
     private static string? OfTask(Happening? happening) => happening switch
     {
@@ -76,10 +66,10 @@ public static class CalendarWords
         TaskTimed timed => $"task {timed.Task} takes what is derived",
         TaskSplit { Parts.Count: 0 } split => $"task {split.Task} is whole again",
         TaskSplit split => $"task {split.Task} split into {string.Join(" + ", split.Parts)}",
-        TaskFixed { Start: { } start } set => $"task {set.Task} starts {Moment(start)}",
+        TaskFixed { Start: { } start } set => $"task {set.Task} starts {DayWords.Moment(start)}",
         TaskFixed set => $"task {set.Task} is free to start",
-        TaskForbidden forbidden => $"task {forbidden.Task} not from {Day(forbidden.Days.First)} to {Day(forbidden.Days.Last)}",
-        TaskMarked marked => $"task {marked.Mark.Task} {(marked.Mark.Progress == TaskProgress.Ahead ? "not begun" : marked.Mark.Progress == TaskProgress.Begun ? "begun" : "done")}, {Moment(marked.Mark.At)}",
+        TaskForbidden forbidden => $"task {forbidden.Task} not from {DayWords.Day(forbidden.Days.First)} to {DayWords.Day(forbidden.Days.Last)}",
+        TaskMarked marked => $"task {marked.Mark.Task} {(marked.Mark.Progress == TaskProgress.Ahead ? "not begun" : marked.Mark.Progress == TaskProgress.Begun ? "begun" : "done")}, {DayWords.Moment(marked.Mark.At)}",
         TimelineKept kept => $"timeline of {kept.Tasks.Count} tasks kept",
         _ => null,
     };

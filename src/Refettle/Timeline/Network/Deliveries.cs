@@ -1,0 +1,29 @@
+namespace Refettle.Timeline.Network;
+
+/// <summary>Things that are ordered and waited for.</summary>
+internal static class Deliveries
+{
+    /// <summary>Days on the way, while nobody has said how many: shown as a default.</summary>
+    private const int DefaultDays = 5;
+
+    private const int MinutesOfADay = 24 * 60;
+
+    /// <summary>An order and its way here.</summary>
+    /// <returns>The wait that ends when it is here.</returns>
+    public static string Add(NetworkDraft draft, string about, string things, JobWait? wait = null)
+    {
+        var order = draft.Add(new()
+        {
+            Id = $"order.{about}",
+            Kind = TaskKind.Order,
+            Says = $"Order: {things}",
+            Takes = new(10),
+            Origin = Origin.Default,
+        });
+        var way = draft.Add(TryTasks.Wait($"wait.delivery.{about}", $"On the way: {things}", Days(wait?.Days ?? DefaultDays), wait?.Origin ?? Origin.Default));
+        draft.Link(order, way);
+        return way;
+    }
+
+    public static Minutes Days(decimal days) => new(Math.Ceiling(days * MinutesOfADay));
+}

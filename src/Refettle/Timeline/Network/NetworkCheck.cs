@@ -1,0 +1,103 @@
+using Refettle.Access;
+using Refettle.Stuck;
+
+namespace Refettle.Timeline.Network;
+
+/// <summary>Replays tasks in the order of a schedule on the car: what is taken apart by the rules of access, what is put together backwards by
+/// the same rules, each try against its gate. It shares nothing with what derives the tasks but the words.</summary>
+public static class NetworkCheck
+{
+    private const string Report = "This is a fault of the program: please report it.";
+
+    /// <summary>Everything that keeps the order from working; empty when it works.</summary>
+    /// <param name="order">All tasks in the order of their starts.</param>
+    public static ValueList<Fault> Of(Car car, Question question, IReadOnlyList<WorkTask> order) =>
+        [.. Apart(car, question, order), .. Together(car, order), .. Gates(car, order)];
+
+    /// <summary>The strip, as a plan of its own.</summary>
+    private static ValueList<Fault> Apart(Car car, Question question, IReadOnlyList<WorkTask> order)
+    {
+        var steps = order.Where(task => task.Kind is TaskKind.Strip or TaskKind.Try || IsChangeOfStrip(task)).SelectMany(task => task.Steps);
+        return PlanCheck.Of(car, Plan(car, question, steps));
+    }
+
+    /// <summary>The refit from its end: put on the car that is whole, it must be a plan that takes it apart.</summary>
+    private static ValueList<Fault> Together(Car car, IReadOnlyList<WorkTask> order)
+    {
+        var whole = car with { Done = [], Stance = Refettle.Car.OnWheels };
+        var standing = new CarStanding(whole);
+        var steps = new List<Step>();
+        var stance = standing.States.ContainsKey(Refettle.Car.OnWheels) ? Refettle.Car.OnWheels : null;
+        var (stanceOf, now) = (new Dictionary<string, string?>(), (string?)null);
+        foreach (var task in order.Where(task => task.Kind is TaskKind.Refit || (task.Kind == TaskKind.Stance)))
+        {
+            now = task.Kind == TaskKind.Stance ? task.Stance : now;
+            stanceOf[task.Id] = now ?? car.Stance;
+        }
+
+        foreach (var task in order.Where(task => task.Kind == TaskKind.Refit).Reverse())
+        {
+            if (stanceOf[task.Id] is { } needed && needed != stance && standing.States.TryGetValue(needed, out var state) && state.Ways.Count > 0)
+            {
+                steps.Add(new() { Fact = Fact.State(needed), Way = state.Ways[0].Id, Says = state.Name, Place = "", Posture = "", Cost = new(state.Ways[0].Open, state.Ways[0].Close, default, default) });
+                stance = needed;
+            }
+
+            steps.AddRange(task.Steps.Reverse());
+        }
+
+        var goals = steps.Select(step => step.Fact).Take(1).ToValueList();
+        return goals.Count == 0 ? [] : PlanCheck.Of(whole, Plan(whole, new() { Goals = [] }, steps)).Where(fault => !IsAboutMinutes(fault)).ToValueList();
+    }
+
+    /// <summary>Each try on the car as it stands then.</summary>
+    private static IEnumerable<Fault> Gates(Car car, IReadOnlyList<WorkTask> order)
+    {
+        var done = car.Done.ToHashSet();
+        var ended = new HashSet<string>();
+        foreach (var task in order)
+        {
+            ended.Add(task.Id);
+            if (task.Kind == TaskKind.Refit)
+                done.ExceptWith(task.Steps.Select(step => step.Fact));
+            foreach (var closed in task.Kind == TaskKind.Try && task.Rungs.Count > 0 ? Closed(car with { Done = done.ToValueList() }, task, ended) : [])
+                yield return closed;
+            if (task.Kind is TaskKind.Strip or TaskKind.Try)
+                done.UnionWith(task.Steps.Select(step => step.Fact));
+        }
+    }
+
+    private static IEnumerable<Fault> Closed(Car car, WorkTask task, HashSet<string> ended)
+    {
+        var standing = new CarStanding(car);
+        ValueList<string> shielded = ended.Any(id => IsNamed(id, $"shield.{task.Joint}")) ? [AtHand.All] : [];
+        foreach (var rung in task.Rungs)
+        {
+            ValueList<string> inHand = ended.Any(id => IsNamed(id, $"wait.delivery.{task.Joint}")) ? rung.Destroys : [];
+            foreach (var reason in Gate.Of(standing, standing.Joints[task.Joint!], rung, new(inHand, shielded)))
+                yield return new($"task {task.Id}", $"{rung.Id} is to be tried while its gate is closed: {reason.Cause}: {string.Join(", ", reason.Things)}", Report);
+        }
+    }
+
+    private static bool IsNamed(string id, string name) => id == name || id.StartsWith($"{name}-", StringComparison.Ordinal);
+
+    private static bool IsChangeOfStrip(WorkTask task) => task.Kind == TaskKind.Stance && task.Steps.Count > 0;
+
+    private static bool IsAboutMinutes(Fault fault) => fault.Found.Contains("by the sheet", StringComparison.Ordinal);
+
+    /// <summary>Stances are priced when they are first entered, as a plan prices them.</summary>
+    private static Plan Plan(Car car, Question question, IEnumerable<Step> steps)
+    {
+        var standing = new CarStanding(car);
+        var entered = new HashSet<Fact>();
+        var priced = steps.Select(step => !IsStance(standing, step.Fact) ? step
+            : step with { Cost = !standing.IsTrue(step.Fact) && entered.Add(step.Fact) ? Priced(standing, step) : Cost.Nothing }).ToValueList();
+        return new() { Question = question, Status = PlanStatus.Feasible, Steps = priced, Cost = priced.Aggregate(Cost.Nothing, (sum, step) => sum + step.Cost) };
+    }
+
+    private static Cost Priced(CarStanding standing, Step step) =>
+        standing.States[step.Fact.Subject].Ways.FirstOrDefault(way => way.Id == step.Way) is { } way && step.Cost.Total == Minutes.Zero ? new(way.Open, way.Close, default, default) : step.Cost;
+
+    private static bool IsStance(CarStanding standing, Fact fact) =>
+        fact.Kind == FactKind.State && standing.States.TryGetValue(fact.Subject, out var state) && state.IsStance;
+}

@@ -1,0 +1,76 @@
+using Refettle.Access;
+
+namespace Refettle.Timeline.Network;
+
+/// <summary>Derives the tasks of a car: what takes it apart, what is done meanwhile, what puts it together, what is checked at the end.</summary>
+public static class NetworkPlanner
+{
+    public static TaskNetwork Of(NetworkQuestion question)
+    {
+        var standing = new CarStanding(question.Car);
+        var draft = new NetworkDraft();
+        var stuck = StuckJoints.Of(question, standing);
+        var strip = new StripTasks(draft, standing, question.Plan, stuck);
+        strip.Add();
+        var needs = draft.Links.ToList();
+        new TryTasks(draft, standing, strip).Add(stuck.Values);
+        var refit = new RefitTasks(draft, standing, strip);
+        refit.Add(needs);
+        KeepAway(draft, standing, refit);
+        foreach (var job in question.Jobs)
+            new JobTasks(draft, strip, refit).Add(job);
+        NewParts(draft, standing, strip, refit);
+        Repair(draft, standing, strip, refit);
+        new EndChecks(draft, standing, refit).Add();
+        new OwnersTerms(draft, question.Car.Calendar).Add();
+        Serve(draft, question.Plan.Question.Goals, strip);
+        return draft.Build();
+    }
+
+    /// <summary>What burns stays off until the last try with fire is over.</summary>
+    private static void KeepAway(NetworkDraft draft, CarStanding standing, RefitTasks refit)
+    {
+        var hot = draft.Tasks.Where(task => task.Kind == TaskKind.Try && task.Rungs.Any(rung => (rung.Danger & Stuck.Danger.Fire) != 0)).Select(task => task.Id).ToList();
+        foreach (var back in refit.All.Where(id => draft[id].Kind == TaskKind.Refit && draft[id].Steps.Any(step => FireGate.IsSafeguard(standing, step))).ToList())
+        {
+            foreach (var task in hot)
+                draft.TryLink(task, back, "no fire once it is back");
+        }
+    }
+
+    /// <summary>What the steps destroy or use up is here before it is needed: parts one by one, single-use fasteners and the like in one order.</summary>
+    private static void NewParts(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit)
+    {
+        foreach (var (part, task) in strip.Made.SelectMany(made => made.Chunk.Steps.SelectMany(step => step.Destroys).Select(part => (part, made.Task))).DistinctBy(pair => pair.part).ToList())
+            draft.Link(Deliveries.Add(draft, part, standing.Parts[part].Name), refit.MirrorOf(task), why: "new, as it was destroyed");
+        var users = refit.All.Where(id => draft[id].Kind == TaskKind.Refit
+            && draft[id].Steps.Any(step => step.Fact.Kind == FactKind.Open && standing.Joints[step.Fact.Subject].SingleUse)).ToList();
+        if (users.Count == 0)
+            return;
+        var fasteners = Deliveries.Add(draft, "fasteners", "single-use fasteners, clips and seals");
+        foreach (var user in users)
+            draft.Link(fasteners, user, why: "new fasteners");
+    }
+
+    private static void Repair(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit)
+    {
+        var repair = new BodyRepair(draft, standing);
+        foreach (var (chunk, task) in strip.Made.Where(made => BodyRepair.Cuts(standing, made.Chunk.Lead)).ToList())
+        {
+            repair.Before(chunk.Lead, task);
+            repair.After(chunk.Lead, refit.MirrorOf(task));
+        }
+    }
+
+    /// <summary>Each task knows the goals that it serves: those that need something it does, at any remove.</summary>
+    private static void Serve(NetworkDraft draft, ValueList<Fact> goals, StripTasks strip)
+    {
+        foreach (var goal in goals)
+        {
+            if (strip.TaskOf(goal) is not { } task)
+                continue;
+            foreach (var id in draft.Before(task).Append(task).Where(id => !draft[id].For.Contains(goal)).ToList())
+                draft.Change(id, one => one with { For = [.. one.For, goal] });
+        }
+    }
+}

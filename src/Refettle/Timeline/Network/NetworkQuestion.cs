@@ -1,0 +1,19 @@
+using Refettle.Access;
+using Refettle.Stuck;
+
+namespace Refettle.Timeline.Network;
+
+/// <summary>What is to be done to a car, for the tasks to be derived from.</summary>
+public sealed record NetworkQuestion
+{
+    public required Car Car { get; init; }
+
+    /// <summary>Reaches all goals, those of the jobs too; a valid plan for this car.</summary>
+    public required Plan Plan { get; init; }
+
+    /// <summary>The jobs that are to be done.</summary>
+    public ValueList<Job> Jobs { get; init; } = [];
+
+    /// <summary>Without any, no joint is taken to be stuck.</summary>
+    public LadderSet Ladders { get; init; } = new([]);
+}

@@ -1,0 +1,112 @@
+using Refettle.Access;
+
+namespace Refettle.Timeline.Network;
+
+/// <summary>What the owner adds and sets: tasks of his own, how long a task takes him, when it starts, parts, days without it, how far it is.</summary>
+internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
+{
+    private const string NoSuchTask = "there is no such task now";
+
+    public void Add()
+    {
+        foreach (var own in calendar.Tasks)
+            draft.Add(TaskOf(own));
+        foreach (var own in calendar.Tasks)
+            Link(own);
+        foreach (var terms in calendar.Terms)
+            Apply(terms);
+        foreach (var mark in calendar.Marks)
+            Apply(mark);
+    }
+
+    private static WorkTask TaskOf(OwnTask own) => new()
+    {
+        Id = own.Id,
+        Kind = own.IsWait ? TaskKind.Wait : TaskKind.Own,
+        Says = own.Name,
+        Takes = StripTasks.Whole(own.Takes.Value),
+        Origin = Origin.User,
+        Pace = own.IsWait ? Pace.WallClock : own.IsUnbroken ? Pace.Unbroken : Pace.Pausing,
+        Uses = own.Uses.Select(Needed.Facility).ToValueList(),
+    };
+
+    private void Link(OwnTask own)
+    {
+        foreach (var (before, after) in own.After.Select(other => (other, own.Id)).Concat(own.Before.Select(other => (own.Id, other))))
+        {
+            var other = before == own.Id ? after : before;
+            if (!draft.Has(other))
+                draft.Notes.Add(Note(own.Id, $"it is to come {(before == own.Id ? "before" : "after")} {other}: {NoSuchTask}", Near(other)));
+            else if (!draft.TryLink(before, after, "as you said"))
+                draft.Notes.Add(Note(own.Id, $"{before} before {after} is left out: {after} comes before {before} already", "Change one of them."));
+        }
+    }
+
+    private void Apply(TaskTerms terms)
+    {
+        if (!draft.Has(terms.Task))
+        {
+            draft.Notes.Add(Note(terms.Task, $"terms are set for it, and {NoSuchTask}", Near(terms.Task)));
+            return;
+        }
+
+        draft.Change(terms.Task, task => task with
+        {
+            Takes = terms.Takes is { } takes ? StripTasks.Whole(takes.Value) : task.Takes,
+            Origin = terms.Takes is null ? task.Origin : Origin.User,
+            FixedStart = terms.Start,
+            Not = terms.Not,
+        });
+        if (terms.Parts.Count > 1)
+            Split(terms.Task, terms.Parts);
+    }
+
+    /// <summary>The last part keeps the name, so that what waits for the task waits for the whole of it.</summary>
+    private void Split(string id, ValueList<Minutes> parts)
+    {
+        var whole = draft[id];
+        var before = draft.DirectlyBefore(id).ToList();
+        var links = draft.Links.Where(link => link.After == id).ToDictionary(link => link.Before);
+        var steps = Dealt(whole, parts);
+        var last = "";
+        for (var i = 0; i < parts.Count - 1; i++)
+        {
+            var part = draft.Add(whole with { Id = $"{id}.part-{i + 1}", Takes = StripTasks.Whole(parts[i].Value), Origin = Origin.User, Steps = steps[i], FixedStart = i == 0 ? whole.FixedStart : null, Says = $"{whole.Says} (part {i + 1})" });
+            foreach (var one in i == 0 ? before : [last])
+                draft.Link(one, part, i == 0 ? links[one].Least : 0, i == 0 ? links[one].Most : null);
+            last = part;
+        }
+
+        foreach (var one in before.Where(one => links[one].Most is not null))
+            draft.Unlink(one, id);
+        draft.Link(last, id);
+        draft.Change(id, task => task with { Takes = StripTasks.Whole(parts[parts.Count - 1].Value), Origin = Origin.User, Steps = steps[parts.Count - 1], FixedStart = null, Says = $"{whole.Says} (part {parts.Count})" });
+    }
+
+    /// <summary>Steps go to the parts in their order, by their share of the minutes.</summary>
+    private static List<ValueList<Step>> Dealt(WorkTask task, ValueList<Minutes> parts)
+    {
+        var (all, sum) = (parts.Sum(part => part.Value), task.Steps.Count);
+        var dealt = new List<ValueList<Step>>();
+        var (passed, first) = (0m, 0);
+        foreach (var part in parts)
+        {
+            passed += part.Value;
+            var end = (int)Math.Round(sum * passed / all);
+            dealt.Add(task.Steps.Skip(first).Take(end - first).ToValueList());
+            first = end;
+        }
+
+        return dealt;
+    }
+
+    private void Apply(TaskMark mark)
+    {
+        if (draft.Has(mark.Task))
+            draft.Change(mark.Task, task => task with { Mark = mark });
+    }
+
+    private string Near(string task) => NearNames.Ask(task, draft.Tasks.Select(one => one.Id), "Look at the list of the timeline.");
+
+    private static Fault Note(string task, string found, string mend) => new($"task {task}", found, mend) { Severity = Severity.Note };
+}

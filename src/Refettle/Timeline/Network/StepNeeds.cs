@@ -1,0 +1,42 @@
+using Refettle.Access;
+
+namespace Refettle.Timeline.Network;
+
+/// <summary>What a step asks of the car by its description, whatever holds already.</summary>
+internal static class StepNeeds
+{
+    /// <summary>Facts that must hold, stances left out.</summary>
+    public static IEnumerable<Fact> Facts(CarStanding standing, Step step) => All(standing, step).Where(fact => !IsStance(standing, fact)).Distinct();
+
+    /// <summary>The stance that it must be done in; null when any will do, and for changes of stance.</summary>
+    public static string? Stance(CarStanding standing, Step step) => IsStance(standing, step.Fact) ? null
+        : All(standing, step).Where(fact => IsStance(standing, fact)).Select(fact => fact.Subject).FirstOrDefault();
+
+    public static bool IsStance(CarStanding standing, Fact fact) =>
+        fact.Kind == FactKind.State && standing.States.TryGetValue(fact.Subject, out var state) && state.IsStance;
+
+    private static IEnumerable<Fact> All(CarStanding standing, Step step) => step.Fact.Kind switch
+    {
+        FactKind.Open => OfJoint(standing.Joints[step.Fact.Subject], step.Way),
+        FactKind.State => standing.States[step.Fact.Subject].Ways.Where(way => way.Id == step.Way).SelectMany(way => way.Clear),
+        FactKind.Free => standing.JointsOf(step.Fact.Subject).Select(joint => Fact.Open(joint.Id)).Prepend(Fact.Off(step.Fact.Subject)),
+        FactKind.Reach => standing.Spaces[step.Fact.Subject].ClosedBy.Select(Fact.Off),
+        _ => OfUnit(standing, step),
+    };
+
+    private static IEnumerable<Fact> OfJoint(Joint joint, string name)
+    {
+        var way = joint.Ways.FirstOrDefault(way => way.Id == name);
+        return (way?.Clear ?? []).Concat(way?.Where == WorkPlace.OnBench ? joint.Holds.Select(Fact.Off) : []);
+    }
+
+    private static IEnumerable<Fact> OfUnit(CarStanding standing, Step step)
+    {
+        const string with = "with ";
+        if (step.Way.StartsWith(with, StringComparison.Ordinal))
+            return [Fact.Off(step.Way[with.Length..])];
+        return standing.Parts.TryGetValue(step.Fact.Subject, out var part)
+            ? standing.JointsOf(part.Id).Select(joint => Fact.Open(joint.Id)).Concat(part.Out.Clear)
+            : standing.SubAssemblies[step.Fact.Subject] is var unit ? standing.OuterJointsOf(unit).Select(joint => Fact.Open(joint.Id)).Concat(unit.Out.Clear) : [];
+    }
+}

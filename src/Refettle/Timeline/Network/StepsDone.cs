@@ -1,0 +1,81 @@
+using Refettle.Access;
+using Refettle.Access.Derivation;
+
+namespace Refettle.Timeline.Network;
+
+/// <summary>The steps that were done already, as far as the car as it stands tells: they are taken back at refit like those still to come.</summary>
+/// <remarks>Which way was used then is not kept with the car: of those that could be used after what was done before, the one that destroys
+/// least and closes quickest stands in for it.</remarks>
+internal sealed class StepsDone
+{
+    private readonly CarStanding _standing;
+    private readonly CarStanding _whole;
+    private readonly WayCatalogue _ways;
+    private readonly Dictionary<Fact, WaySource[]> _waysOf = [];
+    private readonly HashSet<Fact> _left;
+    private readonly HashSet<Fact> _true = [];
+    private readonly List<Step> _steps = [];
+
+    private StepsDone(CarStanding standing)
+    {
+        (_standing, _whole) = (standing, new(standing.Car with { Done = [] }));
+        _ways = new(_whole, []);
+        _left = [.. standing.Car.Done.Concat(Implied(standing)).Where(fact => !StepNeeds.IsStance(standing, fact))];
+    }
+
+    /// <summary>Each after those it needed. What cannot have been done in any order by the description of the car comes last.</summary>
+    public static ValueList<Step> Of(CarStanding standing)
+    {
+        var done = new StepsDone(standing);
+        while (done.Next() is { } way)
+            done.Add(way);
+        foreach (var fact in done._left.Where(fact => !done.IsOnlyTheSumOfItsMembers(fact)).Order().ToList())
+            done.Add(done.Ways(fact).FirstOrDefault());
+        return done._steps.ToValueList();
+    }
+
+    /// <summary>Parts off and joints open that the log does not name: they went with others.</summary>
+    private static IEnumerable<Fact> Implied(CarStanding standing) =>
+        standing.Parts.Keys.Select(Fact.Off).Concat(standing.Joints.Keys.Select(Fact.Open)).Where(standing.IsTrue);
+
+    /// <summary>What can have come next: joints and states, then parts by themselves, then sub-assemblies, then what came with them.</summary>
+    private WaySource? Next() => _left.Order().OrderBy(Rank).SelectMany(Ways).FirstOrDefault(way => IsOpenTo(way) && !IsOnlyTheSumOfItsMembers(way.Fact));
+
+    private int Rank(Fact fact) => fact.Kind switch
+    {
+        FactKind.Open or FactKind.State => 0,
+        FactKind.Off when !_standing.SubAssemblies.ContainsKey(fact.Subject) => 1,
+        FactKind.Off => 2,
+        _ => 3,
+    };
+
+    private WaySource[] Ways(Fact fact) => _waysOf.TryGetValue(fact, out var ways) ? ways
+        : _waysOf[fact] = [.. _ways.Of(fact).OrderBy(way => way.Way?.Destroys.Count ?? 0).ThenBy(way => way.Cost.Close.Value)];
+
+    private bool IsOpenTo(WaySource way) => way.Needs.All(need => _true.Contains(need) || StepNeeds.IsStance(_standing, need));
+
+    /// <summary>A sub-assembly whose members all came off by themselves.</summary>
+    private bool IsOnlyTheSumOfItsMembers(Fact fact) => fact.Kind == FactKind.Off
+        && _standing.SubAssemblies.TryGetValue(fact.Subject, out var unit) && unit.Members.All(part => _true.Contains(Fact.Off(part)));
+
+    private void Add(WaySource? way)
+    {
+        if (way is null)
+            return;
+        _left.Remove(way.Fact);
+        _true.Add(way.Fact);
+        var place = Access.Ordering.Workplace.Zone(way, _whole);
+        _steps.Add(new()
+        {
+            Fact = way.Fact,
+            Way = way.Name,
+            Says = Access.Wording.Says(way, _whole),
+            Tool = Access.Ordering.Workplace.Tool(way, _whole) ?? "hands",
+            Cost = way.Cost + Pricing.OfUniques(way.Uniques.Count, _standing.Car.Settings),
+            Place = place ?? Zone.WholeCar,
+            Posture = Access.Ordering.Workplace.Posture(way, place, _whole) ?? "standing",
+            Cautions = Access.Cautions.Of(way, _whole),
+            Origin = way.Way?.Origin ?? Origin.Default,
+        });
+    }
+}

@@ -1,0 +1,137 @@
+using Refettle.Access;
+using Refettle.Stuck;
+
+namespace Refettle.Timeline.Network;
+
+/// <summary>Soaks, shields, deliveries and gates around the tries at stuck joints.</summary>
+internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTasks strip)
+{
+    /// <summary>Tries with fire that are needed less often than this are left to the day on which the mild ones have failed.</summary>
+    public const double WorthPlanning = 0.25;
+
+    public void Add(IEnumerable<StuckJoint> joints)
+    {
+        foreach (var stuck in joints)
+        {
+            var task = $"try.{stuck.Joint.Id}";
+            Soak(stuck, task);
+            var needsFire = stuck.Hot.Count > 0 && stuck.Hold(stuck.Mild) >= WorthPlanning;
+            if (needsFire && FireGate.Link(draft, standing, strip, stuck.Joint, stuck.Hot, task) is { Count: > 0 } closed)
+                Refuse(stuck, task, closed);
+            else if (needsFire)
+                WithFire(stuck, task);
+            else
+                Mildly(stuck, task);
+        }
+    }
+
+    private void Mildly(StuckJoint stuck, string task)
+    {
+        draft.Change(task, old => old with { Rungs = stuck.Mild, Takes = stuck.Expected(0, stuck.Mild.Count), Cautions = Cautions(old, stuck.Mild) });
+        MakeReady(stuck, task);
+    }
+
+    private void Soak(StuckJoint stuck, string task)
+    {
+        if (stuck.Soak is not { } soak)
+            return;
+        var apply = draft.Add(new()
+        {
+            Id = $"soak.{stuck.Joint.Id}",
+            Kind = TaskKind.Soak,
+            Says = $"{soak.Says}: {NameOf(stuck)}",
+            Takes = soak.Takes,
+            Origin = Origin.CommonPractice,
+            Joint = stuck.Joint.Id,
+            Rungs = [soak],
+            Stance = draft[task].Stance,
+            Place = draft[task].Place,
+            Posture = draft[task].Posture,
+            Cautions = soak.Cautions,
+        });
+
+        // Outside, where the weather gets in, the can reaches too; elsewhere what is in the way comes off first.
+        var isOutside = (stuck.Joint.Exposure ?? (standing.Zones.TryGetValue(draft[task].Place ?? "", out var zone) ? zone.Exposure : 0)) >= 3;
+        foreach (var before in draft.DirectlyBefore(task).Where(before => !isOutside || draft[before].Kind == TaskKind.Stance).ToList())
+            draft.Link(before, apply);
+        draft.Link(apply, draft.Add(Wait($"wait.soak.{stuck.Joint.Id}", $"Soaking: {NameOf(stuck)}", soak.Waits, Origin.CommonPractice)));
+        draft.Link($"wait.soak.{stuck.Joint.Id}", task);
+    }
+
+    private void WithFire(StuckJoint stuck, string task)
+    {
+        var (mild, hot) = (stuck.Mild, stuck.Hot);
+        if (mild.Count > 0)
+        {
+            var ease = draft.Add(draft[task] with
+            {
+                Id = $"ease.{stuck.Joint.Id}",
+                Steps = [],
+                Rungs = mild,
+                Takes = stuck.Expected(0, mild.Count),
+                Cautions = Cautions(draft[task], mild),
+            });
+            foreach (var before in draft.DirectlyBefore(task).ToList())
+                draft.Link(before, ease);
+            draft.Link(ease, task);
+            MakeReady(stuck, ease);
+        }
+
+        draft.Change(task, old => old with
+        {
+            Rungs = hot,
+            Takes = stuck.Expected(mild.Count, stuck.Row.Count),
+            Chance = stuck.Hold(mild),
+            Cautions = Cautions(old, hot),
+        });
+        MakeReady(stuck, task);
+    }
+
+    /// <summary>Rubber and plastic are shielded before heat, and what is destroyed is in hand before it is.</summary>
+    private void MakeReady(StuckJoint stuck, string task)
+    {
+        if (draft[task].Rungs.Any(rung => rung.Danger != Danger.None))
+            Shield(stuck, task);
+        var things = draft[task].Rungs.SelectMany(rung => rung.Destroys).Distinct().ToList();
+        if (things.Count > 0)
+            draft.Link(Deliveries.Add(draft, stuck.Joint.Id, $"{string.Join(", ", things)} for {NameOf(stuck)}"), task, why: "in hand before it is destroyed");
+    }
+
+    private void Shield(StuckJoint stuck, string task)
+    {
+        var shield = draft.Add(new()
+        {
+            Id = $"shield.{stuck.Joint.Id}",
+            Kind = TaskKind.Shield,
+            Says = $"Shield rubber and plastic near {NameOf(stuck)}; extinguisher and water at hand",
+            Takes = new(10),
+            Origin = Origin.CommonPractice,
+            Joint = stuck.Joint.Id,
+            Stance = draft[task].Stance,
+            Place = draft[task].Place,
+            Posture = draft[task].Posture,
+            Chance = draft[task].Chance,
+        });
+        foreach (var before in draft.DirectlyBefore(task).ToList())
+            draft.Link(before, shield);
+        draft.Link(shield, task);
+    }
+
+    private void Refuse(StuckJoint stuck, string task, ValueList<ClosedTry> closed)
+    {
+        Mildly(stuck, task);
+        draft.Change(task, old => old with { Closed = closed });
+        var reasons = closed.SelectMany(gate => gate.Reasons).Select(reason => $"{reason.Cause}: {string.Join(", ", reason.Things.Take(3))}").Distinct();
+        draft.Notes.Add(new($"joint {stuck.Joint.Id}", $"in {stuck.Hold(stuck.Mild):0%} of cases it takes flame, sparks or a cut, and its gate is closed in this plan ({string.Join("; ", reasons)})",
+            "Take what burns off first: add it to the goals.")
+        { Severity = Severity.Note });
+    }
+
+    public static WorkTask Wait(string id, string says, Minutes minutes, Origin origin) =>
+        new() { Id = id, Kind = TaskKind.Wait, Says = says, Takes = minutes, Origin = origin, Pace = Pace.WallClock };
+
+    private static ValueList<string> Cautions(WorkTask task, ValueList<Rung> rungs) =>
+        task.Cautions.Concat(rungs.SelectMany(rung => rung.Cautions)).Distinct().ToValueList();
+
+    private string NameOf(StuckJoint stuck) => Access.Wording.JointName(stuck.Joint, standing);
+}

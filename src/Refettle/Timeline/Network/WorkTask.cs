@@ -1,0 +1,159 @@
+using NodaTime;
+using Refettle.Access;
+using Refettle.Stuck;
+using Refettle.Timeline;
+
+namespace Refettle.Timeline.Network;
+
+/// <summary>What kind of thing a task is.</summary>
+public enum TaskKind
+{
+    /// <summary>Steps of the plan: undo, take off, drain.</summary>
+    Strip,
+
+    /// <summary>The car is put into another stance.</summary>
+    Stance,
+
+    /// <summary>A stuck joint is soaked, so that time can work on it.</summary>
+    Soak,
+
+    /// <summary>Rubber and plastic near a try are shielded.</summary>
+    Shield,
+
+    /// <summary>Tries at a stuck joint, the last of which opens it.</summary>
+    Try,
+
+    /// <summary>The own work of a job, or work on a part.</summary>
+    Work,
+
+    /// <summary>A coat of paint, primer or wax.</summary>
+    Coat,
+
+    /// <summary>Something is ordered.</summary>
+    Order,
+
+    /// <summary>Something is packed, listed and sent out.</summary>
+    Send,
+
+    /// <summary>What came back is counted and looked over.</summary>
+    Return,
+
+    /// <summary>Time passes without anybody: soak, cure, delivery, outside shop.</summary>
+    Wait,
+
+    /// <summary>A body is braced, or freed of its brace.</summary>
+    Brace,
+
+    /// <summary>Panel gaps are measured.</summary>
+    Gaps,
+
+    /// <summary>Steps taken back: fit, close, refill.</summary>
+    Refit,
+
+    /// <summary>A repair is sealed against weather.</summary>
+    Seal,
+
+    /// <summary>A check at the end: bleed, torque at ride height, alignment, road test.</summary>
+    Check,
+
+    /// <summary>Drained fluids and scrap are handed in.</summary>
+    HandIn,
+
+    /// <summary>Added by the owner.</summary>
+    Own,
+}
+
+/// <summary>One thing to do or to wait for, with what it comes from.</summary>
+public sealed record WorkTask
+{
+    /// <summary>Named after what it is about, so that it keeps its name when the plan changes around it: <c>strip.rear-axle</c>.</summary>
+    public required string Id { get; init; }
+
+    public required TaskKind Kind { get; init; }
+
+    /// <summary>What to do, in words.</summary>
+    public required string Says { get; init; }
+
+    /// <summary>Minutes of work; for a wait minutes on the wall clock.</summary>
+    public required Minutes Takes { get; init; }
+
+    /// <summary>Where the minutes come from.</summary>
+    public Origin Origin { get; init; }
+
+    public Pace Pace { get; init; } = Pace.Pausing;
+
+    /// <summary>Steps that it does in this order; of a refit task the steps that it takes back, in the order of taking back.</summary>
+    public ValueList<Step> Steps { get; init; } = [];
+
+    /// <summary>The stance that the car must be in; for a change of stance the one that it changes to. Null when any will do.</summary>
+    public string? Stance { get; init; }
+
+    /// <summary>The zone, or <c>bench</c>; null for work that has no place on the car.</summary>
+    public string? Place { get; init; }
+
+    public string? Posture { get; init; }
+
+    /// <summary>Tools and facilities it needs, as <see cref="Needed"/> names them, beside the owner's own hands.</summary>
+    public ValueList<string> Uses { get; init; } = [];
+
+    /// <summary>The joint that is tried or soaked.</summary>
+    public string? Joint { get; init; }
+
+    /// <summary>The tries that may be made here, mildest first. The gate of each is open at its place, given what comes before.</summary>
+    public ValueList<Rung> Rungs { get; init; } = [];
+
+    /// <summary>Tries that may not be made here, with what closes their gate.</summary>
+    public ValueList<ClosedTry> Closed { get; init; } = [];
+
+    /// <summary>The chance that it is needed at all, 0 to 1, where it depends on how tries before it end.</summary>
+    public double Chance { get; init; } = 1;
+
+    /// <summary>What the air must be like while it is done and dries.</summary>
+    public AirNeeds? Air { get; init; }
+
+    /// <summary>Goals of the plan that it serves.</summary>
+    public ValueList<Fact> For { get; init; } = [];
+
+    /// <summary>Jobs that it belongs to.</summary>
+    public ValueList<string> Jobs { get; init; } = [];
+
+    public ValueList<string> Cautions { get; init; } = [];
+
+    /// <summary>When it starts, where the owner has settled that.</summary>
+    public LocalDateTime? FixedStart { get; init; }
+
+    /// <summary>Days on which it is not worked at.</summary>
+    public ValueList<DayRange> Not { get; init; } = [];
+
+    /// <summary>How far it is, where somebody said so.</summary>
+    public TaskMark? Mark { get; init; }
+
+    public bool IsWait => Kind == TaskKind.Wait || Pace == Pace.WallClock;
+}
+
+/// <summary>What a coat asks of the air.</summary>
+public sealed record AirNeeds(decimal LeastCelsius, decimal MostHumidityPercent);
+
+/// <summary>A task waits for another: it starts from <paramref name="Least"/> to <paramref name="Most"/> minutes on the wall clock after the
+/// other's finish.</summary>
+/// <param name="Why">In words; empty where it is a plain need.</param>
+public sealed record TaskLink(string Before, string After, int Least = 0, int? Most = null, string Why = "");
+
+/// <summary>All tasks, each after those it needs, and what waits for what.</summary>
+/// <param name="Notes">What could not be planned, and what was assumed.</param>
+public sealed record TaskNetwork(ValueList<WorkTask> Tasks, ValueList<TaskLink> Links, ValueList<Fault> Notes);
+
+/// <summary>Names of what tasks need beside the owner's hands.</summary>
+public static class Needed
+{
+    public const string Helper = "helper";
+
+    public const string Bench = "bench";
+
+    public const string SprayCorner = "spray-corner";
+
+    public const string Lift = "lift";
+
+    /// <summary>A facility of the calendar, by its identifier.</summary>
+    public static string Facility(string id) => $"facility {id}";
+}

@@ -1,0 +1,50 @@
+using Refettle.Timeline.Network;
+
+namespace Refettle.Tests.Timeline.Network;
+
+public sealed class NetworkTests
+{
+    /// <summary>Whatever order the links leave open: the strip works by the rules of access, the refit is one turned round, and no try is made at a
+    /// closed gate.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Any_order_that_keeps_the_links_works_on_the_car(bool isBegun)
+    {
+        var (made, tries, hot) = (0, 0, 0);
+        for (var seed = 0; seed < 350; seed++)
+        {
+            if (RandomNetworks.Make(seed, isBegun) is not { } one)
+                continue;
+            made++;
+            tries += one.Network.Tasks.Count(task => task.Kind == TaskKind.Try);
+            hot += one.Network.Tasks.Count(task => task.Rungs.Any(rung => (rung.Danger & Refettle.Stuck.Danger.Fire) != 0));
+            for (var shuffle = 0; shuffle < 3; shuffle++)
+            {
+                var faults = NetworkCheck.Of(one.Question.Car, one.Question.Plan.Question, Shuffled(one.Network, new Random(shuffle)));
+                Assert.True(faults.Count == 0, $"seed {seed}, shuffle {shuffle}: {string.Join("\n", faults.Take(5))}");
+            }
+        }
+
+        Assert.True(made > 40 && tries > 100 && hot > 10, $"{made} networks, {tries} tries, {hot} with fire");
+    }
+
+    /// <summary>An order of the tasks that keeps every link, picked at random.</summary>
+    private static List<WorkTask> Shuffled(TaskNetwork network, Random random)
+    {
+        var open = network.Tasks.ToDictionary(task => task.Id, task => network.Links.Count(link => link.After == task.Id));
+        var ready = network.Tasks.Where(task => open[task.Id] == 0).ToList();
+        var tasks = network.Tasks.ToDictionary(task => task.Id);
+        var order = new List<WorkTask>();
+        while (ready.Count > 0)
+        {
+            var task = ready[random.Next(ready.Count)];
+            ready.Remove(task);
+            order.Add(task);
+            ready.AddRange(network.Links.Where(link => link.Before == task.Id && --open[link.After] == 0).Select(link => tasks[link.After]));
+        }
+
+        Assert.Equal(network.Tasks.Count, order.Count);
+        return order;
+    }
+}

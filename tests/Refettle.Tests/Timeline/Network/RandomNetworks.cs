@@ -1,0 +1,88 @@
+using Refettle.Access;
+using Refettle.Access.Derivation;
+using Refettle.Stuck;
+using Refettle.Tests.Access;
+using Refettle.Timeline.Network;
+
+namespace Refettle.Tests.Timeline.Network;
+
+/// <summary>Random cars with hazards, zones, stuck joints and jobs, partly taken apart, and the tasks derived for random goals.</summary>
+internal static class RandomNetworks
+{
+    private static readonly AccessPlanner Planner = new(new ReducedSolver());
+
+    /// <summary>Null where the goals cannot be reached.</summary>
+    public static (NetworkQuestion Question, TaskNetwork Network)? Make(int seed, bool isBegun)
+    {
+        var random = new Random(seed);
+        var car = Rusty(Whole(RandomCars.Make(seed)), random);
+        var parts = car.Structure.Parts.Where(part => !part.Fixed).ToList();
+        Fact Goal() => parts[random.Next(parts.Count)] is var part && random.Next(2) == 0 ? Fact.Off(part.Id) : Fact.Free(part.Id);
+        if (isBegun)
+            car = Begun(car, Goal(), random);
+        Job[] jobs =
+        [
+            new() { Id = "paint", Name = "Paint", Goals = [Goal()], Work = new(90), Waits = [new(WaitKind.Cure, "dries", 2, null, Origin.User)] },
+            new() { Id = "plate", Name = "Plate", Goals = [Goal()], Work = new(10), Waits = [new(WaitKind.OutsideShop, "plater", 9, 20, Origin.User), new(WaitKind.Delivery, "bolts", 3, null, Origin.User)] },
+        ];
+        var goals = jobs.SelectMany(job => job.Goals).Append(Goal()).Distinct().ToValueList();
+        var plan = Planner.Reach(car, new() { Goals = goals });
+        if (plan.Status == PlanStatus.Impossible)
+            return null;
+        var question = new NetworkQuestion { Car = car, Plan = plan, Jobs = jobs.ToValueList(), Ladders = Ladders };
+        return (question, NetworkPlanner.Of(question));
+    }
+
+    /// <summary>The car with a plan for another goal partly carried out.</summary>
+    private static Car Begun(Car car, Fact goal, Random random)
+    {
+        var plan = Planner.Reach(car, Question.For(goal));
+        var done = plan.Steps.Take(random.Next(plan.Steps.Count + 1)).ToList();
+        var stances = car.Structure.States.Where(state => state.IsStance).Select(state => Fact.State(state.Id)).ToHashSet();
+        return car with
+        {
+            Done = done.Select(step => step.Fact).Where(fact => !stances.Contains(fact)).ToValueList(),
+            Stance = done.Where(step => stances.Contains(step.Fact)).Select(step => step.Fact.Subject).LastOrDefault(car.Stance),
+        };
+    }
+
+    /// <summary>With stances under their usual names, and welds to the body.</summary>
+    private static Car Whole(Car car) => car with
+    {
+        Stance = Car.OnWheels,
+        Structure = car.Structure with
+        {
+            States =
+            [
+                .. car.Structure.States,
+                .. car.Structure.States.Any(state => state.Id == Car.OnWheels) ? [] : new[] { new State { Id = Car.OnWheels, Name = "On its wheels", IsStance = true, Ways = [new() { Id = "jack", Tool = "jack", Open = new(10) }] } },
+            ],
+        },
+    };
+
+    private static Car Rusty(Car car, Random random)
+    {
+        var hazards = car.Structure.Parts.Select(part => random.Next(5) == 0 ? part with { Hazards = [(Hazard)random.Next(5)] } : part);
+        var joints = car.Structure.Joints.Select(joint => joint with { SingleUse = random.Next(4) == 0, AtRideHeight = random.Next(6) == 0, Kind = random.Next(8) == 0 ? JointKind.Weld : JointKind.Bolt });
+        var tries = car.Structure.Joints.Where(_ => random.Next(4) == 0).Select(joint => new Try(joint.Id, random.Next(2) == 0 ? "hands" : "coil", null, false, null));
+        return car with
+        {
+            Structure = car.Structure with { Parts = hazards.ToValueList(), Joints = joints.ToValueList(), Zones = car.Structure.Zones.Select(zone => zone with { Near = random.Next(3) == 0 ? [] : [zone.Id] }).ToValueList() },
+            Tries = tries.ToValueList(),
+        };
+    }
+
+    public static LadderSet Ladders { get; } = new([new()
+    {
+        Id = "any",
+        Name = "Any",
+        Origin = "made up",
+        Rungs =
+        [
+            new() { Id = "hands", Says = "By hand", Takes = new(3), Odds = [1, 0.6, 0.3, 0.1, 0] },
+            new() { Id = "soak", Says = "Soak", Takes = new(3), Waits = new(720), IsSoak = true, Odds = [0.1, 0.1, 0, 0, 0] },
+            new() { Id = "coil", Says = "Heat by coil", Takes = new(12), Danger = Danger.Heat, Odds = [1, 0.9, 0.6, 0.3, 0.1] },
+            new() { Id = "cut", Says = "Cut", Takes = new(30), Danger = Danger.Cutting | Danger.Spark, Destroys = ["bolt"], Odds = [1, 1, 1, 1, 1] },
+        ],
+    }]);
+}
