@@ -55,6 +55,7 @@ internal static class VerbList
         ["restore"] = BackupVerbs.Restore,
         ["export-log"] = LogFileVerbs.Export,
         ["import-log"] = LogFileVerbs.Import,
+        ["verify"] = VerifyVerb.Make,
         ["settings"] = SettingsVerb.Make,
         ["numbers"] = NumbersVerb.Make,
         ["script"] = ScriptVerb.Make,

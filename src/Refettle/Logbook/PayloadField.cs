@@ -35,6 +35,10 @@ public sealed record PayloadField(string Name, string? Text, string? Blinding, s
         return new(name, text, Convert.ToHexStringLower(blinding), Commit(blinding, text));
     }
 
+    /// <summary>The commitment that a blinding, in hexadecimal, makes of a text; empty when it is not hexadecimal.</summary>
+    public static string Commit(string blinding, string text) =>
+        blinding.Length % 2 == 0 && blinding.All(char.IsAsciiHexDigit) ? Commit(Convert.FromHexString(blinding), text) : "";
+
     private static string Commit(byte[] blinding, string text) =>
         Convert.ToHexStringLower(SHA256.HashData([.. blinding, .. Encoding.UTF8.GetBytes(text)]));
 

@@ -1,0 +1,34 @@
+using System.CommandLine;
+using Refettle.Cli.Commands;
+using Refettle.Cli.Views;
+using Refettle.SaleFile.Sealing;
+using Refettle.Storage.Keys;
+
+namespace Refettle.Cli.Verbs;
+
+internal static class VerifyVerb
+{
+    public static Command Make(Desk desk)
+    {
+        var file = new Argument<string>("file") { Description = "A sale file: page, PDF or record." };
+        return new Command("verify", "Tells whether a sale file is as it was made, and if not, which entries were changed, removed or added.") { file }
+            .Answers(desk, parsed => Reply.To(TextFile.Bytes(desk.PathOf(parsed.GetRequiredValue(file))), bytes =>
+                Reply.To(Verifier.Of(bytes, new EcdsaSeal()), Answer)));
+    }
+
+    private static Reply Answer(Verification found) => new(VerificationView.Of(found), new
+    {
+        standing = found.Standing,
+        car = found.Header.Car,
+        made = found.Header.Made,
+        entries = found.Entries,
+        hidden = found.Header.Hidden,
+        fingerprint = found.Fingerprint,
+        findings = found.Findings,
+        chains = found.Chains,
+        cannotProve = Verification.CannotProve,
+    })
+    {
+        Code = found.Standing == SealStanding.Untouched ? ExitCode.Good : ExitCode.Faults,
+    };
+}
