@@ -34,6 +34,16 @@ public enum Hazard
     BatteryAcid,
 }
 
+/// <summary>What a part does that the law has an eye on: without it, or with another in its place, the car may not be legal on a road.</summary>
+public enum Duty
+{
+    /// <summary>It keeps exhaust gas, fuel vapour or noise within limits.</summary>
+    Emissions,
+
+    /// <summary>It protects people: airbags, belts, brakes, lamps.</summary>
+    Safety,
+}
+
 /// <summary>A thing that can come off the car.</summary>
 public sealed record Part
 {
@@ -63,6 +73,8 @@ public sealed record Part
     public string? Prop { get; init; }
 
     public ValueList<Hazard> Hazards { get; init; } = [];
+
+    public ValueList<Duty> Duties { get; init; } = [];
 
     /// <summary>What it can be to its neighbours (<c>hub</c>, <c>body</c>): kits find their connections by these.</summary>
     public ValueList<string> Roles { get; init; } = [];

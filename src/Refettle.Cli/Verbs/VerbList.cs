@@ -55,6 +55,8 @@ internal static class VerbList
         ["restore"] = BackupVerbs.Restore,
         ["export-log"] = LogFileVerbs.Export,
         ["import-log"] = LogFileVerbs.Import,
+        ["declare"] = DeclareVerb.Make,
+        ["sale-file"] = SaleFileVerb.Make,
         ["verify"] = VerifyVerb.Make,
         ["settings"] = SettingsVerb.Make,
         ["numbers"] = NumbersVerb.Make,

@@ -30,6 +30,7 @@ internal static class Told
         SettingsChosen => "settings chosen",
         Noted noted => noted.About is null ? noted.Text : $"{noted.About}: {noted.Text}",
         _ when CalendarWords.Of(line.Happening) is { } told => told,
+        Declared declared => $"stated ({declared.Topic.ToString().ToLowerInvariant()}): {(declared.About is null ? "" : declared.About + ": ")}{declared.Text}",
         Struck struck => $"entry {$"{struck.Target:N}"[^8..]} struck{(struck.Why is null ? "" : $": {struck.Why}")}",
         StockHappening stock => StockSayings.Of(stock),
         _ => $"{line.Entry.Kind}, from a newer version of the program",

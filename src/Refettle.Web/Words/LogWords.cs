@@ -21,6 +21,7 @@ public static class LogWords
         HeightMeasured measured => $"Height {measured.Corner}: {measured.Height}, hub centre to wheel arch",
         SettingsChosen => "Settings chosen",
         Noted noted => noted.Text,
+        Declared declared => $"Stated: {declared.Text}",
         Struck struck => $"Undone: {(byId.TryGetValue(struck.Target, out var target) ? Of(target, car, byId) : "an entry that is not here yet")}",
         StockHappening stock => StockSayings.Of(stock),
         { } other => JobWords.Of(other, car.Car) ?? CalendarWords.Sentence(other) ?? CaptureWords.Of(other, car) ?? line.Entry.Kind,

@@ -31,6 +31,7 @@ public static class HappeningCheck
         PhotoTaken photo => CaptureCheck.Taken(history, photo.Photo),
         SettingsChosen chosen => Chosen(history.Car.Structure, chosen.Settings),
         Noted noted => Note(history.Car.Structure, noted),
+        Declared declared => Declares(history, declared),
         Struck struck => Strike(history, struck),
         NumberAssigned assigned => Named(history.Car.Structure, assigned.Thing, "number").Concat(StockCheck.Of(happening)),
         Reserved reserved => Named(history.Car.Structure, reserved.Thing, "reservation").Concat(StockCheck.Of(happening)),
@@ -94,6 +95,10 @@ public static class HappeningCheck
         foreach (var fault in noted.About is null ? [] : Named(structure, noted.About, "note"))
             yield return fault;
     }
+
+    private static IEnumerable<Fault> Declares(CarHistory history, Declared declared) =>
+        Note(history.Car.Structure, new(declared.Text, declared.About)).Concat(declared.Because.Where(id => history.Line(id) is not { Standing: Standing.InForce })
+            .Select(id => new Fault("because", $"this car's log has no entry {id} in force", "Take the mark from the log.")));
 
     private static IEnumerable<Fault> Strike(CarHistory history, Struck struck)
     {

@@ -45,6 +45,7 @@ public static class Happenings
         ("task-marked", 1, typeof(TaskMarked)),
         ("timeline-kept", 1, typeof(TimelineKept)),
         ("noted", 1, typeof(Noted)),
+        ("declared", 1, typeof(Declared)),
         ("struck", 1, typeof(Struck)),
         ("number-described", 1, typeof(NumberDescribed)),
         ("number-assigned", 1, typeof(NumberAssigned)),

@@ -49,6 +49,7 @@ public sealed class HappeningsTests
         new TaskMarked(new("polish", TaskProgress.Begun, new(2027, 1, 9, 10, 0))),
         new TimelineKept([new("polish", new(2027, 1, 9, 10, 0), new(2027, 1, 9, 11, 30))]),
         new Noted("four washers, thick ones outside 🔩", "part tank"),
+        new Declared(DeclarationTopic.RoadTest, "passed", "part tank", [Guid.Parse("0195f000-1234-7abc-8def-0123456789ab")]),
         new Struck(Guid.Parse("0195f000-1234-7abc-8def-0123456789ab"), null),
         .. OfStock,
     ];

@@ -1,0 +1,14 @@
+namespace Refettle.Paper;
+
+/// <summary>Where the bytes of pictures are kept.</summary>
+public interface IPictureSource
+{
+    /// <summary>A JPEG without metadata, upright, at most so many pixels on its longer side; null when it is not here or cannot be read.</summary>
+    byte[]? Read(string name, int mostPixels);
+}
+
+/// <summary>A garage without pictures.</summary>
+public sealed class NoPictures : IPictureSource
+{
+    public byte[]? Read(string name, int mostPixels) => null;
+}

@@ -1,0 +1,57 @@
+using Refettle.CloseUp;
+using Refettle.Logbook;
+
+namespace Refettle.SaleFile.Chapters;
+
+/// <summary>What all chapters draw on, worked out once.</summary>
+internal sealed class Sources
+{
+    public Sources(SaleQuestion question)
+    {
+        Car = question.History.Car;
+        Privacy = question.Privacy;
+        Names = new(Car.Structure);
+        Entries = SeenEntry.Of(question.History, question.Privacy);
+        Stories = PartStory.Of(Car, Witness.Of(Entries, Names));
+        Closing = ClosingRecord.Of(question.History);
+        RideHeight = RideHeightLedger.Of(Car, Closing.Opened, Closing.Tightenings);
+        Declared = InForce<Declared>().ToValueList();
+        NumberOf = Entries.ToDictionary(entry => entry.Entry.Id, entry => entry.Number);
+    }
+
+    public Car Car { get; }
+
+    public Privacy Privacy { get; }
+
+    public CarNames Names { get; }
+
+    public ValueList<SeenEntry> Entries { get; }
+
+    public ValueList<PartStory> Stories { get; }
+
+    public ClosingRecord Closing { get; }
+
+    public ValueList<RideHeightLine> RideHeight { get; }
+
+    public ValueList<(SeenEntry Entry, Declared Told)> Declared { get; }
+
+    public Dictionary<Guid, int> NumberOf { get; }
+
+    public IEnumerable<(SeenEntry Entry, T Told)> InForce<T>()
+        where T : Happening => Entries.Where(entry => entry is { Counts: true, Told: T }).Select(entry => (entry, (T)entry.Told!));
+
+    /// <summary>Days on which work on the car was recorded.</summary>
+    public IEnumerable<IGrouping<DateOnly, SeenEntry>> WorkDays => Entries
+        .Where(entry => entry is { Counts: true, Told: StepDone or StepReversed or Tried or JointTightened }).GroupBy(entry => entry.Day).OrderBy(day => day.Key);
+
+    /// <summary>Minutes that an entry says its work took; null when it says none.</summary>
+    public static Minutes? Took(SeenEntry entry) => entry.Told switch
+    {
+        StepDone done => done.Took,
+        StepReversed back => back.Took,
+        Tried tried => tried.Try.Took,
+        _ => null,
+    };
+
+    public static string Count(int count, string one, string? many = null) => count == 1 ? $"1 {one}" : $"{count} {many ?? one + "s"}";
+}

@@ -1,0 +1,44 @@
+using Refettle.CloseUp;
+using Refettle.Logbook;
+
+namespace Refettle.SaleFile.Chapters;
+
+/// <summary>Torque and alignment as recorded.</summary>
+internal static class Tightened
+{
+    public static Section Of(Sources from)
+    {
+        var counts = from.Closing.Tightenings.Select(tightening => tightening.Joint).ToHashSet();
+        var last = from.InForce<JointTightened>().Where(line => counts.Contains(line.Told.Joint)).GroupBy(line => line.Told.Joint).Select(joint => joint.Last()).ToList();
+        var blocks = new List<Block>
+        {
+            new Said(last.Count == 0
+                ? "No tightening is recorded."
+                : "The last tightening of each joint since it was last opened. The figure is the reading or setting that was entered; nobody has checked it since.", Backing.Explains, []),
+        };
+        if (last.Count > 0)
+            blocks.Add(new Table(["Joint", "Tightened", "Wanted", "Day"], last.Select(line => Row(from, line.Entry, line.Told)).ToValueList()));
+        blocks.AddRange(Alignment(from));
+        return new("Torque and alignment record", blocks.ToValueList());
+    }
+
+    private static Row Row(Sources from, SeenEntry entry, JointTightened told) => new(
+        [from.Names.OfJoint(told.Joint), EntryWords.Tight(told), Wanted(from.Names.Joint(told.Joint)), $"{entry.Day:yyyy-MM-dd}"], [entry.Number]);
+
+    private static string Wanted(Joint? joint) => joint?.Torque is { } torque
+        ? $"{torque} ({(joint.Origin == Origin.Maker ? "maker's manual" : "not the maker's figure")}{(joint.AtRideHeight ? ", at ride height" : "")})"
+        : "no figure known";
+
+    private static IEnumerable<Block> Alignment(Sources from)
+    {
+        var heights = from.InForce<HeightMeasured>().GroupBy(line => line.Told.Corner).Select(corner => corner.Last()).ToList();
+        if (heights.Count > 0)
+            yield return new Table(["Corner", "Ride height, hub centre to wheel arch"], heights.Select(line =>
+                new Row([EntryWords.Corner(line.Told.Corner), $"{line.Told.Height}"], [line.Entry.Number])).ToValueList());
+        var settled = from.RideHeight.Count(line => line.Standing == RideHeightStanding.Settled);
+        if (from.RideHeight.Count > 0)
+            yield return new Said($"Of {Sources.Count(from.RideHeight.Count, "opened joint")} with bonded rubber, {settled} {(settled == 1 ? "is" : "are")} recorded as torqued at ride height.", Backing.Recorded,
+                from.InForce<JointTightened>().Where(line => from.RideHeight.Any(joint => joint.Joint.Id == line.Told.Joint)).Select(line => line.Entry.Number).ToValueList());
+        yield return new Said("No wheel alignment is recorded by this log unless a note or statement says so: have it measured.", Backing.Warns, []);
+    }
+}

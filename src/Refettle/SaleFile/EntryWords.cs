@@ -1,0 +1,76 @@
+using Refettle.Logbook;
+
+namespace Refettle.SaleFile;
+
+/// <summary>What an entry tells, for somebody who was not there.</summary>
+internal static class EntryWords
+{
+    public static string Of(SeenEntry entry, CarNames names) => entry.Told switch
+    {
+        CarOpened opened => $"The log of {opened.Name} begins",
+        StructureAdded added => $"Described: {added.Source}",
+        StructureRemoved removed => $"Taken out of the description: {string.Join(", ", removed.Things)}",
+        StepDone done => $"{Did(done.Fact, names)}{With(", way: ", done.Way)}{With(", ", done.Took)}",
+        StepReversed back => $"{Undid(back.Fact, names)}{With(", ", back.Took)}",
+        Tried tried => $"Tried to open {names.OfJoint(tried.Try.Joint)}: {tried.Try.Rung}, {Became(tried.Try.Becomes)}",
+        StanceTaken taken => $"Car put: {names.Of(Fact.State(taken.Stance))}",
+        SoundnessJudged judged => $"{names.Unit(judged.Part)} found {Soundness(judged)}",
+        JointTightened tightened => $"{names.OfJoint(tightened.Joint)} {Tight(tightened)}",
+        HeightMeasured measured => $"Height {Corner(measured.Corner)}: {measured.Height}, hub centre to wheel arch",
+        SettingsChosen => "How the owner counts",
+        Noted noted => noted.About is null ? noted.Text : $"{names.Of(noted.About)}: {noted.Text}",
+        Declared declared => $"Stated by the owner: {declared.Text}",
+        Struck struck => $"An earlier entry struck{With(": ", struck.Why)}",
+        _ => Unseen(entry),
+    };
+
+    public static string Soundness(SoundnessJudged judged) => judged.Sound ? "sound" : "too weak to carry the car";
+
+    public static string Became(JointCondition? condition) => condition switch
+    {
+        null => "it held",
+        JointCondition.Freed => "it came free",
+        JointCondition.Rounded => "it rounded",
+        JointCondition.TurnsWithSleeve => "it turns with its sleeve",
+        JointCondition.SnappedProud => "it broke with a stub left",
+        JointCondition.SnappedFlush => "it broke off flush",
+        JointCondition.ThreadGone => "its thread was gone",
+        _ => "it was as before",
+    };
+
+    public static string Tight(JointTightened tightened) => tightened.How == Tightness.Snug
+        ? "closed, snug only"
+        : $"torqued{With(" to ", tightened.Torque)}{With(" with ", tightened.Instrument)}{With(" by ", tightened.By)}";
+
+    public static string Corner(string corner) => corner switch
+    {
+        "fl" => "front left",
+        "fr" => "front right",
+        "rl" => "rear left",
+        "rr" => "rear right",
+        _ => corner,
+    };
+
+    private static string Did(Fact fact, CarNames names) => fact.Kind switch
+    {
+        FactKind.Off => $"{names.Of(fact)} taken off",
+        FactKind.Free => $"{names.Of(fact)} separated from everything",
+        FactKind.Open => $"{names.Of(fact)} opened",
+        FactKind.Reach => $"{names.Of(fact)} opened to work in",
+        _ => names.Of(fact),
+    };
+
+    private static string Undid(Fact fact, CarNames names) => fact.Kind switch
+    {
+        FactKind.Off or FactKind.Free => $"{names.Of(fact)} fitted",
+        FactKind.Open => $"{names.Of(fact)} closed",
+        FactKind.Reach => $"{names.Of(fact)} closed up",
+        _ => $"{names.Of(fact)}: undone",
+    };
+
+    private static string Unseen(SeenEntry entry) => entry.Given.Fields is null
+        ? $"An entry of the kind {entry.Entry.Kind}"
+        : $"An entry of the kind {entry.Entry.Kind}; blacked out by the owner";
+
+    private static string With(string word, object? thing) => thing is null ? "" : word + thing;
+}

@@ -1,0 +1,49 @@
+using Refettle.Logbook;
+
+namespace Refettle.SaleFile;
+
+/// <summary>What an entry shows about one part.</summary>
+internal enum Shows
+{
+    Condition,
+    TakenOff,
+    Fitted,
+
+    /// <summary>Work on the part itself or on what holds it.</summary>
+    Work,
+
+    FittedNew,
+    FittedUsed,
+    FittedRefurbished,
+
+    /// <summary>A part of another kind took its place.</summary>
+    FittedSubstitute,
+
+    Refurbished,
+}
+
+/// <summary>An entry in force that shows something about a part.</summary>
+internal sealed record Witness(SeenEntry Entry, string Part, Shows Shows, string Says)
+{
+    /// <summary>All of a log. A kind of entry that can show something about a part has its line here.</summary>
+    public static IEnumerable<Witness> Of(IEnumerable<SeenEntry> entries, CarNames names) =>
+        entries.Where(entry => entry.Counts).SelectMany(entry => Of(entry, names));
+
+    private static IEnumerable<Witness> Of(SeenEntry entry, CarNames names) => entry.Told switch
+    {
+        StepDone { Fact.Kind: FactKind.Off } done => names.Moved(done.Fact.Subject).Select(part => new Witness(entry, part, Shows.TakenOff, "taken off")),
+        StepReversed { Fact.Kind: FactKind.Off } back => names.Moved(back.Fact.Subject).Select(part => new Witness(entry, part, Shows.Fitted, "fitted")),
+        Tried tried => OfJoint(entry, tried.Try.Joint, Shows.Work, $"{tried.Try.Rung}: {EntryWords.Became(tried.Try.Becomes)}", names),
+        SoundnessJudged judged => [new(entry, judged.Part, Shows.Condition, $"found {EntryWords.Soundness(judged)}")],
+        Noted { About: { } about } noted when Thing.TryParse(about, out var thing) => thing.Kind switch
+        {
+            ThingKind.Part => [new(entry, thing.Id, Shows.Condition, $"“{noted.Text}”")],
+            ThingKind.Joint => OfJoint(entry, thing.Id, Shows.Condition, $"{names.OfJoint(thing.Id)}: “{noted.Text}”", names),
+            _ => [],
+        },
+        _ => [],
+    };
+
+    private static IEnumerable<Witness> OfJoint(SeenEntry entry, string joint, Shows shows, string says, CarNames names) =>
+        names.Joint(joint) is { Holds: [var first, ..] } ? [new(entry, first, shows, says)] : [];
+}
