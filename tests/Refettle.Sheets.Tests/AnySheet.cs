@@ -47,6 +47,7 @@ internal static class AnySheet
         from side in Gen.Enum<Side>()
         from scarcity in Gen.Enum<Scarcity>()
         from hazards in Gen.Enum<Hazard>().Array[0, 3]
+        from duties in Gen.Enum<Duty>().Array[0, 2]
         from isBare in Gen.Bool
         from origins in Origins.Array[2]
         select new Part
@@ -60,6 +61,7 @@ internal static class AnySheet
             Mass = isBare ? null : new(figures[0]),
             Price = isBare ? null : new(figures[1]),
             Hazards = [.. hazards],
+            Duties = [.. duties],
             Roles = isBare ? [] : ["r"],
             Kit = isBare ? null : name,
             Prop = isBare ? null : name,

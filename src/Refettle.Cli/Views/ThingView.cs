@@ -31,7 +31,7 @@ internal static class ThingView
     [
         ("name", part.Name), ("zone", part.Zone), ("side", part.Side == Side.None ? null : part.Side.ToString().ToLowerInvariant()),
         ("count", part.Count == 1 ? null : $"{part.Count}"), ("scarcity", Wording.Of(part.Scarcity)), ("mass", part.Mass?.ToString()), ("price", part.Price?.ToString()),
-        ("hazards", string.Join(", ", part.Hazards.Select(hazard => hazard.ToString().ToLowerInvariant()))), ("roles", string.Join(", ", part.Roles)),
+        ("hazards", string.Join(", ", part.Hazards.Select(hazard => hazard.ToString().ToLowerInvariant()))), ("duties", string.Join(", ", part.Duties.Select(duty => duty.ToString().ToLowerInvariant()))), ("roles", string.Join(", ", part.Roles)),
         ("fixed", part.Fixed ? "never comes off" : null), ("kit", part.Kit), ("origin", Wording.Of(part.Origin)),
         .. Out(part.Out), ("hold up by", part.Prop),
         ("joints", string.Join(", ", structure.Joints.Where(joint => joint.Holds.Contains(part.Id)).Select(joint => joint.Id))),

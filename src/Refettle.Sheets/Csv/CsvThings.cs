@@ -6,7 +6,7 @@ namespace Refettle.Sheets.Csv;
 internal sealed class CsvThings(FaultList faults)
 {
     public static readonly string[] PartColumns =
-        ["id", "name", "zone", "side", "count", "scarcity", "mass", "price", "hazards", "roles", "fixed", "origin", .. OutColumns];
+        ["id", "name", "zone", "side", "count", "scarcity", "mass", "price", "hazards", "duties", "roles", "fixed", "origin", .. OutColumns];
 
     public static readonly string[] JointColumns =
         ["id", "kind", "name", "holds", "count", "thread", "grade", "torque", "single-use", "at-ride-height", "exposure", "origin", .. WayColumns];
@@ -15,7 +15,7 @@ internal sealed class CsvThings(FaultList faults)
 
     private static string[] WayColumns => ["way", "tool", "open", "close", "clear", "where", "odds", "destroys", "spends", "posture", "cautions"];
 
-    private static readonly string[] _lists = ["hazards", "roles", "clear", "cautions", "holds", "destroys"];
+    private static readonly string[] _lists = ["hazards", "duties", "roles", "clear", "cautions", "holds", "destroys"];
 
     /// <summary>A part for each row; a row without identifier gets one from its name.</summary>
     public Mapping Parts(List<Mapping> rows)

@@ -17,6 +17,7 @@ internal static class PartChanges
             ["mass"] = (old, given, _) => old with { Mass = given.Mass, Origin = given.Origin },
             ["price"] = (old, given, _) => old with { Price = given.Price, Origin = given.Origin },
             ["hazards"] = (old, given, adds) => old with { Hazards = Lists.Of(old.Hazards, given.Hazards, adds) },
+            ["duties"] = (old, given, adds) => old with { Duties = Lists.Of(old.Duties, given.Duties, adds) },
             ["roles"] = (old, given, adds) => old with { Roles = Lists.Of(old.Roles, given.Roles, adds) },
             ["fixed"] = (old, given, _) => old with { Fixed = given.Fixed },
             ["origin"] = (old, given, _) => old with { Origin = given.Origin },
@@ -27,7 +28,7 @@ internal static class PartChanges
             ["prop"] = (old, given, _) => old with { Prop = given.Prop },
             ["cautions"] = (old, given, adds) => old with { Out = old.Out with { Cautions = Lists.Of(old.Out.Cautions, given.Out.Cautions, adds) } },
         },
-        ["hazards", "roles", "clear", "cautions"]);
+        ["hazards", "duties", "roles", "clear", "cautions"]);
 
     public static readonly ChangeTable<SubAssembly> OfUnit = new(
         new()

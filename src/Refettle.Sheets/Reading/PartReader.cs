@@ -17,6 +17,7 @@ internal static class PartReader
             Mass = fields.Kilograms("mass"),
             Price = fields.Money("price"),
             Hazards = fields.Words<Hazard>("hazards"),
+            Duties = fields.Words<Duty>("duties"),
             Roles = fields.Identifiers("roles"),
             Fixed = fields.Flag("fixed"),
             Kit = fields.Text("kit"),

@@ -15,6 +15,7 @@ internal static class PartText
         text.Quantity("mass", part.Mass?.Value, "kg");
         text.Number("price", part.Price?.Amount);
         text.List("hazards", part.Hazards.Select(EnumWords<Hazard>.Of));
+        text.List("duties", part.Duties.Select(EnumWords<Duty>.Of));
         text.List("roles", part.Roles);
         text.Flag("fixed", part.Fixed);
         text.Text("kit", part.Kit);

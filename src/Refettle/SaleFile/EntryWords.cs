@@ -21,7 +21,7 @@ internal static class EntryWords
         Noted noted => noted.About is null ? noted.Text : $"{names.Of(noted.About)}: {noted.Text}",
         Declared declared => $"Stated by the owner: {declared.Text}",
         Struck struck => $"An earlier entry struck{With(": ", struck.Why)}",
-        _ => Unseen(entry),
+        _ => CalendarWords.Sentence(entry.Told) ?? Unseen(entry),
     };
 
     public static string Soundness(SoundnessJudged judged) => judged.Sound ? "sound" : "too weak to carry the car";

@@ -44,6 +44,12 @@ public static class FieldPrivacy
         (Class.Open, "noted: about"),
         (Class.Open, "declared: topic about because"),
         (Class.Words, "declared: text"),
+        (Class.Open, "bag-packed: code for"),
+        (Class.Words, "bag-packed: holds place"),
+        (Class.Open, "bag-moved: code"),
+        (Class.Words, "bag-moved: place"),
+        (Class.Open, "bag-emptied: code"),
+        (Class.Words, "photo-taken: photo"),
         (Class.Open, "struck: target"),
         (Class.Words, "struck: why"));
 

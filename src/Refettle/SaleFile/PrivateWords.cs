@@ -16,10 +16,10 @@ public static partial class PrivateWords
     [GeneratedRegex(@"[\w.+-]+@[\w-]+\.\w{2,}")]
     private static partial Regex Mail();
 
-    /// <summary>Eight digits or more that belong together, or fewer after a plus.</summary>
-    [GeneratedRegex(@"(?<![\w.])(\+\d[\d ()/-]{6,}\d|\d(?:[ ()/-]?\d){7,})(?!\w)")]
+    /// <summary>Digits after a plus, after a leading nought, or after a word such as "call": part numbers have as many.</summary>
+    [GeneratedRegex(@"\+\d[\d ()/-]{6,}\d|(?<![\w.-])0\d(?:[ ()/-]?\d){7,}(?!\w)|\b(call|phone|ring|tel|text|mobile)\b\D{0,12}\d(?:[ ()/-]?\d){5,}", RegexOptions.IgnoreCase)]
     private static partial Regex Phone();
 
-    [GeneratedRegex(@"\b\d+\w?\s+(\w+\s+){1,3}(street|st\.|road|rd\.|lane|avenue|close|drive)(?!\w)|\b\p{L}+(straße|strasse|gasse|weg|platz)\s+\d+|\b(rue|via|calle)\s+(\p{L}+\s+){1,3}\d+", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b\d+\w?\s+(\p{Lu}\w+\s+){1,3}(Street|St\.|Road|Rd\b|Lane|Avenue|Close|Drive)(?!\w)|\b\p{L}+(straße|strasse|gasse|weg|platz)\s+\d+|\b(Rue|rue|Via|via|Calle|calle)\s+(\p{Lu}\p{L}+\s+){1,3}\d+")]
     private static partial Regex Street();
 }

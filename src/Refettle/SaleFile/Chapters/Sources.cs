@@ -40,6 +40,10 @@ internal sealed class Sources
     public IEnumerable<(SeenEntry Entry, T Told)> InForce<T>()
         where T : Happening => Entries.Where(entry => entry is { Counts: true, Told: T }).Select(entry => (entry, (T)entry.Told!));
 
+    /// <summary>Numbers of the entries of these kinds, also of those whose words are blacked out.</summary>
+    public ValueList<int> NumbersOf(params string[] kinds) =>
+        Entries.Where(entry => entry.Counts && kinds.Contains(entry.Entry.Kind)).Select(entry => entry.Number).ToValueList();
+
     /// <summary>Days on which work on the car was recorded.</summary>
     public IEnumerable<IGrouping<DateOnly, SeenEntry>> WorkDays => Entries
         .Where(entry => entry is { Counts: true, Told: StepDone or StepReversed or Tried or JointTightened }).GroupBy(entry => entry.Day).OrderBy(day => day.Key);

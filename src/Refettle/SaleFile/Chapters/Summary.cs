@@ -38,7 +38,7 @@ internal static class Summary
         var torqued = from.Closing.Tightenings.Where(tightening => tightening.How == Tightness.Torqued).Select(tightening => tightening.Joint).ToHashSet();
         if (from.Closing.Opened.Count > 0)
             yield return new Said($"{Sources.Count(from.Closing.Opened.Count, "joint was", "joints were")} opened; for {torqued.Intersect(from.Closing.Opened).Count()} a torque is recorded since.", Backing.Recorded,
-                Few(from.InForce<JointTightened>().Where(line => torqued.Contains(line.Told.Joint)).Select(line => line.Entry.Number)));
+Few(from.NumbersOf("step-done", "joint-tightened")));
     }
 
     private static string Renewed(List<PartStory> stories)

@@ -38,7 +38,7 @@ internal static class Tightened
         var settled = from.RideHeight.Count(line => line.Standing == RideHeightStanding.Settled);
         if (from.RideHeight.Count > 0)
             yield return new Said($"Of {Sources.Count(from.RideHeight.Count, "opened joint")} with bonded rubber, {settled} {(settled == 1 ? "is" : "are")} recorded as torqued at ride height.", Backing.Recorded,
-                from.InForce<JointTightened>().Where(line => from.RideHeight.Any(joint => joint.Joint.Id == line.Told.Joint)).Select(line => line.Entry.Number).ToValueList());
+from.NumbersOf("step-done", "joint-tightened"));
         yield return new Said("No wheel alignment is recorded by this log unless a note or statement says so: have it measured.", Backing.Warns, []);
     }
 }
