@@ -30,5 +30,6 @@ public static class SaleFileWriter
     }
 
     private static IEnumerable<Fault> Flags(SeenEntry entry, Declared told) => WordingGuard.Of(told.Text, told.Because.Count > 0).Select(claim => new Fault(
-        $"entry {entry.Number}, “{claim.Words}”", claim.Why + (told.Topic == DeclarationTopic.Claim ? "; the claim is left out" : ""), claim.Offer) { Severity = Severity.Note });
+        $"entry {entry.Number}, “{claim.Words}”", claim.Why + (told.Topic == DeclarationTopic.Claim ? "; the claim is left out" : ""), claim.Offer)
+    { Severity = Severity.Note });
 }
