@@ -12,6 +12,7 @@ Dictionary<string, Func<string[], int>> verbs = new()
     ["kill-writer"] = KillWriter.Run,
     ["load"] = Load.Run,
     ["open-log"] = OpenLog.Run,
+    ["psplib"] = Psplib.Run,
     ["sheet-load"] = SheetLoad.Run,
     ["power-loss"] = PowerLoss.Run,
 };

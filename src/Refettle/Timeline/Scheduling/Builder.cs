@@ -11,7 +11,6 @@ internal sealed class Builder
     private readonly int[] _list;
     private readonly int[] _work;
     private readonly long[] _keys;
-    private readonly int _floor;
 
     public Builder(Network network)
     {
@@ -19,9 +18,9 @@ internal sealed class Builder
         (_forwards, _backwards) = (new(network), new(_mirror));
         (_lists, _mirrorLists) = (new(network), new(_mirror));
         (_list, _work, _keys) = (new int[network.Count], new int[network.Count], new long[network.Count]);
-        _floor = network.Release.Min();
+        Floor = network.Release.Min();
         Horizon = Propagation.Horizon(network);
-        Earliest = Propagation.Earliest(network, _floor, Horizon);
+        Earliest = Propagation.Earliest(network, Floor, Horizon);
     }
 
     public Network Network { get; }
@@ -30,6 +29,9 @@ internal sealed class Builder
     public int[]? Earliest { get; }
 
     public int Horizon { get; }
+
+    /// <summary>Nothing starts before.</summary>
+    public int Floor { get; }
 
     /// <summary>Schedules built so far.</summary>
     public long Built { get; private set; }
@@ -53,7 +55,7 @@ internal sealed class Builder
     {
         Built++;
         _lists.Fill(keys, _list);
-        return _forwards.Build(_list, _floor, starts);
+        return _forwards.Build(_list, Floor, starts);
     }
 
     /// <summary>Starts all as late as a finish allows, those with greater keys first.</summary>

@@ -1,0 +1,48 @@
+using Refettle.Timeline.Scheduling;
+
+namespace Refettle.Solvers.Scheduling;
+
+/// <summary>Schedules with everything there is: a first schedule at once, breeding, then CP-SAT, which improves and proves; the finish
+/// first, then each aim with what comes before it held.</summary>
+/// <param name="clock">Measures the time that the limits allow; the system's when not said.</param>
+public sealed class ConstraintScheduler(TimeProvider? clock = null) : IScheduler
+{
+    public ScheduleAnswer Solve(ScheduleQuestion question, ScheduleLimits limits, IProgress<ScheduleAnswer>? progress = null, CancellationToken cancel = default)
+    {
+        if (question.Project.Activities.Count == 0)
+            return new FirstScheduler().Solve(question, limits, progress, cancel);
+        var effort = new Effort(limits, clock ?? TimeProvider.System, cancel);
+        var search = new FinishSearch(question, effort, progress);
+        search.Run(question.Later.Count > 0 ? 0.5 : 1);
+        return search.Answer();
+    }
+}
+
+/// <summary>What is left of the time, and of the work where the answer is to come again.</summary>
+internal sealed class Effort(ScheduleLimits limits, TimeProvider clock, CancellationToken cancel)
+{
+    private readonly long _begin = clock.GetTimestamp();
+
+    public ScheduleLimits Limits => limits;
+
+    public CancellationToken Cancel => cancel;
+
+    public double SecondsPassed => clock.GetElapsedTime(_begin).TotalSeconds;
+
+    public double SecondsLeft => Math.Max(0, limits.Time.TotalSeconds - SecondsPassed);
+
+    /// <summary>A token that is also cancelled when so many seconds have passed since the beginning.</summary>
+    public CancellationTokenSource Until(double seconds)
+    {
+        var source = CancellationTokenSource.CreateLinkedTokenSource(cancel);
+        var timer = new Timer(_ =>
+        {
+            if (SecondsPassed >= seconds)
+                source.Cancel();
+        }, null, 0, 5);
+        source.Token.Register(timer.Dispose);
+        return source;
+    }
+
+    public bool IsOver => SecondsLeft <= 0 || cancel.IsCancellationRequested;
+}

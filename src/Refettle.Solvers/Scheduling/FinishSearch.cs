@@ -1,0 +1,126 @@
+using Google.OrTools.Sat;
+using Refettle.Timeline.Scheduling;
+
+namespace Refettle.Solvers.Scheduling;
+
+/// <summary>Looks for the earliest finish.</summary>
+internal sealed class FinishSearch
+{
+    private readonly ScheduleQuestion _question;
+    private readonly Effort _effort;
+    private readonly IProgress<ScheduleAnswer>? _progress;
+    private readonly Builder _builder;
+    private readonly Lock _lock = new();
+    private int[]? _best;
+    private int _makespan = WorkTime.Never;
+    private int _bound;
+    private bool _isImpossible;
+
+    public FinishSearch(ScheduleQuestion question, Effort effort, IProgress<ScheduleAnswer>? progress)
+    {
+        (_question, _effort, _progress) = (question, effort, progress);
+        _builder = new(Network.Of(question.Project));
+        _bound = LowerBounds.Of(_builder);
+        _isImpossible = _builder.Earliest is null;
+    }
+
+    public Builder Builder => _builder;
+
+    public void Run(double share)
+    {
+        if (_isImpossible)
+            return;
+        var seconds = _effort.Limits.Time.TotalSeconds * share;
+        First();
+        var plan = (Environment.GetEnvironmentVariable("PLAN") ?? "b0.01,p0.2,b0.4,p1").Split(',');
+        foreach (var step in plan)
+        {
+            var until = double.Parse(step[1..]) * seconds;
+            if (_isImpossible || _makespan <= _bound || _effort.SecondsPassed >= until)
+                continue;
+            if (step[0] == 'b' && _best is not null)
+                Breed(until);
+            if (step[0] == 'p')
+                Prove(until);
+        }
+    }
+
+    public ScheduleAnswer Answer()
+    {
+        if (_best is null)
+            return new(_isImpossible ? ScheduleStatus.Impossible : ScheduleStatus.Unknown, null, _bound, [], []);
+        var schedule = _builder.ToSchedule(_best);
+        var status = _makespan <= _bound && _question.Later.Count == 0 ? ScheduleStatus.Optimal : ScheduleStatus.Feasible;
+        return new(status, schedule, _bound, _question.Later.Select(aim => aim.Cost(schedule)).ToValueList(), []);
+    }
+
+    private void First()
+    {
+        var first = new FirstSchedule(_builder, new Random(_effort.Limits.Seed));
+        if (_question.Known is { } known)
+            first.From(known);
+        first.Run(Math.Min(200, 20_000 / _builder.Network.Count), _bound, _effort.Cancel);
+        if (first.Best is { } starts)
+            Keep(starts);
+    }
+
+    private void Breed(double seconds)
+    {
+        using var stop = _effort.Until(seconds);
+        var islands = Enumerable.Range(0, _effort.Limits.Workers).Select(island => Task.Run(() =>
+        {
+            var builder = island == 0 ? _builder : new Builder(_builder.Network);
+            builder.MostRestarts = 20;
+            var search = new GeneticSearch(builder, _best!, new Random(_effort.Limits.Seed * 31 + island), int.Parse(Environment.GetEnvironmentVariable("POP") ?? "60"));
+            search.Run(_bound, long.MaxValue / 2, stop.Token, Keep);
+            if (search.Makespan <= _bound)
+                stop.Cancel();
+        })).ToArray();
+        Task.WaitAll(islands);
+        stop.Cancel();
+        if (Environment.GetEnvironmentVariable("TRACE") is not null)
+            Console.Error.WriteLine($"  bred {_makespan} of {_bound} after {_effort.SecondsPassed:0.00}, built {_builder.Built}");
+    }
+
+    private void Prove(double seconds)
+    {
+        var most = _best is null ? _builder.Horizon : _makespan;
+        if (_builder.Latest(most) is not { } latest)
+        {
+            _isImpossible = true;
+            return;
+        }
+
+        var model = new ScheduleModel(_builder.Network, _builder.Earliest!, latest, _bound, most);
+        model.Model.Minimize(model.Makespan);
+        if (_best is not null)
+        {
+            model.Timings.Hint(_best);
+            model.Model.AddHint(model.Makespan, _makespan);
+        }
+
+        var (status, bound, starts) = new ConstraintSearch(_effort).Run(model, seconds, _effort.Limits.Work, Keep);
+        if (starts is not null)
+            Keep(starts);
+        if (Environment.GetEnvironmentVariable("TRACE") is not null)
+            Console.Error.WriteLine($"  solver {status} {_makespan} bound {bound} after {_effort.SecondsPassed:0.00}");
+        if (status == CpSolverStatus.Infeasible)
+            _isImpossible = _best is null;
+        else if (!double.IsInfinity(bound))
+            _bound = Math.Max(_bound, (int)Math.Min(_makespan, Math.Ceiling(bound - 1e-6)));
+    }
+
+    private void Keep(int[] starts)
+    {
+        var makespan = Makespan(starts);
+        lock (_lock)
+        {
+            if (makespan >= _makespan)
+                return;
+            (_best, _makespan) = ([.. starts], makespan);
+            _progress?.Report(Answer());
+        }
+    }
+
+    private int Makespan(int[] starts) => starts.Select((start, i) => _builder.Network.Finish(i, start)).Max();
+}
