@@ -1,3 +1,4 @@
+using Refettle.Timeline;
 using Refettle.Timeline.Scheduling;
 
 namespace Refettle.Solvers.Scheduling;
@@ -14,7 +15,22 @@ public sealed class ConstraintScheduler(TimeProvider? clock = null) : IScheduler
         var effort = new Effort(limits, clock ?? TimeProvider.System, cancel);
         var search = new FinishSearch(question, effort, progress);
         search.Run(question.Later.Count > 0 ? 0.5 : 1);
-        return search.Answer();
+        var answer = search.Answer();
+        if (answer.Status == ScheduleStatus.Impossible)
+            answer = answer with { Clash = new Clashes(question.Project, effort, Math.Max(limits.Time.TotalSeconds, 2 * effort.SecondsPassed)).Find() };
+        return answer.Schedule is null || question.Later.Count == 0 ? answer : Aimed(question, search.Builder, effort, answer, progress);
+    }
+
+    private static ScheduleAnswer Aimed(ScheduleQuestion question, Builder builder, Effort effort, ScheduleAnswer answer, IProgress<ScheduleAnswer>? progress)
+    {
+        ScheduleAnswer With(Schedule schedule, bool isProven) => answer with
+        {
+            Schedule = schedule,
+            Costs = question.Later.Select(aim => aim.Cost(schedule)).ToValueList(),
+            Status = isProven ? ScheduleStatus.Optimal : ScheduleStatus.Feasible,
+        };
+        var (best, areAimsProven) = new AimSearch(question, builder, effort).Run(answer.Schedule!, schedule => progress?.Report(With(schedule, false)));
+        return With(best, areAimsProven && answer.IsFinishProven);
     }
 }
 

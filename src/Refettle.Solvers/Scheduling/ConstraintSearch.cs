@@ -11,9 +11,9 @@ internal sealed class ConstraintSearch(Effort effort)
 
     /// <param name="better">Told of the starts of every better solution.</param>
     /// <returns>The solver's status and its proven bound on the objective.</returns>
-    public (CpSolverStatus Status, double Bound, int[]? Starts) Run(ScheduleModel model, double until, double? work, Action<int[]>? better = null, string extra = "")
+    public (CpSolverStatus Status, double Bound, int[]? Starts) Run(ScheduleModel model, double until, double? work, Action<int[]>? better = null)
     {
-        using var solver = new CpSolver { StringParameters = Parameters(work) + extra };
+        using var solver = new CpSolver { StringParameters = Parameters(work) };
         using var listener = new Listener(solution => better?.Invoke(model.Timings.StartsIn(solution)));
         using var end = effort.Until(until);
         using var stop = end.Token.Register(solver.StopSearch);
@@ -27,7 +27,7 @@ internal sealed class ConstraintSearch(Effort effort)
     {
         var workers = work is null ? Math.Max(LeastWorkers, effort.Limits.Workers) : LeastWorkers;
         var repeat = work is null ? "" : $" interleave_search:true max_deterministic_time:{work:0.###}";
-        return $"num_workers:{workers} random_seed:{effort.Limits.Seed}{repeat} " + (Environment.GetEnvironmentVariable("CPSAT") ?? "");
+        return $"num_workers:{workers} random_seed:{effort.Limits.Seed}{repeat}";
     }
 
     private sealed class Listener(Action<Func<IntVar, long>> told) : CpSolverSolutionCallback

@@ -6,6 +6,12 @@ namespace Refettle.Solvers.Scheduling;
 /// <summary>Looks for the earliest finish.</summary>
 internal sealed class FinishSearch
 {
+    private const int Population = 60;
+
+    /// <summary>Breeding and proving take turns: what is easy is proven soon, and what is hard is proven from a better schedule. Each ends at a
+    /// part of the time, or after some seconds if those are fewer.</summary>
+    private static readonly (bool IsBreeding, double Part, double Seconds)[] Turns = [(true, 0.05, 0.05), (false, 0.15, 1.5), (true, 0.5, 15), (false, 1, double.MaxValue)];
+
     private readonly ScheduleQuestion _question;
     private readonly Effort _effort;
     private readonly IProgress<ScheduleAnswer>? _progress;
@@ -26,22 +32,23 @@ internal sealed class FinishSearch
 
     public Builder Builder => _builder;
 
+    public bool IsImpossible => _isImpossible;
+
     public void Run(double share)
     {
         if (_isImpossible)
             return;
         var seconds = _effort.Limits.Time.TotalSeconds * share;
         First();
-        var plan = (Environment.GetEnvironmentVariable("PLAN") ?? "b0.01,p0.2,b0.4,p1").Split(',');
-        foreach (var step in plan)
+        foreach (var (isBreeding, part, most) in Turns)
         {
-            var until = double.Parse(step[1..]) * seconds;
+            var until = Math.Min(part * seconds, most);
             if (_isImpossible || _makespan <= _bound || _effort.SecondsPassed >= until)
                 continue;
-            if (step[0] == 'b' && _best is not null)
-                Breed(until);
-            if (step[0] == 'p')
+            if (!isBreeding)
                 Prove(until);
+            else if (_best is not null)
+                Breed(until);
         }
     }
 
@@ -58,31 +65,29 @@ internal sealed class FinishSearch
     {
         var first = new FirstSchedule(_builder, new Random(_effort.Limits.Seed));
         if (_question.Known is { } known)
-            first.From(known);
+            first.From([.. known.Starts]);
         first.Run(Math.Min(200, 20_000 / _builder.Network.Count), _bound, _effort.Cancel);
         if (first.Best is { } starts)
             Keep(starts);
     }
 
-    private void Breed(double seconds)
+    private void Breed(double until)
     {
-        using var stop = _effort.Until(seconds);
+        using var stop = _effort.Until(until);
         var islands = Enumerable.Range(0, _effort.Limits.Workers).Select(island => Task.Run(() =>
         {
             var builder = island == 0 ? _builder : new Builder(_builder.Network);
             builder.MostRestarts = 20;
-            var search = new GeneticSearch(builder, _best!, new Random(_effort.Limits.Seed * 31 + island), int.Parse(Environment.GetEnvironmentVariable("POP") ?? "60"));
-            search.Run(_bound, long.MaxValue / 2, stop.Token, Keep);
+            var search = new GeneticSearch(builder, _best!, new Random(_effort.Limits.Seed * 31 + island), Population);
+            search.Run(_bound, long.MaxValue / 2, Keep, stop.Token);
             if (search.Makespan <= _bound)
                 stop.Cancel();
         })).ToArray();
         Task.WaitAll(islands);
         stop.Cancel();
-        if (Environment.GetEnvironmentVariable("TRACE") is not null)
-            Console.Error.WriteLine($"  bred {_makespan} of {_bound} after {_effort.SecondsPassed:0.00}, built {_builder.Built}");
     }
 
-    private void Prove(double seconds)
+    private void Prove(double until)
     {
         var most = _best is null ? _builder.Horizon : _makespan;
         if (_builder.Latest(most) is not { } latest)
@@ -99,11 +104,9 @@ internal sealed class FinishSearch
             model.Model.AddHint(model.Makespan, _makespan);
         }
 
-        var (status, bound, starts) = new ConstraintSearch(_effort).Run(model, seconds, _effort.Limits.Work, Keep);
+        var (status, bound, starts) = new ConstraintSearch(_effort).Run(model, until, _effort.Limits.Work, Keep);
         if (starts is not null)
             Keep(starts);
-        if (Environment.GetEnvironmentVariable("TRACE") is not null)
-            Console.Error.WriteLine($"  solver {status} {_makespan} bound {bound} after {_effort.SecondsPassed:0.00}");
         if (status == CpSolverStatus.Infeasible)
             _isImpossible = _best is null;
         else if (!double.IsInfinity(bound))

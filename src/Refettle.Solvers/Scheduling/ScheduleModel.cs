@@ -15,15 +15,14 @@ internal sealed class ScheduleModel
     /// <param name="latest">The latest starts to look at.</param>
     /// <param name="bound">The last finish is not before.</param>
     /// <param name="most">The last finish is not after.</param>
-    /// <param name="giveUp">For each arc that may be given up a literal that says it is kept; null when all are kept.</param>
-    public ScheduleModel(Network network, int[] earliest, int[] latest, int bound, int most, Func<Arc, ILiteral?>? giveUp = null)
+    public ScheduleModel(Network network, int[] earliest, int[] latest, int bound, int most)
     {
         (_network, _axes) = (network, new(network));
         (_from, _to) = (earliest.Min(), most);
         Timings = new(Model, network, _axes, earliest, latest);
         Makespan = Model.NewIntVar(bound, most, "finish");
         foreach (var arc in network.Arcs)
-            Add(arc, giveUp?.Invoke(arc));
+            Add(arc);
         for (var r = 0; r < network.Capacity.Length; r++)
             AddResource(r);
         AddMakespan();
@@ -35,17 +34,18 @@ internal sealed class ScheduleModel
 
     public IntVar Makespan { get; }
 
-    private void Add(in Arc arc, ILiteral? isKept)
+    /// <summary>Nothing ends after.</summary>
+    public int Horizon => _to;
+
+    private void Add(in Arc arc)
     {
         // With what is done a lag only bounds the start of the other, and the starts to look at are bounded already.
-        if (isKept is null && (_network.IsDone[arc.From] || _network.IsDone[arc.To]))
+        if (_network.IsDone[arc.From] || _network.IsDone[arc.To])
             return;
         var axis = Timings.AxisOf(arc.From) == Timings.AxisOf(arc.To) && (arc.FromFinish == arc.ToFinish || !arc.ToFinish) && arc.Lag == 0 ? Timings.AxisOf(arc.From) : null;
         var from = arc.FromFinish ? Timings.Finish(arc.From, axis) : Timings.Start(arc.From, axis);
         var to = arc.ToFinish ? Timings.Finish(arc.To, axis) : Timings.Start(arc.To, axis);
-        var constraint = Model.Add(to >= from + arc.Lag);
-        if (isKept is not null)
-            constraint.OnlyEnforceIf(isKept);
+        Model.Add(to >= from + arc.Lag);
     }
 
     private void AddResource(int r)

@@ -69,15 +69,15 @@ internal sealed class Timings
             return atFinish ? _main[i]! + _network.Duration[i] : _main[i]!;
         if (_derived.TryGetValue((i, axis, atFinish), out var known))
             return known;
+        if (axis is null && atFinish && _network.IsUnbroken(i))
+            return At(i, null, false) + _network.Duration[i];
         return _derived[(i, axis, atFinish)] = axis is null ? ByClock(i, atFinish) : OnOther(i, axis, atFinish);
     }
 
     private static int Fixed(int time, Axis? axis) => axis is null ? time : axis.Time.Worked(time);
 
-    private LinearExpr ByClock(int i, bool atFinish)
+    private IntVar ByClock(int i, bool atFinish)
     {
-        if (atFinish && _network.IsUnbroken(i))
-            return At(i, null, false) + _network.Duration[i];
         var own = _axes.OfActivity[i]!;
         var (from, to) = Range(i, atFinish);
         var clock = _model.NewIntVar(from, to, "");

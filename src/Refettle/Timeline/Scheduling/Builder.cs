@@ -58,6 +58,14 @@ internal sealed class Builder
         return _forwards.Build(_list, Floor, starts);
     }
 
+    /// <summary>The same with none starting before its own time.</summary>
+    public bool ForwardsFrom(ReadOnlySpan<long> keys, int[] releases, int[] starts)
+    {
+        Built++;
+        _lists.Fill(keys, _list);
+        return _forwards.Build(_list, Floor, starts, releases);
+    }
+
     /// <summary>Starts all as late as a finish allows, those with greater keys first.</summary>
     public bool Backwards(ReadOnlySpan<long> keys, int finish, int[] starts)
     {
@@ -70,6 +78,28 @@ internal sealed class Builder
         for (var i = 0; i < starts.Length; i++)
             starts[i] = -_mirror.Finish(i, _work[i]);
         return true;
+    }
+
+    /// <summary>Delays those with a weight, the last ones first, as far as the others leave them room before the last finish.</summary>
+    public int[] Delay(int[] starts, ValueList<int> weights)
+    {
+        var makespan = Makespan(starts);
+        var usage = new StepUsage(_mirror);
+        usage.Clear(-makespan);
+        int[] mirrored = [.. starts.Select((start, i) => -Network.Finish(i, start))];
+        for (var i = 0; i < mirrored.Length; i++)
+            usage.Hold(i, mirrored[i], -starts[i]);
+        foreach (var i in Enumerable.Range(0, weights.Count).Where(i => weights[i] > 0 && !Network.IsDone[i]).OrderBy(i => mirrored[i]))
+        {
+            usage.Free(i, mirrored[i], _mirror.Finish(i, mirrored[i]));
+            var from = Math.Max(-makespan, _mirror.Release[i]);
+            foreach (var arc in _mirror.In[i])
+                from = Math.Max(from, _mirror.After(arc, mirrored[arc.From]));
+            mirrored[i] = usage.FirstFit(i, from);
+            usage.Hold(i, mirrored[i], _mirror.Finish(i, mirrored[i]));
+        }
+
+        return [.. mirrored.Select((start, i) => -_mirror.Finish(i, start))];
     }
 
     public int Makespan(int[] starts)

@@ -34,13 +34,13 @@ internal sealed class FirstSchedule(Builder builder, Random random)
         }
     }
 
-    /// <summary>Keeps the order of a schedule as far as it is still possible.</summary>
-    public void From(Schedule known)
+    /// <summary>Keeps the order of a schedule known before as far as it is still possible; what is new comes when it can.</summary>
+    public void From(IReadOnlyList<int?> known)
     {
-        if (builder.Earliest is null || known.Starts.Count != _count)
+        if (builder.Earliest is not { } earliest || known.Count != _count)
             return;
         for (var i = 0; i < _count; i++)
-            _keys[i] = known.Starts[i];
+            _keys[i] = known[i] ?? earliest[i];
         Try();
     }
 

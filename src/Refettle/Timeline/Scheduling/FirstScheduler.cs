@@ -14,7 +14,7 @@ public sealed class FirstScheduler(int samples = 100) : IScheduler
         var bound = LowerBounds.Of(builder);
         var first = new FirstSchedule(builder, new Random(limits.Seed));
         if (question.Known is { } known)
-            first.From(known);
+            first.From([.. known.Starts]);
         first.Run(Math.Min(samples, ActivitiesPlacedAtMost / question.Project.Activities.Count), bound, cancel);
         var answer = Answer(question, builder, first, bound);
         progress?.Report(answer);

@@ -4,11 +4,15 @@ namespace Refettle.Timeline.Scheduling;
 /// crossing over a stretch of time (the bi-population method of Debels and Vanhoucke, Operations Research 55, 2007).</summary>
 internal sealed class GeneticSearch
 {
+    private const long PatienceAtLeast = 100_000;
+
     private readonly Builder _builder;
     private readonly Random _random;
     private readonly int _count;
     private readonly long[] _keys;
     private readonly int[] _child;
+    private long _built;
+    private long _builtAtBetter;
     private int[][] _left;
     private int[][] _right;
     private int[] _leftEnd;
@@ -28,13 +32,14 @@ internal sealed class GeneticSearch
 
     public int Makespan { get; private set; }
 
-    /// <summary>Breeds until the bound is met or it is told to stop.</summary>
+    /// <summary>Breeds until the bound is met, nothing comes of it any more, or it is told to stop.</summary>
     /// <param name="mostBuilt">Schedules built at most.</param>
     /// <param name="better">Told of every better schedule.</param>
-    public void Run(int bound, long mostBuilt, CancellationToken cancel = default, Action<int[]>? better = null)
+    public void Run(int bound, long mostBuilt, Action<int[]>? better = null, CancellationToken cancel = default)
     {
         var end = _builder.Built + mostBuilt;
-        bool GoesOn() => Makespan > bound && _builder.Built < end && !cancel.IsCancellationRequested;
+        (_built, _builtAtBetter) = (_builder.Built, _builder.Built);
+        bool GoesOn() => Makespan > bound && _builder.Built < end && IsFruitful && !cancel.IsCancellationRequested;
         while (GoesOn())
         {
             Begin(GoesOn, better);
@@ -47,6 +52,9 @@ internal sealed class GeneticSearch
             }
         }
     }
+
+    /// <summary>It gives up when nothing better has come for long, and for longer than the best took.</summary>
+    private bool IsFruitful => _builder.Built - _builtAtBetter < Math.Max(PatienceAtLeast, 2 * (_builtAtBetter - _built));
 
     /// <summary>A new population: the best so far blurred more and more.</summary>
     private void Begin(Func<bool> goesOn, Action<int[]>? better)
@@ -116,7 +124,7 @@ internal sealed class GeneticSearch
         }
         else if (makespan < Makespan)
         {
-            (Best, Makespan) = ([.. _child], makespan);
+            (Best, Makespan, _builtAtBetter) = ([.. _child], makespan, _builder.Built);
             better?.Invoke(Best);
         }
 

@@ -32,10 +32,12 @@ internal sealed class SerialGeneration
     /// <param name="list">All activities, none before one that <see cref="Cycles.Successors"/> puts before it.</param>
     /// <param name="floor">None starts before.</param>
     /// <param name="starts">Filled with the starts.</param>
+    /// <param name="releases">None starts before its own.</param>
     /// <returns>Whether it is a schedule that keeps everything.</returns>
-    public bool Build(ReadOnlySpan<int> list, int floor, int[] starts)
+    public bool Build(ReadOnlySpan<int> list, int floor, int[] starts, int[]? releases = null)
     {
-        Array.Copy(_network.Release, _release, _release.Length);
+        for (var i = 0; i < _release.Length; i++)
+            _release[i] = releases is null ? _network.Release[i] : Math.Max(releases[i], _network.Release[i]);
         for (var restart = 0; restart <= MostRestarts; restart++)
         {
             if (!Prepare(floor))

@@ -44,11 +44,16 @@ internal sealed class StepUsage(Network network) : Usage
         }
     }
 
-    public override void Hold(int activity, int start, int finish)
+    public override void Hold(int activity, int start, int finish) => Add(activity, start, finish, 1);
+
+    /// <summary>Takes back what was held.</summary>
+    public void Free(int activity, int start, int finish) => Add(activity, start, finish, -1);
+
+    private void Add(int activity, int start, int finish, int times)
     {
         var needs = network.Needs[activity];
         for (var k = 0; k < needs.Length && finish > start; k += 2)
-            _steps[needs[k]].Add(start, finish, needs[k + 1]);
+            _steps[needs[k]].Add(start, finish, times * needs[k + 1]);
     }
 
     private sealed class Steps
@@ -80,8 +85,8 @@ internal sealed class StepUsage(Network network) : Usage
 
         public void Add(int start, int finish, int amount)
         {
-            var (first, last) = (Split(start), 0);
-            last = Split(finish);
+            var first = Split(start);
+            var last = Split(finish);
             for (var i = first; i < last; i++)
                 _held[i] += amount;
         }
