@@ -26,11 +26,11 @@ internal sealed class TimelineView(TimelineQuestion question, Projection project
     }
 
     /// <summary>Each wish as its owner would say it.</summary>
-    public ValueList<string> Words(ValueList<Scheduling.Wish> clash) => clash.Select(wish => wish.Kind switch
+    public ValueList<string> Words(ValueList<Condition> clash) => clash.Select(condition => condition.Kind switch
     {
-        WishKind.FixedStart => $"\"{projection.Tasks[wish.Index].Says}\" is to start {DayWords.Moment(_clock.At(projection.Project.Activities[wish.Index].FixedStart ?? 0))}",
-        WishKind.LatestFinish => $"\"{projection.Tasks[wish.Index].Says}\" is to be done by {DayWords.Moment(Projection.Date(question.Car) ?? _clock.At(0))}, the date to meet",
-        _ => Lag(projection.Project.Lags[wish.Index]),
+        ConditionKind.FixedStart => $"\"{projection.Tasks[condition.Index].Says}\" is to start {DayWords.Moment(_clock.At(projection.Project.Activities[condition.Index].FixedStart ?? 0))}",
+        ConditionKind.LatestFinish => $"\"{projection.Tasks[condition.Index].Says}\" is to be done by {DayWords.Moment(Projection.Date(question.Car) ?? _clock.At(0))}, the date to meet",
+        _ => Lag(projection.Project.Lags[condition.Index]),
     }).ToValueList();
 
     private string Lag(Lag lag) =>
