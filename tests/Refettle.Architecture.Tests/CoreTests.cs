@@ -19,6 +19,7 @@ public sealed partial class CoreTests
         ["Timeline"] = ["Access", "Stuck", "Scope", "Bench"],
         ["Forecast"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline"],
         ["Stock"] = ["Logbook", "Access", "Stuck", "Bench", "Timeline", "Forecast"],
+        ["Ledger"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline", "Forecast", "Stock"],
         ["CloseUp"] = ["Logbook", "Access", "Bench", "Timeline"],
         ["QuickLine"] = ["Logbook"],
         ["SaleFile"] = ["Logbook", "Access", "Scope", "Timeline", "Stock", "CloseUp"],

@@ -28,6 +28,7 @@ internal static class Told
         PhotoTaken taken => $"photo {taken.Photo.Hash[..8]}{(taken.Photo.Of.Count == 0 ? "" : $" of {string.Join(", ", taken.Photo.Of)}")}{With(": ", taken.Photo.Says)}",
         ScopeChosen chosen => $"chosen to do: {string.Join(", ", chosen.Jobs)}",
         SettingsChosen => "settings chosen",
+        MoneySpent spent => MoneyWords.Of(spent.Receipt),
         Noted noted => noted.About is null ? noted.Text : $"{noted.About}: {noted.Text}",
         _ when CalendarWords.Of(line.Happening) is { } told => told,
         Declared declared => $"stated ({declared.Topic.ToString().ToLowerInvariant()}): {(declared.About is null ? "" : declared.About + ": ")}{declared.Text}",

@@ -20,6 +20,7 @@ public static class LogWords
         JointTightened tightened => $"{(tightened.How == Tightness.Snug ? "Snug only" : "Torqued")}: {car.Subject(Fact.Open(tightened.Joint))}{(tightened.Torque is { } torque ? $", {torque}" : "")}",
         HeightMeasured measured => $"Height {measured.Corner}: {measured.Height}, hub centre to wheel arch",
         SettingsChosen => "Settings chosen",
+        MoneySpent spent => MoneyWords.Of(spent.Receipt),
         Noted noted => noted.Text,
         Declared declared => $"Stated: {declared.Text}",
         Struck struck => $"Undone: {(byId.TryGetValue(struck.Target, out var target) ? Of(target, car, byId) : "an entry that is not here yet")}",

@@ -30,6 +30,7 @@ public static class HappeningCheck
         BagEmptied emptied => CaptureCheck.Emptied(history.Car, emptied),
         PhotoTaken photo => CaptureCheck.Taken(history, photo.Photo),
         SettingsChosen chosen => Chosen(history.Car.Structure, chosen.Settings),
+        MoneySpent spent => MoneyCheck.Spent(history, spent.Receipt, thing => Named(history.Car.Structure, thing, "receipt")),
         Noted noted => Note(history.Car.Structure, noted),
         Declared declared => Declares(history, declared),
         Struck struck => Strike(history, struck),

@@ -44,6 +44,7 @@ public static class Happenings
         ("task-forbidden", 1, typeof(TaskForbidden)),
         ("task-marked", 1, typeof(TaskMarked)),
         ("timeline-kept", 1, typeof(TimelineKept)),
+        ("money-spent", 1, typeof(MoneySpent)),
         ("noted", 1, typeof(Noted)),
         ("declared", 1, typeof(Declared)),
         ("struck", 1, typeof(Struck)),
