@@ -2,6 +2,7 @@ using System.CommandLine;
 using Refettle.Access;
 using Refettle.Logbook;
 using Refettle.Sheets;
+using Refettle.Stock;
 using Refettle.Stuck;
 
 namespace Refettle.Cli;
@@ -92,6 +93,17 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
             if (happening is StructureAdded added)
                 history = history with { Car = history.Car with { Structure = history.Car.Structure.With(added.Added, added.Tied) } };
         }
+    }
+
+    public DateOnly Today => DateOnly.FromDateTime(around.Clock.GetLocalNow().DateTime);
+
+    /// <summary>The shelf, when the car is one of the store; null for one from a sheet.</summary>
+    public Shelf? Shelf(ParseResult parsed, Car car)
+    {
+        Shelf? shelf = null;
+        if (_cars.TryGetValue(car.Id, out var open) && ReferenceEquals(open.Car, car))
+            WithLogbook(parsed, logbook => { shelf = ShelfFold.Of(All(logbook).Select(one => one.History)); return Reply.Said("", new { }); });
+        return shelf;
     }
 
     /// <summary>All cars of the store: the shelf is one for all of them.</summary>

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Refettle.Cli.Verbs.Stock;
 using Refettle.Cli.Views;
 using Refettle.Logbook;
 using Refettle.Stuck;
@@ -21,12 +22,12 @@ internal static class TriedVerb
         var minutes = new Option<decimal?>("--minutes") { Description = "How long it took." };
         return new Command("tried", "Records a try at a joint; the next advice learns from it.") { joint, rung, outcome, soaked, minutes }
             .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(desk.Ladders(), ladders =>
-                Record(desk, open, ladders, parsed.GetRequiredValue(joint), parsed.GetRequiredValue(rung), parsed.GetRequiredValue(outcome),
+                Record(desk, parsed, open, ladders, parsed.GetRequiredValue(joint), parsed.GetRequiredValue(rung), parsed.GetRequiredValue(outcome),
                     parsed.GetValue(soaked), parsed.GetValue(minutes)))));
     }
 
     private static Reply Record(
-        Desk desk, OpenCar open, LadderSet ladders, string joint, string rung, string outcome, bool isSoaked, decimal? minutes)
+        Desk desk, ParseResult parsed, OpenCar open, LadderSet ladders, string joint, string rung, string outcome, bool isSoaked, decimal? minutes)
     {
         if (Unknown.Joint(open.Car.Structure, joint) is { } unknown)
             return Reply.Bad([unknown]);
@@ -43,7 +44,7 @@ internal static class TriedVerb
         var attempt = new Try(joint, rung, becomes, isSoaked, minutes is { } took ? new Minutes(took) : null);
         return desk.Record(open, [new Tried(attempt)], now =>
         {
-            var answer = StuckAdvice.Of(now.Car, joint, ladders, AtHand.Nothing);
+            var answer = StuckAdvice.Of(now.Car, joint, ladders, OpenShelf.AtHand(desk, parsed, now.Car, joint, ladders, AtHand.Nothing));
             return new(StuckView.Of(answer), answer);
         });
     }

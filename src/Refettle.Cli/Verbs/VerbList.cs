@@ -36,6 +36,7 @@ internal static class VerbList
         ["look"] = LookVerb.Make,
         ["ready"] = ReadyVerb.Make,
         ["stock"] = StockVerb.Make,
+        ["basket"] = BasketVerb.Make,
         ["orders"] = OrdersVerb.Make,
         ["new"] = NewVerb.Make,
         ["cars"] = CarsVerb.Make,

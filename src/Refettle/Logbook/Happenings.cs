@@ -62,6 +62,7 @@ public static class Happenings
         ("offers-listed", 1, typeof(OffersListed)),
         ("sent-out", 1, typeof(SentOut)),
         ("came-back", 1, typeof(CameBack)),
+        ("trial-fitted", 1, typeof(TrialFitted)),
     ];
 
     private static readonly Dictionary<(string Word, int Version), Type> TypeOf =

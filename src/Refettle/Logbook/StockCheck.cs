@@ -19,6 +19,7 @@ internal static class StockCheck
         OrderCancelled cancelled => Numbers(cancelled.Lines),
         Arrived arrived => Batches(Pieces(arrived.Lines)),
         SentBack back => Batches(Pieces(back.Lines)),
+        TrialFitted tried => Numbers([new(tried.Number, tried.Count)]),
         OffersListed listed => Listed(listed),
         SentOut sent => Sent(sent),
         CameBack back => Items(back.Items.Select(item => (item.What, item.Count, item.As))),

@@ -54,3 +54,8 @@ public sealed record SentOut(
 
 /// <summary>Things came back from an outside shop and were checked. <c>came-back</c></summary>
 public sealed record CameBack(Guid Sent, ValueList<BackItem> Items, DateOnly On) : StockHappening;
+
+/// <summary>Pieces of an order were held up to the car before their return deadline. <c>trial-fitted</c></summary>
+/// <param name="Fits">Whether they fit.</param>
+/// <param name="Says">What was seen, in words; null when nothing was said.</param>
+public sealed record TrialFitted(Guid Order, string Number, int Count, bool Fits, string? Says, DateOnly On) : StockHappening;

@@ -1,3 +1,5 @@
+using Refettle.Logbook;
+
 namespace Refettle.Stock;
 
 /// <summary>The stock of all cars together, as their logs tell it.</summary>
@@ -23,6 +25,9 @@ public sealed record Shelf
     public ValueList<Order> Orders { get; init; } = [];
 
     public ValueList<OutsideWork> Outside { get; init; } = [];
+
+    /// <summary>What was held up to a car while it could still go back.</summary>
+    public ValueList<TrialFitted> Tried { get; init; } = [];
 
     /// <summary>Parts taken from one car for another and not made good yet.</summary>
     public ValueList<Debt> Debts { get; init; } = [];

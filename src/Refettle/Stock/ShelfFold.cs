@@ -24,6 +24,7 @@ public static class ShelfFold
             Lists = catalogue.Lists,
             Orders = book.Orders,
             Outside = book.Outside,
+            Tried = lines.Select(line => line.Happening).OfType<TrialFitted>().OrderBy(tried => tried.On).ThenBy(tried => tried.Order).ThenBy(tried => tried.Number, StringComparer.Ordinal).ThenBy(tried => tried.ToString(), StringComparer.Ordinal).ToValueList(),
             Debts = Debts(lines, accounts),
             Faults = [.. Short(accounts), .. book.Faults, .. catalogue.Faults],
         };

@@ -19,6 +19,7 @@ public static class StockSayings
         OrderCancelled cancelled => $"cancelled: {string.Join(", ", cancelled.Lines.Select(line => $"{line.Count} × {line.Number}"))}",
         Arrived arrived => $"arrived {arrived.On:yyyy-MM-dd}: {Lines(arrived.Lines)}",
         SentBack back => $"sent back to the supplier: {Lines(back.Lines)}{(back.Why is null ? "" : $" ({back.Why})")}",
+        TrialFitted tried => $"{tried.Count} × {tried.Number} held up to the car: {(tried.Fits ? "fits" : "does not fit")}{(tried.Says is null ? "" : $" ({tried.Says})")}",
         OffersListed listed => $"list of {listed.Supplier}: {listed.Offers.Count} numbers",
         SentOut sent => $"sent to {sent.To} ({sent.Work}): {string.Join(", ", sent.Items.Select(item => $"{item.Count} × {item.What}"))}",
         CameBack back => $"back from an outside shop: {string.Join(", ", back.Items.Select(item => $"{item.Count} × {item.What}, {item.Condition}{(item.Good ? "" : ", not usable")}"))}",

@@ -72,6 +72,7 @@ public sealed class HappeningsTests
         new OrderCancelled(Some, [new("44-1", 1)]),
         new Arrived(Some, [new("44-1", new("44-2"), 1)], new(2026, 3, 10)),
         new SentBack(Some, [new("44-1", new("44-2"), 1)], new(2026, 3, 11), "too long"),
+        new TrialFitted(Some, "44-2", 1, false, "too long", new(2026, 3, 12)),
         new OffersListed("Harbour Rubber", "EUR", [new("44-1", "Bush", new(3.20m), 2, 2, 7)], new(2026, 3, 1)),
         new SentOut("Plater", "zinc", [new("part tank", 1, null, ["a.jpg"]), new("bolts", 8, new("B"), [])], new(2026, 3, 1), null, null),
         new CameBack(Some, [new("bolts", 7, new("B", PieceCondition.Refurbished), "one missing", true)], new(2026, 4, 1)),

@@ -18,7 +18,7 @@ internal static class OrdersVerb
                 var outside = open.Shelf.Outside.Where(work => work.IsAway || parsed.GetValue(all)).ToValueList();
                 return new(OrdersView.Of(orders, outside, open.Today), new { orders, outside }) { Faults = open.Shelf.Faults };
             }));
-        foreach (var sub in (Command[])[Place(desk), Promise(desk), Arrive(desk), Cancel(desk), Return(desk), .. OutsideVerbs.All(desk)])
+        foreach (var sub in (Command[])[Place(desk), Promise(desk), Arrive(desk), Cancel(desk), Return(desk), Tried(desk), .. OutsideVerbs.All(desk)])
             command.Add(sub);
         return command;
     }
@@ -75,6 +75,17 @@ internal static class OrdersVerb
         return new Command("return", "Pieces go back to the supplier.") { order, lines, on, why }
             .Answers(desk, parsed => With(desk, parsed, order, (open, found) => Reply.To(StockWords.Counts(parsed.GetValue(lines)), back =>
                 open.Record(OrderWork.SentBack(open.Shelf, found, back, parsed.GetValue(on) ?? open.Today, parsed.GetValue(why)), $"Sent back to {found.Supplier}.", found.Car))));
+    }
+
+    private static Command Tried(Desk desk)
+    {
+        var (order, number) = (Mark(), StockWords.Counted());
+        var misfit = new Option<bool>("--misfit") { Description = "It does not fit: send it back in time." };
+        var says = new Option<string?>("--says") { Description = "What was seen." };
+        return new Command("tried", "Pieces were held up to the car before they can no longer go back.") { order, number, misfit, says }
+            .Answers(desk, parsed => With(desk, parsed, order, (open, found) => Reply.To(StockWords.Counts([parsed.GetRequiredValue(number)]), one => !found.Lines.Any(line => line.Arrivals.Any(arrival => arrival.Number == one[0].Number))
+                ? Reply.Bad([new($"order at {found.Supplier}", $"no {one[0].Number} came of it", NearNames.Ask(one[0].Number, found.Lines.SelectMany(line => line.Arrivals).Select(arrival => arrival.Number), "refettle orders --all shows what came."))])
+                : open.Record([new TrialFitted(found.Id, one[0].Number, one[0].Count, !parsed.GetValue(misfit), parsed.GetValue(says), open.Today)], $"{one[0].Count} × {one[0].Number}: {(parsed.GetValue(misfit) ? "does not fit; it may go back" : "fits")}.", found.Car))));
     }
 
     private static Reply With(Desk desk, ParseResult parsed, Argument<string> mark, Func<OpenShelf, Order, Reply> answer) => OpenShelf.With(desk, parsed, open =>

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Refettle.Logbook;
 using Refettle.Stock;
+using Refettle.Stuck;
 
 namespace Refettle.Cli.Verbs.Stock;
 
@@ -12,8 +13,15 @@ internal sealed record OpenShelf(Desk Desk, OpenCar Open, ValueList<OpenCar> Car
     public static Reply With(Desk desk, ParseResult parsed, Func<OpenShelf, Reply> answer) => desk.WithCar(parsed, open =>
     {
         var cars = desk.All(open.Logbook);
-        return answer(new(desk, open, cars, ShelfFold.Of(cars.Select(car => car.History)), DateOnly.FromDateTime(desk.Around.Clock.GetLocalNow().DateTime)));
+        return answer(new(desk, open, cars, ShelfFold.Of(cars.Select(car => car.History)), desk.Today));
     });
+
+    /// <summary>What someone says is ready, and what the shelf has for a joint. A car from a sheet has no shelf.</summary>
+    public static AtHand AtHand(Desk desk, ParseResult parsed, Car car, string joint, LadderSet ladders, AtHand said)
+    {
+        var shelf = desk.Shelf(parsed, car);
+        return shelf is null ? said : InHand.With(said, car, shelf, car.Structure.Joints.First(one => one.Id == joint), ladders, desk.Today);
+    }
 
     public OpenCar Car(string id) => Cars.First(car => car.Car.Id == id);
 

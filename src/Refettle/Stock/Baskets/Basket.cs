@@ -1,0 +1,30 @@
+namespace Refettle.Stock.Baskets;
+
+/// <summary>Everything that the plans of all cars use up: what serves it, and what has to be bought by when.</summary>
+/// <param name="Lines">Every need, with the pieces given to it.</param>
+/// <param name="Purchases">What to order, the most pressing first.</param>
+/// <param name="Unnumbered">Needs without a part number, to be ordered by their words.</param>
+/// <param name="MadeUp">Pieces to make up at home; what they take is among the needs.</param>
+/// <param name="Confidence">Promises are counted on for the day that they keep with this probability.</param>
+public sealed record Basket(
+    ValueList<Served> Lines, ValueList<Purchase> Purchases, ValueList<Need> Unnumbered, ValueList<NumberCount> MadeUp, double Confidence)
+{
+    /// <summary>What the purchases cost, where prices are known.</summary>
+    public Money Cost => new(Purchases.Sum(purchase => purchase.Cost?.Amount ?? 0));
+}
+
+/// <summary>Something to order.</summary>
+/// <param name="Number">The number to order it by; the one that is current.</param>
+/// <param name="Needed">Pieces that are missing.</param>
+/// <param name="Count">Pieces to order: more than needed where fewer are not sold.</param>
+/// <param name="Supplier">Null when no supplier's list has it.</param>
+/// <param name="Cost">For all of them; null when no price is known.</param>
+/// <param name="NeededBy">The first day that misses some; null when no day is known.</param>
+/// <param name="OrderBy">The last day to order that keeps it, with the confidence asked for; null when no day is known.</param>
+/// <param name="DaysTooLate">Days by which that day is past.</param>
+/// <param name="Says">How the order-by day came about.</param>
+/// <param name="For">The places they are for.</param>
+/// <param name="Contents">What a kit covers of the needs; empty for a single part.</param>
+public sealed record Purchase(
+    string Number, string Name, int Needed, int Count, string? Supplier, string? Currency, Money? Cost, DateOnly? NeededBy, DateOnly? OrderBy, int DaysTooLate, string Says,
+    ValueList<string> For, ValueList<NumberCount> Contents);
