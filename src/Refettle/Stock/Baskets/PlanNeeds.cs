@@ -15,8 +15,9 @@ public static class PlanNeeds
         var opened = plan.Steps.Select(step => step.Fact).Concat(car.Done).Where(fact => fact.Kind == FactKind.Open).Select(fact => fact.Subject).ToHashSet();
         var destroyed = plan.Steps.SelectMany(step => step.Destroys).ToHashSet();
         var asked = parts.ToHashSet();
+        var renewed = destroyed.Union(asked).ToHashSet();
         var needs = car.Structure.Parts.Where(part => destroyed.Contains(part.Id) || asked.Contains(part.Id)).Select(part => OfPart(car, part, positions, destroyed.Contains(part.Id), by))
-            .Concat(car.Structure.Joints.Where(joint => opened.Contains(joint.Id)).Select(joint => OfJoint(car, shelf, joint, positions, by)).OfType<Need>());
+            .Concat(car.Structure.Joints.Where(joint => opened.Contains(joint.Id) && !GoesWith(joint, renewed)).Select(joint => OfJoint(car, shelf, joint, positions, by)).OfType<Need>());
         return needs.OrderBy(need => need.Thing, StringComparer.Ordinal).ToValueList();
     }
 
@@ -26,6 +27,10 @@ public static class PlanNeeds
         return new(car.Id, $"part {part.Id}", position?.Number, part.Name, position?.Count ?? part.Count, by, destroyed ? NeedReason.Destroyed : NeedReason.Asked, part.Price,
             destroyed ? "the plan destroys it" : "to be renewed");
     }
+
+    /// <summary>A gasket's own seat and bond are no pieces beside the gasket that is renewed.</summary>
+    private static bool GoesWith(Joint joint, HashSet<string> renewed) =>
+        joint.Kind is JointKind.Seal or JointKind.Bond or JointKind.Seat or JointKind.PressFit && joint.Holds.Any(renewed.Contains);
 
     private static Need? OfJoint(Car car, Shelf shelf, Joint joint, Dictionary<string, PositionNumber> positions, DateOnly? by)
     {
