@@ -29,6 +29,30 @@ public sealed record Car
     /// <summary>All tries at joints so far, in order.</summary>
     public ValueList<Try> Tries { get; init; } = [];
 
+    /// <summary>All that was found, in order: of one thing and scale the newest counts.</summary>
+    public ValueList<Finding> Findings { get; init; } = [];
+
+    /// <summary>Limits for what is measured. None is built in.</summary>
+    public ValueList<Limit> Limits { get; init; } = [];
+
+    /// <summary>What the owner knows of getting parts again or putting them right.</summary>
+    public ValueList<PartEstimate> Estimates { get; init; } = [];
+
+    /// <summary>What the owner decided of parts.</summary>
+    public ValueList<Verdict> Verdicts { get; init; } = [];
+
+    /// <summary>What is told of the car as it came.</summary>
+    public ValueList<BaselineAnswer> Baseline { get; init; } = [];
+
+    /// <summary>Joints that soak.</summary>
+    public ValueList<Soaking> Soaking { get; init; } = [];
+
+    /// <summary>Where the tool of a try reaches and where not.</summary>
+    public ValueList<ToolReach> Reach { get; init; } = [];
+
+    /// <summary>Tries that may be done although what they destroy is not in hand.</summary>
+    public ValueList<LeaveForMissing> LeaveForMissing { get; init; } = [];
+
     /// <summary>Which part numbers go onto which parts and joints, where that is known.</summary>
     public ValueList<PositionNumber> Numbers { get; init; } = [];
 

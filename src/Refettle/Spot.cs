@@ -43,6 +43,9 @@ public static class Spots
         _ => spot - 1,
     };
 
+    /// <summary>An identifier with every side's code for the other side's: <c>rl-hub</c> gives <c>rr-hub</c>; unchanged when it has none.</summary>
+    public static string MirrorOf(string id) => string.Join('-', id.Split('-').Select(word => TryParse(word, out var spot) ? spot.Mirror().Code() : word));
+
     public static Spot Front(Side side) => side switch
     {
         Refettle.Side.Left => Spot.FrontLeft,

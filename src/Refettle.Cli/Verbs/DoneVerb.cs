@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Refettle.CloseUp;
 using Refettle.Logbook;
 
 namespace Refettle.Cli.Verbs;
@@ -14,7 +15,8 @@ internal static class DoneVerb
             .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(Goals.Read([parsed.GetRequiredValue(step)]), facts =>
             {
                 var took = parsed.GetValue(minutes) is { } value ? new Minutes(value) : (Minutes?)null;
-                return desk.Record(open, [Told(open.Car, facts[0], parsed.GetValue(way), took)], now => Stands.After(now, $"{facts[0]} is done."));
+                var asks = BeforeTheStrip.Asks(open.History, facts[0]);
+                return desk.Record(open, [Told(open.Car, facts[0], parsed.GetValue(way), took)], now => Stands.After(now, $"{facts[0]} is done.")).With(asks);
             })));
     }
 

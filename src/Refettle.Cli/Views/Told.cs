@@ -34,6 +34,7 @@ internal static class Told
         Declared declared => $"stated ({declared.Topic.ToString().ToLowerInvariant()}): {(declared.About is null ? "" : declared.About + ": ")}{declared.Text}",
         Struck struck => $"entry {$"{struck.Target:N}"[^8..]} struck{(struck.Why is null ? "" : $": {struck.Why}")}",
         StockHappening stock => StockSayings.Of(stock),
+        { } other when JudgingSayings.Of(other, thing => thing) is { } told => told,
         _ => $"{line.Entry.Kind}, from a newer version of the program",
     };
 

@@ -15,8 +15,14 @@ internal static class Cautions
             : [];
         var unique = parts.Where(part => part.Scarcity == Scarcity.Unique)
             .Select(part => $"{part.Name} is unique: there is no other. Stop rather than force it.");
-        return own.Concat(hazards).Concat(unique).Distinct().ToValueList();
+        return own.Concat(hazards).Concat(unique).Concat(Passed(way, parts, standing)).Distinct().ToValueList();
     }
+
+    /// <summary>What is lifted out passes the unique parts that stay and that it is joined to; a body shell is joined to everything and does not count.</summary>
+    private static IEnumerable<string> Passed(WaySource way, Part[] touched, CarStanding standing) => way.Fact.Kind != FactKind.Off ? [] : touched
+        .SelectMany(part => standing.JointsOf(part.Id)).SelectMany(joint => joint.Holds).Distinct().Select(name => standing.Parts[name])
+        .Where(part => part.Scarcity == Scarcity.Unique && !part.Fixed && !touched.Contains(part) && !standing.IsTrue(Fact.Off(part.Id)))
+        .Select(part => $"Passes {part.Name}, which is unique: there is no other. Guide it clear.");
 
     /// <summary>The usual caution of a hazard; null where the material alone asks for none at this step.</summary>
     public static string? Caution(Hazard hazard) => hazard switch

@@ -6,8 +6,7 @@ namespace Refettle.Kits;
 internal static partial class MirrorNames
 {
     /// <summary>The identifier with every side's code for the other side's: <c>rl-hub</c> gives <c>rr-hub</c>; unchanged when it has none.</summary>
-    public static string Of(string id) =>
-        string.Join('-', id.Split('-').Select(word => Spots.TryParse(word, out var spot) ? spot.Mirror().Code() : word));
+    public static string Of(string id) => Spots.MirrorOf(id);
 
     /// <summary>The text with left for right and right for left, as capitalized as before.</summary>
     public static string InText(string text) => Sides().Replace(text, match => match.Value switch

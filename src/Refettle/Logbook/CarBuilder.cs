@@ -12,6 +12,7 @@ internal sealed class CarBuilder(string id)
     private readonly JobBook _jobs = new();
     private readonly BagShelf _bags = new();
     private readonly PhotoShelf _photos = new();
+    private readonly JudgingBook _judging = new();
     private CarOpened? _opened;
     private Settings _settings = Settings.Standard;
 
@@ -33,6 +34,8 @@ internal sealed class CarBuilder(string id)
                 return Applied.Fully;
             case SoundnessJudged judged:
                 return Judge(judged);
+            case Found found:
+                return See(found);
             case Tried tried:
                 return Note(tried.Try);
             case StockHappening stock:
@@ -65,6 +68,14 @@ internal sealed class CarBuilder(string id)
             Means = _jobs.Means,
             Bags = _bags.Bags(structure),
             Photos = _photos.Photos(structure),
+            Findings = _judging.Findings,
+            Limits = _judging.Limits,
+            Estimates = _judging.Estimates,
+            Verdicts = _judging.Verdicts(structure),
+            Baseline = _judging.Baseline,
+            Soaking = _judging.Soaking,
+            Reach = _judging.Reach,
+            LeaveForMissing = _judging.Leave,
             Settings = _settings,
             Calendar = _calendar.Build(),
         }, faults.ToValueList());
@@ -76,7 +87,8 @@ internal sealed class CarBuilder(string id)
         StepReversed reversed => _work.Reverse(reversed.Fact, _structure),
         StanceTaken taken => _work.Take(taken.Stance, _structure),
         PhotoTaken taken => _photos.Take(taken.Photo),
-        _ => _jobs.Apply(happening) ?? _calendar.Apply(happening) ?? _bags.Apply(happening),
+        _ => _jobs.Apply(happening) ?? _calendar.Apply(happening) ?? _bags.Apply(happening)
+            ?? _judging.Apply(happening, _structure),
     };
 
     private Applied Judge(SoundnessJudged judged)
@@ -87,11 +99,25 @@ internal sealed class CarBuilder(string id)
         return Applied.Fully;
     }
 
+    /// <summary>A part follows what is newest of it: a structural finding, or the owner's own word.</summary>
+    private Applied See(Found found)
+    {
+        if (found.Finding.Of is not ['p', 'a', 'r', 't', ' ', .. var part])
+            return _judging.Apply(found, _structure) is { } refused ? Applied.Not(refused) : Applied.Fully;
+        var before = _judging.IsUnsound(part);
+        if (_judging.Apply(found, _structure) is { } refusal)
+            return Applied.Not(refusal);
+        if (_judging.IsUnsound(part) is var now && now != before)
+            _ = now ? _unsound.Add(part) : _unsound.Remove(part);
+        return Applied.Fully;
+    }
+
     private Applied Note(Try attempt)
     {
         if (!_structure.Joints.ContainsKey(attempt.Joint))
             return Applied.Not($"the car has no joint {attempt.Joint}");
         _tries.Add(attempt);
+        _judging.Tried(attempt);
         return Applied.Fully;
     }
 
@@ -110,6 +136,7 @@ internal sealed class CarBuilder(string id)
         _tries.RemoveAll(attempt => !_structure.Joints.ContainsKey(attempt.Joint));
         _unsound.RemoveWhere(part => !_structure.Parts.ContainsKey(part));
         _numbers.Forget(_structure);
+        _judging.Forget(_structure);
         return new(null, gone.Except(things).Select(thing => thing.ToString()).ToValueList());
     }
 

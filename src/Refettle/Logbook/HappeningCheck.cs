@@ -37,7 +37,7 @@ public static class HappeningCheck
         NumberAssigned assigned => Named(history.Car.Structure, assigned.Thing, "number").Concat(StockCheck.Of(happening)),
         Reserved reserved => Named(history.Car.Structure, reserved.Thing, "reservation").Concat(StockCheck.Of(happening)),
         StockHappening stock => StockCheck.Of(stock),
-        _ => CalendarCheck.Of(history.Car.Calendar, happening),
+        _ => CalendarCheck.Of(history.Car.Calendar, happening).Concat(JudgingCheck.Of(history.Car, happening)),
     }).ToValueList();
 
     private static IEnumerable<Fault> Opened(CarOpened opened)

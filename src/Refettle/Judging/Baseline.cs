@@ -1,0 +1,38 @@
+namespace Refettle.Judging;
+
+/// <summary>What is asked before the first bolt, and what of it is known.</summary>
+public static class Baseline
+{
+    /// <summary>Variance of the Laplacian from which a picture counts as sharp. Common practice, no source.</summary>
+    public const double SharpFrom = 100;
+
+    private const int LeastPhotos = 8;
+
+    /// <param name="car">The car.</param>
+    /// <param name="heights">Corners whose ride height is recorded.</param>
+    public static ValueList<BaselineLine> Of(Car car, IReadOnlyCollection<string> heights) =>
+        BaselineItems.All.Select(item => Line(car, item, heights)).ToValueList();
+
+    /// <summary>What is still open before the strip begins; none once it has begun and the answers can no longer be had.</summary>
+    public static ValueList<BaselineLine> Open(Car car, IReadOnlyCollection<string> heights) =>
+        Of(car, heights).Where(line => !line.IsSettled).ToValueList();
+
+    private static BaselineLine Line(Car car, BaselineItem item, IReadOnlyCollection<string> heights)
+    {
+        var told = car.Baseline.FirstOrDefault(answer => answer.Item == item.Id);
+        if (told is not null)
+            return new(item, true, told.Says ?? $"left out: {told.WhyNot}");
+        return item.Id switch
+        {
+            BaselineItems.Heights => new(item, heights.Distinct().Count() >= 4, heights.Count == 0 ? null : $"recorded: {string.Join(", ", heights.Distinct().Order(StringComparer.Ordinal))}"),
+            BaselineItems.Photos => Photos(car, item),
+            _ => new(item, false, null),
+        };
+    }
+
+    private static BaselineLine Photos(Car car, BaselineItem item)
+    {
+        var sharp = car.Photos.Count(photo => photo.Sharpness >= SharpFrom);
+        return new(item, sharp >= LeastPhotos, car.Photos.Count == 0 ? null : $"{car.Photos.Count} taken, {sharp} of them sharp; {LeastPhotos} or more are wanted");
+    }
+}

@@ -1,0 +1,118 @@
+using Refettle.Access;
+using Refettle.Access.Derivation;
+using Refettle.Judging;
+
+namespace Refettle.Tests.Judging;
+
+public sealed class VerdictPlannerTests
+{
+    private static readonly VerdictPlanner Planner = new(new AccessPlanner(new ReducedSolver()));
+
+    /// <summary>By hand, at 30 an hour: getting at it 15 min (5 open, 6 close, 2 off, 2 on), a new one for 40 is 80 min more: 95; own work 180 + 15 is 195.</summary>
+    [Fact]
+    public void The_sums_are_those_done_by_hand()
+    {
+        var answer = Ask(Car("bracket", 40, Scarcity.Stocked) with { Estimates = [Known with { Work = new(180) }] });
+        Assert.Equal(VerdictKind.Replace, answer.Suggested!.Kind);
+        Assert.Equal(95, answer.Suggested.Total.Value);
+        Assert.Equal(195, Option(answer, VerdictKind.Refurbish).Total.Value);
+        Assert.NotNull(Option(answer, VerdictKind.Keep).Cannot);
+    }
+
+    [Fact]
+    public void A_date_that_the_new_one_misses_turns_to_own_work()
+    {
+        var car = Car("bracket", 40, Scarcity.Stocked) with { Estimates = [Known with { LeadDays = 30 }] };
+        Assert.Equal(VerdictKind.Replace, Ask(car).Suggested!.Kind);
+        var late = Ask(car, days: 20);
+        Assert.Equal(VerdictKind.Refurbish, late.Suggested!.Kind);
+        Assert.Equal(10, Option(late, VerdictKind.Replace).Late);
+    }
+
+    [Fact]
+    public void Access_that_is_planned_anyway_is_not_paid_again() =>
+        Assert.Equal(80, Ask(Car("bracket", 40, Scarcity.Stocked), planned: [Fact.Off("bracket")]).Suggested!.Total.Value);
+
+    [Fact]
+    public void A_unique_part_is_never_to_be_replaced_and_keeps_its_warning()
+    {
+        var answer = Ask(Car("bracket", null, Scarcity.Unique));
+        Assert.Equal(VerdictKind.Refurbish, answer.Suggested!.Kind);
+        Assert.NotNull(answer.Warning);
+    }
+
+    [Fact]
+    public void Both_sides_of_a_pair_are_counted()
+    {
+        var answer = Ask(Car("rl-damper", 40, Scarcity.Stocked), part: "rl-damper");
+        Assert.Equal(2, Option(answer, VerdictKind.Replace).Sums.Count(sum => sum.Money.Amount == 40));
+        Assert.Contains(answer.Notes, note => note.StartsWith("Rr-damper", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_price_of_what_it_is_sold_with_counts()
+    {
+        var car = Car("bracket", 40, Scarcity.Stocked) with { Estimates = [Known with { SoldWith = "other" }] };
+        Assert.Contains(Option(Ask(car), VerdictKind.Replace).Sums, sum => sum.Money.Amount == 200);
+    }
+
+    [Fact]
+    public void The_owners_word_stays_beside_the_suggestion()
+    {
+        var answer = Ask(Car("bracket", 40, Scarcity.Stocked) with { Verdicts = [new("bracket", VerdictKind.Keep, DoneBy.Self, "it will do")] });
+        Assert.Equal(VerdictKind.Replace, answer.Suggested!.Kind);
+        Assert.Equal(VerdictKind.Keep, answer.Own!.Kind);
+    }
+
+    [Fact]
+    public void Nothing_is_suggested_for_what_nobody_looked_at()
+    {
+        var answer = Ask(Car("bracket", 40, Scarcity.Stocked) with { Findings = [] });
+        Assert.Null(answer.Suggested);
+        Assert.Contains(answer.Notes, note => note.Contains("look first", StringComparison.Ordinal));
+    }
+
+    /// <summary>A dearer hour makes own work no cheaper against a bought part; a dearer part makes replacing no cheaper.</summary>
+    [Fact]
+    public void A_dearer_part_is_never_replaced_sooner()
+    {
+        var replaced = true;
+        for (var price = 5; price < 200; price += 5)
+        {
+            var now = Ask(Car("bracket", price, Scarcity.Stocked)).Suggested!.Kind == VerdictKind.Replace;
+            Assert.True(replaced || !now, $"{price}");
+            replaced = now;
+        }
+
+        Assert.False(replaced);
+    }
+
+    private static PartEstimate Known { get; } = new("bracket", null, null, null, null, null, null, null, null, null);
+
+    private static VerdictOption Option(VerdictAnswer answer, VerdictKind kind) => answer.Options.First(option => option.Kind == kind && option.By == DoneBy.Self);
+
+    private static VerdictAnswer Ask(Car car, decimal? days = null, ValueList<Fact>? planned = null, string part = "bracket") =>
+        Planner.Of(car, new() { Parts = [part], DaysLeft = days, Planned = planned ?? [] })[0];
+
+    private static Car Car(string id, int? price, Scarcity scarcity)
+    {
+        var other = Spots.MirrorOf(id) is var mirrored && mirrored != id ? mirrored : "other";
+        return new()
+        {
+            Id = "car",
+            Name = "Car",
+            Structure = new()
+            {
+                Parts =
+                [
+                    new() { Id = "shell", Name = "Shell", Fixed = true },
+                    new() { Id = id, Name = char.ToUpperInvariant(id[0]) + id[1..], Price = price is { } money ? new(money) : null, Scarcity = scarcity, Out = new() { Off = new(2), On = new(2) } },
+                    new() { Id = other, Name = char.ToUpperInvariant(other[0]) + other[1..], Price = new(200) },
+                ],
+                Joints = [new() { Id = "bolt", Holds = [id, "shell"], Ways = [new() { Id = "w", Tool = "spanner", Open = new(5), Close = new(6) }] },
+                    new() { Id = "bolt2", Holds = [other, "shell"], Ways = [new() { Id = "w", Tool = "spanner", Open = new(1), Close = new(1) }] }],
+            },
+            Findings = [new() { Of = $"part {id}", Scale = "rust", Word = "D" }],
+        };
+    }
+}
