@@ -12,7 +12,7 @@ public sealed record Finding
     /// <summary>A word of the scale; null when something was only measured.</summary>
     public string? Word { get; init; }
 
-    public Reading? Reading { get; init; }
+    public MeasuredValue? Reading { get; init; }
 
     /// <summary>Pictures, by the hash of their bytes.</summary>
     public ValueList<string> Photos { get; init; } = [];
@@ -26,7 +26,7 @@ public sealed record Finding
 /// <param name="Unit">A unit that the bench numbers know.</param>
 /// <param name="Instrument">With what; null when not said.</param>
 /// <param name="Resolution">The smallest step that the instrument shows, in the unit; null when not said.</param>
-public sealed record Reading(string What, ValueList<decimal> Values, string Unit, string? Instrument, decimal? Resolution)
+public sealed record MeasuredValue(string What, ValueList<decimal> Values, string Unit, string? Instrument, decimal? Resolution)
 {
     public decimal Mean => Values.Average();
 

@@ -83,5 +83,5 @@ internal static class FindVerb
     }
 
     /// <summary>A reading or none.</summary>
-    private sealed record Maybe(Reading? Value);
+    private sealed record Maybe(MeasuredValue? Value);
 }

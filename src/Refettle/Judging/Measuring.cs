@@ -52,7 +52,7 @@ public static class Measuring
     public static ValueList<TestForm> FormsOf(string scale) => ConditionScales.Find(scale)?.Tests ?? [];
 
     /// <summary>One sigma of the mean; null when nothing is known of it.</summary>
-    public static double? Uncertainty(Reading reading)
+    public static double? Uncertainty(MeasuredValue reading)
     {
         double? step = reading.Resolution is { } resolution ? (double)resolution / 2 / Math.Sqrt(3) : null;
         double? repeats = reading.Values.Count > 1
@@ -69,7 +69,7 @@ public static class Measuring
             limit.Upper is { } upper ? from.To(to, (double)upper) : double.PositiveInfinity);
     }
 
-    private static string Told(Reading reading, Limit limit, double expanded, double guard, double within)
+    private static string Told(MeasuredValue reading, Limit limit, double expanded, double guard, double within)
     {
         var few = reading.Values.Count is > 1 and < 5 ? " Few repeats: their spread is itself poorly known." : "";
         return $"Limit {limit} ({Word(limit.Origin)}{(limit.Source is { } source ? $", {source}" : "")}); U = {Measure.Figure(expanded)} {reading.Unit} (k = 2), "
