@@ -1,5 +1,6 @@
 using Refettle.Access;
 using Refettle.Logbook;
+using Refettle.Timeline.Scheduling;
 
 namespace Refettle.Cli;
 
@@ -29,6 +30,9 @@ internal sealed record Surroundings
 
     /// <summary>Makes the planner when the first question is asked: its native library takes time to load.</summary>
     public required Func<IAccessPlanner> Planner { get; init; }
+
+    /// <summary>Makes the scheduler when the first timeline is asked for.</summary>
+    public Func<IScheduler> Scheduler { get; init; } = () => new FirstScheduler();
 
     /// <summary>Opens the store at a path, making it when there is none.</summary>
     public required Func<string, Result<ILogbook>> OpenLogbook { get; init; }

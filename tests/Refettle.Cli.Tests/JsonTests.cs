@@ -30,6 +30,12 @@ public sealed class JsonTests
         ["job", "add", "clips", "goals=off(rr-clip)", "worth=10", "work=5 min"], ["job", "set", "clips", "wish=must"], ["job", "list"], ["job", "done", "clips"], ["job", "drop", "clips"],
         ["means", "budget=900", "hours=20 h", "by=2027-05-08"], ["means"],
         ["devices"], ["doctor"],
+        ["spell", "list"], ["spell", "zone", "Europe/Berlin"], ["spell", "add", "evenings", "--on", "tue,thu", "--from", "18:30", "--until", "21:30", "--last", "+6w"],
+        ["spell", "miss", "evenings", "thu"], ["spell", "add", "once", "--from", "9:00", "--until", "12:00", "--first", "+3d"], ["spell", "remove", "once"], ["meet", "sat+6w", "--what", "meeting"],
+        ["facility", "add", "neighbour", "--kind", "helper"], ["facility", "remove", "neighbour"], ["climate", "jan=12C/70%", "today=14C/62%"],
+        ["task", "add", "polish", "--minutes", "30"], ["task", "takes", "polish", "45"], ["task", "split", "polish", "20", "25"], ["task", "fix", "polish", "+8d", "18:30"], ["task", "free", "polish"],
+        ["task", "forbid", "polish", "+1d", "+2d"], ["task", "begun", "polish"], ["task", "ahead", "polish"], ["timeline", "off(rr-clip)", "--seconds", "0", "--keep"], ["tonight", "off(rr-clip)", "--minutes", "70"],
+        ["task", "done", "polish"], ["task", "remove", "polish"],
         ["numbers"], ["numbers", "preload"], ["numbers", "preload", "torque=48Nm", "thread=M10"],
     ];
 

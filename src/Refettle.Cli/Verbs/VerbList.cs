@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Refettle.Cli.Verbs.Stock;
+using Refettle.Cli.Verbs.Timeline;
 
 namespace Refettle.Cli.Verbs;
 
@@ -18,6 +19,8 @@ internal static class VerbList
         ["estimate"] = EstimateVerb.Make,
         ["verdict"] = VerdictVerb.Make,
         ["baseline"] = BaselineVerb.Make,
+        ["timeline"] = TimelineVerb.Make,
+        ["tonight"] = TonightVerb.Make,
         ["why"] = WhyVerb.Make,
         ["within"] = WithinVerb.Make,
         ["others"] = OthersVerb.Make,
@@ -43,6 +46,11 @@ internal static class VerbList
         ["stock"] = StockVerb.Make,
         ["basket"] = BasketVerb.Make,
         ["orders"] = OrdersVerb.Make,
+        ["spell"] = SpellVerb.Make,
+        ["meet"] = MeetVerb.Make,
+        ["facility"] = FacilityVerb.Make,
+        ["climate"] = ClimateVerb.Make,
+        ["task"] = TaskVerb.Make,
         ["new"] = NewVerb.Make,
         ["cars"] = CarsVerb.Make,
         ["show"] = ShowVerb.Make,

@@ -23,7 +23,7 @@ internal sealed class ResourceBook
         (_calendar, _clock, _horizon) = (calendar, clock, horizon);
         Place("you", () => new("you", 1, SpellWindows.Of(own, clock, horizon)));
         if (calendar.TimeZone is null)
-            _notes.Add(Note("time zone", "nobody has said where the clock on the wall hangs: times are UTC", "refettle spell zone Europe/Berlin"));
+            _notes.Add(Note("time zone", "nobody has said where the clock on the wall hangs: times are UTC", "Say it: refettle spell zone Europe/Berlin."));
     }
 
     public ValueList<Resource> All => _all.ToValueList();
@@ -64,7 +64,7 @@ internal sealed class ResourceBook
         if (need == Needed.Lift || (kind is null && found.Count == 0))
             return;
         if (kind == FacilityKind.Helper && found.Count == 0)
-            _notes.Add(Note("second pair of hands", "some tasks need one and there is none in your calendar: taken to be there whenever you are", "refettle spell helper NAME, then spells with --whose NAME"));
+            _notes.Add(Note("second pair of hands", "some tasks need one and there is none in your calendar: taken to be there whenever you are", "Add one: refettle facility add neighbour --kind helper, then his spells with --whose neighbour."));
         uses.Add(found.Count == 0 ? Place(need, () => new(need, 1)) : OfFacilities(need, found));
     }
 
@@ -87,7 +87,7 @@ internal sealed class ResourceBook
     {
         var name = string.Create(CultureInfo.InvariantCulture, $"air {air.LeastCelsius:0.#} °C, {air.MostHumidityPercent:0.#} %");
         if (_calendar.Climate.Count == 0 && !_place.ContainsKey(name))
-            _notes.Add(Note("climate", "nothing is known of the air where paint dries: no day is ruled out", "refettle spell climate jan=8C/75% …, or a reading on the day"));
+            _notes.Add(Note("climate", "nothing is known of the air where paint dries: no day is ruled out", "Say it by month, refettle climate jan=12C/70%, or read it on the day, refettle climate today=14C/62%."));
         return Place(name, () => new(name, Plenty, CoatingDays.Open(_calendar, _clock, _horizon, air.LeastCelsius, air.MostHumidityPercent)));
     }
 

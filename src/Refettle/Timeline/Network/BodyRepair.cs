@@ -16,8 +16,12 @@ internal sealed class BodyRepair(NetworkDraft draft, CarStanding standing)
     public void Before(Step step, string cut)
     {
         var (id, name) = About(step);
-        var gaps = Task($"gaps-before.{id}", TaskKind.Gaps, $"Measure and note the panel gaps around {name}, car level", 15, cut);
+        var around = Around(cut).ToList();
+        var gaps = Task($"gaps-before.{id}", TaskKind.Gaps, $"Measure and note the panel gaps and the opening's diagonals around {name}, before anything near it comes off", 20, cut);
+        draft.Change(gaps, task => task with { Stance = null, Posture = null });
         var brace = Task($"brace.{id}", TaskKind.Brace, $"Brace the opening across {name} before anything is cut", 40, cut);
+        foreach (var task in around)
+            draft.Link(gaps, task, why: "gaps are noted while it is on");
         draft.Link(gaps, brace);
         draft.Link(brace, cut, why: "braced before it is cut");
     }
@@ -27,7 +31,7 @@ internal sealed class BodyRepair(NetworkDraft draft, CarStanding standing)
     {
         var (id, name) = About(step);
         var later = draft.DirectlyAfter(weld).ToList();
-        var gaps = Task($"gaps-after.{id}", TaskKind.Gaps, $"Measure the panel gaps around {name} again before the brace comes out: as noted, or cut the tacks", 15, weld);
+        var gaps = Task($"gaps-after.{id}", TaskKind.Gaps, $"Measure diagonals and, with the panels hung for a trial, gaps around {name} before the brace comes out: as noted, or cut the tacks", 30, weld);
         var free = Task($"unbrace.{id}", TaskKind.Brace, $"Take the brace out at {name}", 20, weld);
         var seal = Task($"seal.{id}", TaskKind.Seal, $"Prime, seal the seams and wax the cavity of {name}", 45, weld);
         var dries = draft.Add(TryTasks.Wait($"wait.seal.{id}", $"Seam sealer and wax dry: {name}", new(SealDries), Origin.CommonPractice));
@@ -39,6 +43,13 @@ internal sealed class BodyRepair(NetworkDraft draft, CarStanding standing)
         {
             Cautions = [.. task.Cautions, "Welding: fuel, brake pipes with fluid in them and airbags near it off or made safe, battery off, carpets and sealer out, extinguisher, fire watch afterwards."],
         });
+    }
+
+    /// <summary>What comes off before the cut, in its zone or one next to it.</summary>
+    private IEnumerable<string> Around(string cut)
+    {
+        var near = standing.Zones.TryGetValue(draft[cut].Place ?? "", out var zone) ? zone.Near.Append(zone.Id).ToList() : [];
+        return draft.Before(cut).Where(id => draft[id].Kind is TaskKind.Strip && (near.Count == 0 || near.Contains(draft[id].Place ?? "")));
     }
 
     private (string Id, string Name) About(Step step) => (step.Fact.Subject, Access.Wording.JointName(standing.Joints[step.Fact.Subject], standing));

@@ -8,6 +8,22 @@ internal static class Deliveries
 
     private const int MinutesOfADay = 24 * 60;
 
+    private const string OneSitting = "order.parts";
+
+    private const int MinutesAPart = 3;
+
+    /// <summary>The way of something that is ordered in one sitting with all else that is to be replaced.</summary>
+    /// <returns>The wait that ends when it is here.</returns>
+    public static string Together(NetworkDraft draft, string about, string thing)
+    {
+        if (!draft.Has(OneSitting))
+            draft.Add(new() { Id = OneSitting, Kind = TaskKind.Order, Says = "Order what will be replaced:", Takes = new(10), Origin = Origin.Default });
+        draft.Change(OneSitting, task => task with { Says = $"{task.Says}{(task.Says.EndsWith(':') ? "" : ",")} {thing}", Takes = task.Takes + new Minutes(MinutesAPart) });
+        var way = draft.Add(TryTasks.Wait($"wait.delivery.{about}", $"On the way: {thing}", Days(DefaultDays), Origin.Default));
+        draft.Link(OneSitting, way);
+        return way;
+    }
+
     /// <summary>An order and its way here.</summary>
     /// <returns>The wait that ends when it is here.</returns>
     public static string Add(NetworkDraft draft, string about, string things, JobWait? wait = null)

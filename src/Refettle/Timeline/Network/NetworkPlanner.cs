@@ -42,7 +42,7 @@ public static class NetworkPlanner
     private static void NewParts(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit)
     {
         foreach (var (part, task) in strip.Made.SelectMany(made => made.Chunk.Steps.SelectMany(step => step.Destroys).Select(part => (part, made.Task))).DistinctBy(pair => pair.part).ToList())
-            draft.Link(Deliveries.Add(draft, part, standing.Parts[part].Name), refit.MirrorOf(task), why: "new, as it was destroyed");
+            draft.Link(Deliveries.Together(draft, part, standing.Parts[part].Name), refit.MirrorOf(task), why: "new, as it was destroyed");
         var users = refit.All.Where(id => draft[id].Kind == TaskKind.Refit
             && draft[id].Steps.Any(step => step.Fact.Kind == FactKind.Open && standing.Joints[step.Fact.Subject].SingleUse)).ToList();
         if (users.Count == 0)

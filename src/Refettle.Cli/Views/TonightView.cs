@@ -1,0 +1,38 @@
+using Refettle.Timeline.Network;
+using Refettle.Timeline.Tonight;
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace Refettle.Cli.Views;
+
+/// <summary>What can be finished tonight.</summary>
+internal static class TonightView
+{
+    private const int Shown = 5;
+
+    public static IRenderable Of(TonightAnswer answer, Minutes minutes)
+    {
+        var lines = new List<IRenderable>();
+        if (answer.Offers.Count == 0)
+            lines.Add(new Text($"Nothing can be finished in {minutes} as things stand."));
+        foreach (var (offer, i) in answer.Offers.Take(Shown).Select((offer, i) => (offer, i)))
+            lines.AddRange(Offered(offer, i + 1));
+        if (answer.Evening.Count > 1)
+            lines.Add(new Text($"One after the other: {string.Join(", ", answer.Evening)}"));
+        if (answer.NotNow.Count > 0)
+            lines.Add(new Text("Not tonight:"));
+        lines.AddRange(answer.NotNow.Take(Shown).Select(one => new Padder(new Markup($"[dim]{one.Task.Says.Safe()}: {one.Why.Safe()}[/]"), new Padding(2, 0, 0, 0))));
+        lines.Add(new Markup($"[yellow]{Wording.Safety.Safe()}[/]"));
+        return new Rows(lines);
+    }
+
+    private static IEnumerable<IRenderable> Offered(Finishable offer, int number)
+    {
+        yield return new Markup($"[bold]{number}. {offer.Task.Says.Safe()}[/] [dim]({offer.Task.Id.Safe()})[/]");
+        yield return new Padder(new Text(string.Join("; ", offer.Why)), new Padding(3, 0, 0, 0));
+        foreach (var caution in offer.Task.Cautions)
+            yield return new Padder(new Markup($"[yellow]! {caution.Safe()}[/]"), new Padding(3, 0, 0, 0));
+        if (offer.Task.Rungs.Any(rung => rung.Danger != Stuck.Danger.None))
+            yield return new Padder(new Markup($"[yellow]! Ask refettle stuck {offer.Task.Joint?.Safe()} once more before the first try.[/]"), new Padding(3, 0, 0, 0));
+    }
+}
