@@ -4,6 +4,7 @@ using Refettle.Access;
 using Refettle.Access.Derivation;
 using Refettle.Cli;
 using Refettle.Solvers;
+using Refettle.Solvers.Scheduling;
 
 using var interrupt = new CancellationTokenSource();
 using var interruptSignal = PosixSignalRegistration.Create(PosixSignal.SIGINT, context =>
@@ -22,6 +23,7 @@ var around = new Surroundings
     InDetail = Environment.GetEnvironmentVariable(Surroundings.DetailVariable) is not null,
     Clock = TimeProvider.System,
     Planner = () => new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())),
+    Scheduler = () => new ConstraintScheduler(),
     OpenLogbook = Store.Open,
     Store = Environment.GetEnvironmentVariable(Surroundings.StoreVariable) ?? Path.Combine("data", "refettle.db"),
     Content = Content.Folder(AppContext.BaseDirectory),

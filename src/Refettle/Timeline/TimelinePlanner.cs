@@ -18,7 +18,7 @@ public sealed class TimelinePlanner(IScheduler scheduler)
         if (!made.IsGood)
             return Result<TimelineAnswer>.Bad(made.Faults);
         var view = new TimelineView(question, made.Value);
-        var asked = new ScheduleQuestion(made.Value.Project, Aims(question.Car, made.Value));
+        var asked = new ScheduleQuestion(made.Value.Project, Aims(question.Car, made.Value), Known(question.Car.Calendar.Kept, made.Value));
         var answer = scheduler.Solve(asked, limits, progress is null ? null : new Passing(progress, view), cancel);
         var shown = view.Of(answer);
         return Result<TimelineAnswer>.Good(shown.IsInTime == false && !cancel.IsCancellationRequested ? ForTheDate(asked, made.Value, view, shown, limits, cancel) : shown);
@@ -45,6 +45,14 @@ public sealed class TimelinePlanner(IScheduler scheduler)
         aims.Add(new Aim.FewChanges(projection.Tasks.Select(task => task.Stance is null || task.IsWait ? -1 : stances.IndexOf(task.Stance)).ToValueList()));
         aims.Add(new Aim.LateStarts(projection.Tasks.Select(task => task.Kind == TaskKind.Order ? 1 : 0).ToValueList()));
         return aims.ToValueList();
+    }
+
+    /// <summary>The kept timeline to begin from, where it still tells of most tasks.</summary>
+    private static Schedule? Known(ValueList<KeptTask> kept, Projection projection)
+    {
+        var was = kept.ToDictionary(one => one.Task, one => new Window(projection.Clock.Minute(one.Start), projection.Clock.Minute(one.Finish)));
+        return projection.Tasks.Count(task => was.ContainsKey(task.Id)) * 2 <= projection.Tasks.Count ? null
+            : new(projection.Tasks.Select(task => was.GetValueOrDefault(task.Id).Start).ToValueList(), projection.Tasks.Select(task => was.GetValueOrDefault(task.Id).End).ToValueList());
     }
 
     private static Aim.SameDays AsKept(ValueList<KeptTask> kept, Projection projection)

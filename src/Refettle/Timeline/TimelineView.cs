@@ -25,7 +25,7 @@ internal sealed class TimelineView(TimelineQuestion question, Projection project
         return answer.Schedule is { } schedule ? With(shown, schedule) : shown with { Clashes = Words(answer.Clash) };
     }
 
-    /// <summary>Each wish as its owner would say it.</summary>
+    /// <summary>Each condition as its owner would say it.</summary>
     public ValueList<string> Words(ValueList<Condition> clash) => clash.Select(condition => condition.Kind switch
     {
         ConditionKind.FixedStart => $"\"{projection.Tasks[condition.Index].Says}\" is to start {DayWords.Moment(_clock.At(projection.Project.Activities[condition.Index].FixedStart ?? 0))}",

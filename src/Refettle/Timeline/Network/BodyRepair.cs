@@ -22,6 +22,8 @@ internal sealed class BodyRepair(NetworkDraft draft, CarStanding standing)
         var brace = Task($"brace.{id}", TaskKind.Brace, $"Brace the opening across {name} before anything is cut", 40, cut);
         foreach (var task in around)
             draft.Link(gaps, task, why: "gaps are noted while it is on");
+        foreach (var before in draft.DirectlyBefore(cut).ToList())
+            draft.Link(before, brace);
         draft.Link(gaps, brace);
         draft.Link(brace, cut, why: "braced before it is cut");
     }
