@@ -23,7 +23,7 @@ internal static class Serving
             Kits = shelf.Kits,
             Start = shelf.Start,
             Port = port,
-            Devices = toNetwork ? ((LogbookStore)logbook).Devices : null,
+            Devices = toNetwork ? ((IGarageStore)logbook).Devices : null,
         }, started).GetAwaiter().GetResult());
 
     private static async Task<Reply> RunAsync(Desk desk, HostOptions options, Action<Uri> started)

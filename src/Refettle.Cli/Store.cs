@@ -1,14 +1,19 @@
 using System.Security.Cryptography;
 using Refettle.Logbook;
 using Refettle.Storage;
+using Refettle.Storage.Postgres;
 
 namespace Refettle.Cli;
 
-/// <summary>Opens the store on this machine.</summary>
+/// <summary>Opens the store: a file on this machine, or a database server.</summary>
 internal static class Store
 {
-    /// <summary>The logbook at a path; its folder is made too.</summary>
-    public static Result<ILogbook> Open(string path)
+    /// <summary>The logbook at a path, whose folder is made too; or on a server, when given a connection.</summary>
+    public static Result<ILogbook> Open(string path) => PostgresStore.IsConnection(path)
+        ? Opened(PostgresStore.Open(path, TimeProvider.System, RandomNumberGenerator.Create()))
+        : OpenFile(path);
+
+    private static Result<ILogbook> OpenFile(string path)
     {
         try
         {
@@ -20,7 +25,9 @@ internal static class Store
             return Result<ILogbook>.Bad(new Fault(path, $"its folder cannot be made ({trouble.Message.TrimEnd('.')})", "Give another with --store."));
         }
 
-        var store = LogbookStore.Open(path, TimeProvider.System, RandomNumberGenerator.Create());
-        return store.IsGood ? Result<ILogbook>.Good(store.Value, store.Faults) : Result<ILogbook>.Bad(store.Faults);
+        return Opened(LogbookStore.Open(path, TimeProvider.System, RandomNumberGenerator.Create()));
     }
+
+    private static Result<ILogbook> Opened<T>(Result<T> store)
+        where T : ILogbook => store.IsGood ? Result<ILogbook>.Good(store.Value, store.Faults) : Result<ILogbook>.Bad(store.Faults);
 }

@@ -18,15 +18,21 @@ internal static class Identity
         return Stored(connection)!;
     }
 
-    /// <summary>A new name, unless another process was quicker.</summary>
+    /// <summary>Takes a new name, unless another process was quicker.</summary>
     public static void Choose(SqliteConnection connection, RandomNumberGenerator random)
+    {
+        using var add = connection.CreateCommand();
+        add.CommandText = "INSERT OR IGNORE INTO Identity (\"Key\", Device) VALUES (1, $device)";
+        add.Parameters.AddWithValue("$device", New(random));
+        add.ExecuteNonQuery();
+    }
+
+    /// <summary>A name that no other machine has.</summary>
+    public static string New(RandomNumberGenerator random)
     {
         var bytes = new byte[RandomBytes];
         random.GetBytes(bytes);
-        using var add = connection.CreateCommand();
-        add.CommandText = "INSERT OR IGNORE INTO Identity (\"Key\", Device) VALUES (1, $device)";
-        add.Parameters.AddWithValue("$device", "d-" + Convert.ToHexStringLower(bytes));
-        add.ExecuteNonQuery();
+        return "d-" + Convert.ToHexStringLower(bytes);
     }
 
     private static string? Stored(SqliteConnection connection) => connection.Ask<string>("SELECT Device FROM Identity WHERE \"Key\" = 1");

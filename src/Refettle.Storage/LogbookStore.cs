@@ -7,7 +7,7 @@ using Refettle.Storage.Tables;
 namespace Refettle.Storage;
 
 /// <summary>A logbook in a SQLite file.</summary>
-public sealed class LogbookStore : ILogbook
+public sealed class LogbookStore : IGarageStore
 {
     private readonly Connections _connections;
     private readonly LogWriter _writer;
@@ -20,6 +20,10 @@ public sealed class LogbookStore : ILogbook
     public PairedDevices Devices { get; }
 
     public string Path { get; }
+
+    public string Place => Path;
+
+    public string Files => Path;
 
     public string Device => _writer.Device;
 
@@ -36,7 +40,7 @@ public sealed class LogbookStore : ILogbook
             if (Opening.Prepare(path, connections) is { } fault)
                 return Closed(connections, fault);
             var device = Identity.Of(connections, random);
-            return Result<LogbookStore>.Good(new(path, connections, new(device, clock, random), new(path, connections, clock, random)));
+            return Result<LogbookStore>.Good(new(path, connections, new(device, clock, random), new(connections.Context, problem => DiskFaults.IsOfDisk(problem) ? DiskFaults.Of(path, problem) : null, clock, random)));
         }
         catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
         {

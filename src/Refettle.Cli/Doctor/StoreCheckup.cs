@@ -1,6 +1,7 @@
 using Refettle.Logbook;
 using Refettle.Storage;
 using Refettle.Storage.Copies;
+using Refettle.Storage.Postgres;
 
 namespace Refettle.Cli.Doctor;
 
@@ -11,7 +12,18 @@ internal static class StoreCheckup
     private const int OldCopyDays = 8;
     private static readonly TimeSpan Ahead = TimeSpan.FromMinutes(5);
 
-    public static IEnumerable<Condition> Of(string path, TimeProvider clock)
+    public static IEnumerable<Condition> Of(string store, TimeProvider clock) => PostgresStore.IsConnection(store) ? OnServer(store, clock) : OnDisk(store, clock);
+
+    private static IEnumerable<Condition> OnServer(string connection, TimeProvider clock)
+    {
+        var opened = Cli.Store.Open(connection);
+        if (!opened.IsGood)
+            return [new("store", Health.Wrong, opened.Faults[0].ToString(), opened.Faults[0].Mend)];
+        using var store = (PostgresStore)opened.Value;
+        return [new("store", Health.Good, $"{store.Place} answers"), .. Entries(store, clock), new("copies", Health.Mind, "a database server is not copied from here", "Have it backed up there: pg_dump.")];
+    }
+
+    private static IEnumerable<Condition> OnDisk(string path, TimeProvider clock)
     {
         yield return Room(path);
         if (!File.Exists(path))
@@ -49,7 +61,7 @@ internal static class StoreCheckup
         ? new("store", Health.Wrong, $"{store.Path}: {damage}", "Copy it away as it is, then restore a backup or one of the daily copies.")
         : new("store", Health.Good, $"{store.Path} is whole");
 
-    private static IEnumerable<Condition> Entries(LogbookStore store, TimeProvider clock)
+    private static IEnumerable<Condition> Entries(ILogbook store, TimeProvider clock)
     {
         foreach (var car in store.Cars())
         {

@@ -11,8 +11,9 @@ internal static class BackupVerbs
     {
         var file = new Argument<string>("file") { Description = "A new file." };
         return new Command("backup", "Copies the store to a file, whole, also while others write to it.") { file }
-            .Answers(desk, parsed => desk.WithLogbook(parsed, logbook => Kept(
-                Storage.Backup.Make((LogbookStore)logbook, desk.PathOf(parsed.GetRequiredValue(file))), "backed up to", desk.PathOf(parsed.GetRequiredValue(file)))));
+            .Answers(desk, parsed => desk.WithLogbook(parsed, logbook => logbook is LogbookStore store
+                ? Kept(Storage.Backup.Make(store, desk.PathOf(parsed.GetRequiredValue(file))), "backed up to", desk.PathOf(parsed.GetRequiredValue(file)))
+                : Reply.Bad([new(((IGarageStore)logbook).Place, "a database server keeps this store", "Back it up there (pg_dump), or each car with export-log.")])));
     }
 
     public static Command Restore(Desk desk)

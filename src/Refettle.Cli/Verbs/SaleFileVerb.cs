@@ -36,7 +36,7 @@ internal static class SaleFileVerb
     {
         if (Array.TrueForAll(files, file => file is null))
             return Reply.Bad([new("sale-file", "it is not said where to", "Give --html FILE, --pdf FILE, or both.")], ExitCode.Usage);
-        return Reply.To(SealKey.Of(((LogbookStore)open.Logbook).Path), key =>
+        return Reply.To(SealKey.Of(((IGarageStore)open.Logbook).Files), key =>
         {
             using (key)
             {

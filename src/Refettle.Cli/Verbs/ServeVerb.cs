@@ -28,7 +28,7 @@ internal static class ServeVerb
 
     private static void Invite(Desk desk, ParseResult parsed, ILogbook logbook, int port)
     {
-        var invitation = DeviceVerbs.Invite(((LogbookStore)logbook).Devices, port);
+        var invitation = DeviceVerbs.Invite(((IGarageStore)logbook).Devices, port);
         Say(desk, parsed, invitation.IsGood ? $"\n{DeviceVerbs.Words(invitation.Value)}\nFor one more phone: refettle pair. Use a network you trust: what goes over it is not encrypted." : $"{invitation.Faults[0]}");
     }
 

@@ -45,6 +45,7 @@ public sealed class SealKey : ISealKey, IDisposable
     /// <summary>Under a name of its own until it is whole; of two processes the first one's stays.</summary>
     private static void Make(string path)
     {
+        Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
         using var key = ECDsa.Create(ECCurve.NamedCurves.nistP256);
         var partial = $"{path}.{Environment.ProcessId}";
         var options = new FileStreamOptions { Mode = FileMode.Create, Access = FileAccess.Write };

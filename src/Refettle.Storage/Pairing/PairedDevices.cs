@@ -11,13 +11,15 @@ public sealed class PairedDevices
     public static readonly TimeSpan CodeLasts = TimeSpan.FromMinutes(10);
 
     private const int LongestName = 60;
-    private readonly string _path;
-    private readonly Connections _connections;
+    private readonly Func<LogbookContext> _open;
+    private readonly Func<Exception, Fault?> _fault;
     private readonly TimeProvider _clock;
     private readonly RandomNumberGenerator _random;
 
-    internal PairedDevices(string path, Connections connections, TimeProvider clock, RandomNumberGenerator random) =>
-        (_path, _connections, _clock, _random) = (path, connections, clock, random);
+    /// <param name="open">Opens the tables.</param>
+    /// <param name="fault">Says in words what the store refused; null for what is a bug of ours.</param>
+    internal PairedDevices(Func<LogbookContext> open, Func<Exception, Fault?> fault, TimeProvider clock, RandomNumberGenerator random) =>
+        (_open, _fault, _clock, _random) = (open, fault, clock, random);
 
     /// <summary>A code that pairs one device within <see cref="CodeLasts"/>.</summary>
     public Result<string> NewCode() => Change(context =>
@@ -47,14 +49,14 @@ public sealed class PairedDevices
     public PairedDevice? Find(string token)
     {
         var hash = PairingCode.Hash(token);
-        using var context = _connections.Context();
+        using var context = _open();
         return context.Devices.AsNoTracking().SingleOrDefault(row => row.TokenHash == hash) is { } found ? Of(found) : null;
     }
 
     /// <summary>All devices, the oldest first.</summary>
     public ValueList<PairedDevice> All()
     {
-        using var context = _connections.Context();
+        using var context = _open();
         return context.Devices.AsNoTracking().OrderBy(row => row.Since).ThenBy(row => row.Id).AsEnumerable().Select(Of).ToValueList();
     }
 
@@ -86,7 +88,7 @@ public sealed class PairedDevices
     {
         try
         {
-            using var context = _connections.Context();
+            using var context = _open();
             using var transaction = context.Database.BeginTransaction();
             var result = change(context);
             if (!result.IsGood)
@@ -95,9 +97,9 @@ public sealed class PairedDevices
             transaction.Commit();
             return result;
         }
-        catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
+        catch (Exception problem) when (_fault(problem) is { } fault)
         {
-            return Result<T>.Bad(DiskFaults.Of(_path, problem));
+            return Result<T>.Bad(fault);
         }
     }
 }

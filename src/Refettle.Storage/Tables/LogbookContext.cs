@@ -3,8 +3,8 @@ using Microsoft.EntityFrameworkCore.Design;
 
 namespace Refettle.Storage.Tables;
 
-/// <summary>The tables of a logbook.</summary>
-internal sealed class LogbookContext(DbContextOptions<LogbookContext> options) : DbContext(options)
+/// <summary>The tables of a logbook, as SQLite keeps them.</summary>
+internal class LogbookContext(DbContextOptions options) : DbContext(options)
 {
     public DbSet<EntryRow> Entries => Set<EntryRow>();
 

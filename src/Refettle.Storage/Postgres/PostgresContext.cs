@@ -1,0 +1,18 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Design;
+using Refettle.Storage.Tables;
+
+namespace Refettle.Storage.Postgres;
+
+/// <summary>The same tables in PostgreSQL, with migrations of their own.</summary>
+internal sealed class PostgresContext(DbContextOptions<PostgresContext> options) : LogbookContext(options)
+{
+    public static DbContextOptions<PostgresContext> Options(string connection) =>
+        new DbContextOptionsBuilder<PostgresContext>().UseNpgsql(connection).Options;
+}
+
+/// <summary>Lets the migrations tool make a context.</summary>
+internal sealed class DesignPostgresContexts : IDesignTimeDbContextFactory<PostgresContext>
+{
+    public PostgresContext CreateDbContext(string[] args) => new(PostgresContext.Options("Host=localhost"));
+}
