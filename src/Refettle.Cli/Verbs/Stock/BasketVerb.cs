@@ -1,6 +1,8 @@
 using System.CommandLine;
 using Refettle.Access;
+using Refettle.Cli.Commands;
 using Refettle.Cli.Views;
+using Refettle.Sheets.Suppliers;
 using Refettle.Stock;
 using Refettle.Stock.Baskets;
 
@@ -18,13 +20,14 @@ internal static class BasketVerb
         var renew = new Option<string[]>("--renew") { Description = "Further parts of the car that will be renewed.", HelpName = "part", AllowMultipleArgumentsPerToken = true };
         var by = StockWords.Day("--by", "The day it must be in hand; by default the day the car has to be ready.");
         var sure = new Option<double>("--sure") { Description = "How sure an order must be to come in time, 0.5 to 0.99.", DefaultValueFactory = _ => UsualConfidence };
-        return new Command("basket", "Everything the plans of all cars use up: what is in hand, what is to come, what to order by when.") { goals, renew, by, sure }
+        var export = new Option<string?>("--export") { Description = "Writes what is to be ordered as CSV.", HelpName = "file" };
+        return new Command("basket", "Everything the plans of all cars use up: what is in hand, what is to come, what to order by when.") { goals, renew, by, sure, export }
             .Answers(desk, parsed => OpenShelf.With(desk, parsed, open => parsed.GetValue(sure) is < 0.5 or > 0.99
                 ? Reply.Bad([new("--sure", $"{parsed.GetValue(sure)} is out of range", "Give 0.5 to 0.99.")])
-                : Answer(open, parsed.GetValue(goals) ?? [], parsed.GetValue(renew) ?? [], parsed.GetValue(by), parsed.GetValue(sure))));
+                : Answer(open, parsed.GetValue(goals) ?? [], parsed.GetValue(renew) ?? [], parsed.GetValue(by), parsed.GetValue(sure), parsed.GetValue(export))));
     }
 
-    private static Reply Answer(OpenShelf open, string[] goals, string[] renew, DateOnly? by, double sure)
+    private static Reply Answer(OpenShelf open, string[] goals, string[] renew, DateOnly? by, double sure, string? export)
     {
         var (plans, faults) = (new List<(Car Car, Plan Plan)>(), new List<Fault>());
         faults.AddRange(renew.Select(part => Unknown.Part(open.Open.Car.Structure, part)).OfType<Fault>());
@@ -41,6 +44,8 @@ internal static class BasketVerb
             return Reply.Bad(wrong);
         var needs = plans.SelectMany(plan => PlanNeeds.Of(plan.Car, open.Shelf, plan.Plan, plan.Car.Id == open.Open.Car.Id ? renew : [], by ?? Due(plan.Car)));
         var basket = BasketPlanner.Of(open.Shelf, needs, open.Today, sure);
+        if (export is not null && TextFile.Write(open.Desk.PathOf(export), OrderListWriter.Write(basket)) is { IsGood: false } unwritten)
+            return Reply.Bad(unwritten.Faults);
         var fits = TrialFits.Of(open.Shelf, open.Cars.Select(car => car.Car), open.Today);
         return new(BasketView.Of(basket, fits), new
         {

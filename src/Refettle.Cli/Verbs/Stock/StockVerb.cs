@@ -12,7 +12,7 @@ internal static class StockVerb
         var find = new Option<string?>("--find") { Description = "Only numbers and names with this in them." };
         var command = new Command("stock", "What is on the shelf of all cars together; with a further word, what is done at the shelf.") { number, find }
             .Answers(desk, parsed => OpenShelf.With(desk, parsed, shelf => Answer(shelf, parsed.GetValue(number), parsed.GetValue(find) ?? "")));
-        foreach (var sub in (Command[])[CatalogueVerbs.Describe(desk), CatalogueVerbs.Assign(desk), .. ShelfVerbs.All(desk)])
+        foreach (var sub in (Command[])[CatalogueVerbs.Describe(desk), CatalogueVerbs.Assign(desk), ImportVerb.Make(desk), .. ShelfVerbs.All(desk)])
             command.Add(sub);
         return command;
     }
