@@ -13,6 +13,7 @@ Dictionary<string, Func<string[], int>> verbs = new()
     ["load"] = Load.Run,
     ["open-log"] = OpenLog.Run,
     ["psplib"] = Psplib.Run,
+    ["scope"] = Scope.Run,
     ["sheet-load"] = SheetLoad.Run,
     ["power-loss"] = PowerLoss.Run,
 };

@@ -1,3 +1,4 @@
+using System.Numerics;
 using Refettle.Access.Derivation;
 using Refettle.Solvers.Highs;
 
@@ -6,7 +7,7 @@ namespace Refettle.Solvers;
 /// <summary>A derivation problem as a mixed-integer model with aggregated links.</summary>
 /// <remarks>
 /// x(f) is 1 when fact f is made true, y(w) when way w is chosen. For each fact the sum of its ways' y is its x; for each fact f and each
-/// need r of it, the sum of y over the ways of f that need r is at most x(r); goals have x = 1. Circular support is cut:
+/// need r of it, the sum of y over the ways of f that need r is at most x(r); goals have x = 1; what is used up is the sum of use × y. Circular support is cut:
 /// of any set of facts, none is true unless a way that needs nothing of the set is chosen for one of them.
 /// </remarks>
 internal sealed class DerivationModel : IDisposable
@@ -16,8 +17,10 @@ internal sealed class DerivationModel : IDisposable
     private readonly int[] _fact;
     private readonly int[] _way;
     private readonly bool[] _isGoal;
+    private readonly int _firstLimit;
+    private readonly List<long> _units = [];
 
-    public DerivationModel(DerivationProblem problem)
+    public DerivationModel(DerivationProblem problem, IEnumerable<UseLimit> limits)
     {
         _problem = problem;
         _fact = new int[problem.FactCount];
@@ -29,9 +32,26 @@ internal sealed class DerivationModel : IDisposable
             AddVariables(fact);
         for (var fact = 0; fact < problem.FactCount; fact++)
             AddLinks(fact);
+        _firstLimit = _model.RowCount;
+        foreach (var limit in limits)
+            AddLimit(limit);
     }
 
     public HighsOutcome Solve(CancellationToken cancel) => _model.Solve(cancel);
+
+    public void LeaveOutHeuristics() => _model.LeaveOutHeuristics();
+
+    /// <summary>Begins the next solve with a solution that is known.</summary>
+    public void Start(int[] wayOf)
+    {
+        var values = new double[_model.VariableCount];
+        foreach (var way in wayOf.Where(way => way >= 0))
+            values[_way[way]] = values[_fact[_problem.FactOf[way]]] = 1;
+        _model.Start(values);
+    }
+
+    /// <summary>What one unit more of each limit would save, were facts divisible; null when the limits cannot be kept.</summary>
+    public double[]? Prices() => _model.Prices()?.Skip(_firstLimit).Select((price, limit) => price / _units[limit]).ToArray();
 
     public void Dispose() => _model.Dispose();
 
@@ -75,6 +95,15 @@ internal sealed class DerivationModel : IDisposable
         foreach (var way in ways)
             terms.Add((_way[way] = _model.AddVariable(_problem.Cost[way]), 1));
         _model.AddRow(0, 0, terms);
+    }
+
+    /// <summary>Whole numbers, as small as they can be: solvers let rows be missed by an absolute amount.</summary>
+    private void AddLimit(UseLimit limit)
+    {
+        var unit = Math.Max(1, limit.Use.Aggregate(0L, (unit, use) => (long)BigInteger.GreatestCommonDivisor(unit, use)));
+        var terms = Enumerable.Range(0, _problem.WayCount).Where(way => limit.Use[way] != 0).Select(way => (_way[way], (double)(limit.Use[way] / unit)));
+        _model.AddRow(-HighsLibrary.Infinity, Math.Floor(limit.Most / (double)unit), terms);
+        _units.Add(unit);
     }
 
     private void AddLinks(int fact)

@@ -2,17 +2,24 @@ using Refettle.Access.Derivation;
 
 namespace Refettle.Solvers;
 
-/// <summary>Solves derivation problems with HiGHS, cutting circular support round by round.</summary>
+/// <summary>Solves derivation problems, with limits or without, with HiGHS, cutting circular support round by round.</summary>
 /// <remarks>Short circles are cut before the first solve: adding only the circles found takes many times as many rounds.</remarks>
-public sealed class MixedIntegerSolver : IDerivationSolver
+public sealed class MixedIntegerSolver : IDerivationSolver, ILimitedSolver
 {
     private const int LongestCircleCutBeforehand = 4;
 
-    public DerivationAnswer Solve(DerivationProblem problem, CancellationToken cancel = default)
+    public DerivationAnswer Solve(DerivationProblem problem, CancellationToken cancel = default) => Solve(new LimitedProblem(problem, []), cancel);
+
+    public DerivationAnswer Solve(LimitedProblem limited, CancellationToken cancel = default)
     {
-        using var model = new DerivationModel(problem);
+        var problem = limited.Problem;
+        using var model = new DerivationModel(problem, limited.Limits);
         foreach (var circle in ShortCircles.Of(problem, LongestCircleCutBeforehand))
             model.Cut(circle);
+        if (limited.Limits.Count > 0)
+            model.LeaveOutHeuristics();
+        if (limited.Start is { } start)
+            model.Start(start);
         var bound = 0L;
         while (true)
         {
@@ -33,6 +40,12 @@ public sealed class MixedIntegerSolver : IDerivationSolver
             foreach (var circle in circles)
                 model.Cut(circle);
         }
+    }
+
+    public double[]? Prices(LimitedProblem limited)
+    {
+        using var model = new DerivationModel(limited.Problem, limited.Limits);
+        return model.Prices();
     }
 
     private static DerivationAnswer Answer(DerivationProblem problem, int[] wayOf, long bound)

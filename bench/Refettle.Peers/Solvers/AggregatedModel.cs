@@ -10,7 +10,7 @@ internal sealed class AggregatedModel : IDisposable
     private readonly DerivationProblem _problem;
     private readonly ModelBuilderHelper _model = new();
 
-    public AggregatedModel(DerivationProblem problem)
+    public AggregatedModel(DerivationProblem problem, params IEnumerable<UseLimit> limits)
     {
         _problem = problem;
         var goals = problem.Goals.ToHashSet();
@@ -20,6 +20,8 @@ internal sealed class AggregatedModel : IDisposable
             AddVariable(0, cost);
         for (var fact = 0; fact < problem.FactCount; fact++)
             AddFact(fact);
+        foreach (var limit in limits)
+            AddLimit(limit);
     }
 
     public void Dispose() => _model.Dispose();
@@ -73,6 +75,13 @@ internal sealed class AggregatedModel : IDisposable
             foreach (var way in users)
                 _model.AddConstraintTerm(link, _problem.FactCount + way, 1);
         }
+    }
+
+    private void AddLimit(UseLimit limit)
+    {
+        var row = AddRow(double.NegativeInfinity, limit.Most);
+        for (var way = 0; way < _problem.WayCount; way++)
+            _model.AddConstraintTerm(row, _problem.FactCount + way, limit.Use[way]);
     }
 
     private void AddVariable(double least, double cost)

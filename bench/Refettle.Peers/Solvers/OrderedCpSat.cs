@@ -4,14 +4,17 @@ using Refettle.Access.Derivation;
 namespace Refettle.Peers.Solvers;
 
 /// <summary>A constraint model in which each fact has a place in the order and every need comes before what needs it.</summary>
-public sealed class OrderedCpSat : IPeer
+public sealed class OrderedCpSat : ILimitedPeer
 {
     public string Name => "CP-SAT";
 
     public string About => "order variables, implications from way to need, 2 workers, given the ways alone";
 
-    public PeerRun Solve(DerivationProblem problem, TimeSpan most) => PeerRun.Of(problem, most, () =>
+    public PeerRun Solve(DerivationProblem problem, TimeSpan most) => Solve(new LimitedProblem(problem, []), most);
+
+    public PeerRun Solve(LimitedProblem limited, TimeSpan most) => PeerRun.Of(limited.Problem, most, () =>
     {
+        var problem = limited.Problem;
         var model = new CpModel();
         var isTrue = Enumerable.Range(0, problem.FactCount).Select(_ => model.NewBoolVar("")).ToArray();
         var isChosen = Enumerable.Range(0, problem.WayCount).Select(_ => model.NewBoolVar("")).ToArray();
@@ -29,6 +32,8 @@ public sealed class OrderedCpSat : IPeer
 
         foreach (var goal in problem.Goals)
             model.Add(isTrue[goal] == 1);
+        foreach (var limit in limited.Limits)
+            model.Add(LinearExpr.WeightedSum(isChosen, limit.Use) <= limit.Most);
         model.Minimize(LinearExpr.WeightedSum(isChosen, problem.Cost));
         return Run(model, problem, isChosen, most);
     });

@@ -14,6 +14,12 @@ public interface IPeer
     PeerRun Solve(DerivationProblem problem, TimeSpan most);
 }
 
+/// <summary>Another way to solve derivation problems with limits.</summary>
+public interface ILimitedPeer : IPeer
+{
+    PeerRun Solve(LimitedProblem limited, TimeSpan most);
+}
+
 /// <summary>One run of a peer.</summary>
 /// <param name="Cost">Of the best solution; null when none was found.</param>
 /// <param name="IsProven">No solution costs less, in the peer's own problem.</param>

@@ -37,6 +37,9 @@ internal static partial class HighsLibrary
     [LibraryImport(Name, EntryPoint = "Highs_addRow")]
     public static partial int AddRow(nint highs, double least, double most, int entries, int[] index, double[] value);
 
+    [LibraryImport(Name, EntryPoint = "Highs_setSolution")]
+    public static partial int SetSolution(nint highs, double[] columns, double[]? rows, double[]? columnDuals, double[]? rowDuals);
+
     [LibraryImport(Name, EntryPoint = "Highs_setCallback")]
     public static partial int SetCallback(nint highs, Checkpoint checkpoint, nint user);
 

@@ -11,6 +11,11 @@ internal sealed class HighsModel : IDisposable
     private const int Optimal = 7;
     private const int FeasibleSolution = 2;
 
+    private static readonly string[] Heuristics =
+    [
+        "mip_allow_restart", "mip_heuristic_run_rins", "mip_heuristic_run_rens", "mip_heuristic_run_root_reduced_cost", "mip_heuristic_run_feasibility_jump",
+    ];
+
     // Checkpoints of the simplex, interior point and branch-and-bound loops.
     private static readonly int[] Interrupts = [1, 2, 6];
 
@@ -20,6 +25,7 @@ internal sealed class HighsModel : IDisposable
     private readonly List<double> _most = [];
     private readonly List<Row> _rows = [];
     private int _passedRows;
+    private double[]? _start;
 
     public HighsModel()
     {
@@ -28,6 +34,10 @@ internal sealed class HighsModel : IDisposable
         Check(HighsLibrary.SetOption(_highs, "mip_rel_gap", 0.0));
         Check(HighsLibrary.SetOption(_highs, "mip_abs_gap", 0.5));
     }
+
+    public int VariableCount => _cost.Count;
+
+    public int RowCount => _rows.Count;
 
     /// <returns>The number of the new variable.</returns>
     public int AddVariable(double cost = 0, double least = 0, double most = 1)
@@ -47,9 +57,24 @@ internal sealed class HighsModel : IDisposable
         _rows.Add(new(least, most, Array.ConvertAll(all, term => term.Variable), Array.ConvertAll(all, term => term.Coefficient)));
     }
 
+    /// <summary>Leaves out all heuristics that solve smaller models within the model: for who brings a good solution to begin with.</summary>
+    /// <remarks>They take most of the time, and one of them writes to standard output whatever the options say.</remarks>
+    public void LeaveOutHeuristics()
+    {
+        Check(HighsLibrary.SetOption(_highs, "mip_heuristic_effort", 0.0));
+        foreach (var heuristic in Heuristics)
+            Check(HighsLibrary.SetOption(_highs, heuristic, 0));
+    }
+
+    /// <summary>A solution to begin the next solve with: a value for each variable.</summary>
+    public void Start(double[] values) => _start = values;
+
     public HighsOutcome Solve(CancellationToken cancel)
     {
         Pass();
+        if (_start is not null)
+            Check(HighsLibrary.SetSolution(_highs, _start, null, null, null));
+        _start = null;
         HighsLibrary.Checkpoint stop = (_, _, _, input, _) =>
         {
             if (cancel.IsCancellationRequested && input != 0)
@@ -61,6 +86,20 @@ internal sealed class HighsModel : IDisposable
         Check(HighsLibrary.Run(_highs));
         GC.KeepAlive(stop);
         return Outcome();
+    }
+
+    /// <summary>What one more unit of each row's most would save if variables could be broken: 0 or more; null when there is no solution.</summary>
+    public double[]? Prices()
+    {
+        Pass();
+        Check(HighsLibrary.SetOption(_highs, "solve_relaxation", 1));
+        Check(HighsLibrary.Run(_highs));
+        Check(HighsLibrary.SetOption(_highs, "solve_relaxation", 0));
+        if (HighsLibrary.ModelStatus(_highs) != Optimal)
+            return null;
+        var duals = new double[_rows.Count];
+        Check(HighsLibrary.Solution(_highs, new double[_cost.Count], new double[_cost.Count], new double[_rows.Count], duals));
+        return Array.ConvertAll(duals, dual => Math.Max(0, -dual));
     }
 
     public void Dispose() => HighsLibrary.Destroy(_highs);

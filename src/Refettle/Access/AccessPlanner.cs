@@ -63,7 +63,8 @@ public sealed class AccessPlanner(IDerivationSolver solver) : IAccessPlanner
             : PlanOf(standing, question, compilation, answer);
     }
 
-    private static Plan PlanOf(CarStanding standing, Question question, Compilation compilation, DerivationAnswer answer)
+    /// <summary>The plan that an answer stands for, put in order and replayed.</summary>
+    internal static Plan PlanOf(CarStanding standing, Question question, Compilation compilation, DerivationAnswer answer)
     {
         var builder = new PlanBuilder(standing);
         var steps = builder.Steps(PlanOrder.Of(standing, compilation.Chosen(answer), question.Goals));

@@ -15,14 +15,17 @@ internal static class Pricing
     public static Cost OfUniques(int count, Settings settings) =>
         Cost.Nothing with { Unique = new(Round(settings.UniqueOff).Value * count) };
 
-    private static Minutes Destroyed(Way way, CarStanding standing)
+    /// <summary>What a way uses up and destroys, in the car's currency.</summary>
+    public static Money MoneyOf(Way way, CarStanding standing)
     {
-        var settings = standing.Car.Settings;
         var money = way.Spends.Amount;
         foreach (var name in way.Destroys)
-            money += (standing.Parts[name].Price ?? settings.UnknownPrice).Amount;
-        return new(Round(money / settings.PerHour.Amount * 60));
+            money += (standing.Parts[name].Price ?? standing.Car.Settings.UnknownPrice).Amount;
+        return new(money);
     }
+
+    private static Minutes Destroyed(Way way, CarStanding standing) =>
+        new(Round(MoneyOf(way, standing).Amount / standing.Car.Settings.PerHour.Amount * 60));
 
     private static Minutes Round(Minutes minutes) => new(Round(minutes.Value));
 

@@ -4,13 +4,33 @@ namespace Refettle.Access.Derivation;
 /// <remarks>Knuth, A generalization of Dijkstra's algorithm, Information Processing Letters 6 (1977).</remarks>
 internal sealed class CheapestAlone
 {
-    private CheapestAlone(long[] cost, int[] way) => (Cost, Way) = (cost, way);
+    // What is shared is counted each time it is used: sums can grow beyond any number.
+    private const long Beyond = long.MaxValue / 1024;
+
+    private readonly List<int> _order;
+
+    private CheapestAlone(long[] cost, int[] way, List<int> order) => (Cost, Way, _order) = (cost, way, order);
 
     /// <summary>The cost of each fact alone; <see cref="long.MaxValue"/> when it cannot be derived.</summary>
     public long[] Cost { get; }
 
     /// <summary>The way that reaches that cost, or -1.</summary>
     public int[] Way { get; }
+
+    /// <summary>Another figure summed along the same derivations.</summary>
+    public long[] Sums(DerivationProblem problem, long[] figure)
+    {
+        var sums = new long[problem.FactCount];
+        Array.Fill(sums, long.MaxValue);
+        foreach (var fact in _order)
+        {
+            sums[fact] = figure[Way[fact]];
+            foreach (var need in problem.Needs[Way[fact]])
+                sums[fact] = Math.Min(Beyond, sums[fact] + sums[need]);
+        }
+
+        return sums;
+    }
 
     /// <param name="problem">The problem.</param>
     /// <param name="isPaid">Facts that cost nothing more; null for none. Their needs are still followed.</param>
@@ -23,6 +43,7 @@ internal sealed class CheapestAlone
         var open = new int[problem.WayCount];
         var sum = new long[problem.WayCount];
         var queue = new PriorityQueue<int, long>();
+        var order = new List<int>();
         for (var way = 0; way < problem.WayCount; way++)
         {
             open[way] = problem.Needs[way].Length;
@@ -37,6 +58,7 @@ internal sealed class CheapestAlone
             if (wayOf[fact] >= 0)
                 continue;
             (wayOf[fact], cost[fact]) = (way, reached);
+            order.Add(fact);
             foreach (var user in problem.UsersOf(fact))
             {
                 sum[user] += isPaid?[fact] == true ? 0 : reached;
@@ -45,6 +67,6 @@ internal sealed class CheapestAlone
             }
         }
 
-        return new(cost, wayOf);
+        return new(cost, wayOf, order);
     }
 }

@@ -15,7 +15,7 @@ public sealed class ReducedSolver(IDerivationSolver? forHardCores = null, long m
             return DerivationAnswer.Impossible;
         var chosen = new List<int>();
         var slack = SolveCore(core, chosen, cancel);
-        return Answer(problem, chosen, slack);
+        return Unfolding.Of(problem, chosen, slack);
     }
 
     /// <summary>Adds the ways that solve a core to the chosen ones.</summary>
@@ -41,16 +41,13 @@ public sealed class ReducedSolver(IDerivationSolver? forHardCores = null, long m
         int before;
         do
         {
-            before = Size(core);
+            before = core.Size;
             core = Contraction.Apply(Dominance.Drop(SelfSupport.Drop(Settling.Apply(core))));
             core = Hopeless.DropIrrelevant(core);
         }
-        while (Size(core) < before);
+        while (core.Size < before);
         return core;
     }
-
-    private static int Size(Core core) =>
-        core.Problem.FactCount + core.Problem.WayCount + core.Problem.Needs.Sum(needs => needs.Length);
 
     private long SolveIsland(Core island, List<int> chosen, CancellationToken cancel)
     {
@@ -72,26 +69,5 @@ public sealed class ReducedSolver(IDerivationSolver? forHardCores = null, long m
     {
         var bound = Math.Max(first.Bound, second.Bound);
         return second.WayOf is null || first.Cost < second.Cost ? first with { Bound = bound } : second with { Bound = bound };
-    }
-
-    private static DerivationAnswer Answer(DerivationProblem problem, List<int> chosen, long slack)
-    {
-        var wayOf = new int[problem.FactCount];
-        Array.Fill(wayOf, -1);
-        foreach (var way in chosen)
-            wayOf[problem.FactOf[way]] = way;
-        var supported = Closure.Supported(problem, wayOf)
-            ?? throw new InvalidOperationException("The solutions of the islands do not support each other.");
-        var isUsed = new bool[problem.FactCount];
-        foreach (var fact in supported)
-            isUsed[fact] = true;
-        var cost = supported.Sum(fact => problem.Cost[wayOf[fact]]);
-        for (var fact = 0; fact < wayOf.Length; fact++)
-        {
-            if (!isUsed[fact])
-                wayOf[fact] = -1;
-        }
-
-        return new(wayOf, cost, cost - slack);
     }
 }

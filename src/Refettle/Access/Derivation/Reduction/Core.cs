@@ -9,6 +9,12 @@ internal sealed record Core(DerivationProblem Problem, int[][] Stands, List<int>
     public static Core Of(DerivationProblem problem) =>
         new(problem, Enumerable.Range(0, problem.WayCount).Select(way => new[] { way }).ToArray(), []);
 
+    /// <summary>How much there is left to solve.</summary>
+    public int Size => Problem.FactCount + Problem.WayCount + Problem.Needs.Sum(needs => needs.Length);
+
+    /// <summary>For each of its ways, the sum of a figure over the ways of the first problem that it stands for.</summary>
+    public long[] Sums(long[] figure) => Array.ConvertAll(Stands, stands => stands.Sum(way => figure[way]));
+
     /// <summary>The same core without some ways and needs, and without facts that no kept way or goal mentions.</summary>
     /// <param name="keepWay">Which ways stay.</param>
     /// <param name="needsOf">The needs of a way that stays.</param>

@@ -1,0 +1,40 @@
+using Refettle.Access.Derivation;
+
+namespace Refettle.Scope;
+
+/// <summary>What each job takes given the rest: the least cost with it less the least cost without it.</summary>
+internal sealed class Marginals(ScopeProblem problem, IDerivationSolver free, CancellationToken cancel)
+{
+    private readonly JobList _jobs = problem.Jobs;
+
+    /// <summary>The jobs that are in, and those that could come in, in the order of their names.</summary>
+    public ValueList<JobCost> Of(int[] chosen)
+    {
+        var all = Solve(chosen)!;
+        return Enumerable.Range(0, _jobs.Jobs.Length).Select(job => Of(job, chosen, all)).OfType<JobCost>().ToValueList();
+    }
+
+    public JobCost? Of(int job, int[] chosen) => Of(job, chosen, Solve(chosen)!);
+
+    private JobCost? Of(int job, int[] chosen, DerivationAnswer all)
+    {
+        if (chosen.Contains(job))
+            return Between(job, Solve([.. chosen.Where(other => !_jobs.With[other].Contains(job))]), all, isIn: true);
+        return Between(job, all, Solve([.. _jobs.Closed(chosen.Append(job))]), isIn: false);
+    }
+
+    private DerivationAnswer? Solve(int[] jobs) => free.Solve(problem.For(jobs), cancel) is { WayOf: not null } answer ? answer : null;
+
+    private JobCost? Between(int job, DerivationAnswer? without, DerivationAnswer? with, bool isIn)
+    {
+        if (without is null || with is null)
+            return null;
+        var along = problem.JobsOf(with).Except(problem.JobsOf(without)).Where(other => other != job);
+        return new(
+            _jobs.Jobs[job].Id, isIn, Less(problem.SumOf(with), problem.SumOf(without)), _jobs.Names(along),
+            Sharing.Largest(problem, job, without, with), without.IsOptimal && with.IsOptimal);
+    }
+
+    private static ScopeSum Less(ScopeSum more, ScopeSum less) => new(
+        more.Worth - less.Worth, new(more.Money.Amount - less.Money.Amount), more.Opening - less.Opening, more.Work - less.Work, more.Unique - less.Unique);
+}

@@ -1,0 +1,48 @@
+using Refettle.Access.Derivation;
+
+namespace Refettle.Scope;
+
+/// <summary>Finds which jobs go first when time or money run short.</summary>
+internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, LimitedCore core, CancellationToken cancel)
+{
+    // Where less can be had by other ways to open the same, that is tried so often before giving up.
+    private const int MostRounds = 8;
+
+    /// <summary>For time and for money the best that can be done with a little less than is spent; none where only musts are left.</summary>
+    public ValueList<DropFirst> First() =>
+        new[] { ScopeLimit.Time, ScopeLimit.Money }.Select(Of).OfType<DropFirst>().ToValueList();
+
+    private DropFirst? Of(ScopeLimit limit)
+    {
+        var sum = answer.Sum;
+        for (var round = 0; round < MostRounds; round++)
+        {
+            var less = core.Solve(Less(limit, sum), cancel);
+            if (less.WayOf is null)
+                return null;
+            sum = problem.SumOf(less);
+            var jobs = problem.Jobs.Names(problem.JobsOf(less));
+            if (answer.Chosen.Any(job => !jobs.Contains(job)))
+                return Dropped(limit, jobs, less);
+        }
+
+        return null;
+    }
+
+    private DropFirst Dropped(ScopeLimit limit, ValueList<string> jobs, DerivationAnswer less)
+    {
+        var sum = problem.SumOf(less);
+        return new(
+            limit, answer.Chosen.Except(jobs).ToValueList(), jobs.Except(answer.Chosen).ToValueList(),
+            answer.Gain - sum.Gain(problem.PerHour), sum, less.IsOptimal);
+    }
+
+    /// <summary>A little less than is spent.</summary>
+    private long[] Less(ScopeLimit limit, ScopeSum sum)
+    {
+        var question = answer.Question;
+        var most = limit == ScopeLimit.Time ? ScopeProblem.Most(sum.Time, question.Budget) : ScopeProblem.Most(question.Time, sum.Money);
+        most[limit == ScopeLimit.Time ? 0 : 1]--;
+        return most;
+    }
+}
