@@ -22,6 +22,7 @@ internal static class Serving
             Planner = desk.Planner,
             Kits = shelf.Kits,
             Start = shelf.Start,
+            Photos = logbook is LogbookStore kept ? PhotoStore.Beside(kept.Path) : null,
             Port = port,
             Devices = toNetwork ? ((IGarageStore)logbook).Devices : null,
         }, started).GetAwaiter().GetResult());

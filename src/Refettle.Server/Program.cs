@@ -26,6 +26,7 @@ await using var server = RefettleHost.Build(new()
     Planner = new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())),
     Kits = shelf.Value.Kits,
     Start = shelf.Value.Start,
+    Photos = PhotoStore.Beside(logbook.Path),
     Port = int.TryParse(settings["port"], out var port) ? port : 5188,
 });
 await server.StartAsync();

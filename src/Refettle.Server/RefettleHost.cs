@@ -5,6 +5,7 @@ using Refettle.Logbook;
 using Refettle.Server.Api;
 using Refettle.Server.Guards;
 using Refettle.Server.Pairing;
+using Refettle.Storage;
 using Refettle.Storage.Pairing;
 using Refettle.Web.Garage;
 
@@ -24,6 +25,9 @@ public sealed record HostOptions
 
     /// <summary>What every new car begins with.</summary>
     public Structure Start { get; init; } = Structure.Empty;
+
+    /// <summary>Where pictures are kept; null takes none.</summary>
+    public PhotoStore? Photos { get; init; }
 
     /// <summary>TCP port; 0 takes a free one.</summary>
     public int Port { get; init; }
@@ -75,6 +79,7 @@ public static class RefettleHost
         api.MapGet("kits", () => Results.Json(new KitTable(options.Start, options.Kits), ExchangeJson.Options));
         LogRoutes.Map(api);
         QuestionRoutes.Map(api);
+        PhotoRoutes.Map(api, options.Photos);
         PairingRoutes.Map(app, api, doorway);
         api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));
         app.MapStaticAssets();

@@ -8,6 +8,8 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton(new HttpClient { BaseAddress = new(builder.HostEnvironment.BaseAddress) });
 builder.Services.AddSingleton<ServerApi>();
 builder.Services.AddSingleton<IKeeper, BrowserKeeper>();
+builder.Services.AddSingleton<IPhotoKeeper, BrowserPhotoKeeper>();
+builder.Services.AddSingleton<PhotoOutbox>();
 builder.Services.AddSingleton<OpenCar>();
 builder.Services.AddSingleton<Shelf>();
 await builder.Build().RunAsync();

@@ -24,9 +24,33 @@ internal static class Tour
         await page.GetByRole(AriaRole.Link, new() { Name = "More", Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Heading, new() { Name = "More" }).WaitForAsync();
         await look("more");
+        await CaptureAsync(visit, look);
         await page.GetByRole(AriaRole.Link, new() { Name = "all cars" }).ClickAsync();
         await page.GetByLabel("A new car").WaitForAsync();
         await look("garage");
+    }
+
+    private static async Task CaptureAsync(Visit visit, Func<string, Task> look)
+    {
+        var page = visit.Page;
+        await visit.GoAsync("bag/14");
+        await page.GetByLabel("What is in it").FillAsync("four washers");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Open the bag" }).ClickAsync();
+        await page.Locator("input[type=file]").SetInputFilesAsync(Path.Combine(AppContext.BaseDirectory, "Files", "phone.jpg"));
+        await page.Locator(".photos img").WaitForAsync();
+        await look("bag");
+        await page.Locator(".photos a").ClickAsync();
+        await page.Locator("img.photo").WaitForAsync();
+        await look("photo");
+        await visit.GoAsync("bags");
+        await look("bags");
+        await visit.GoAsync("photos");
+        await page.Locator(".photos img").WaitForAsync();
+        await look("photos");
+        await visit.GoAsync("part/damper-left");
+        await page.GetByLabel("Say it in a line").FillAsync("leaks, need 2");
+        await page.Locator(".understood").WaitForAsync();
+        await look("quick-line");
     }
 
     private static async Task PlanAsync(IPage page, Func<string, Task> look)

@@ -38,12 +38,15 @@ internal sealed partial class TestGarage : IAsyncDisposable
         var folder = Directory.CreateTempSubdirectory("refettle-").FullName;
         var logbook = LogbookStore.Open(Path.Combine(folder, "test.db"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
         Assert.True(logbook.Write(SmallCar.Id, SmallCar.Happenings).IsGood);
-        var server = RefettleHost.Build(new() { Logbook = logbook, Planner = planner, Kits = kits?.Kits ?? SmallKit.All, Start = kits?.Start ?? Structure.Empty, Devices = toNetwork ? logbook.Devices : null });
+        var server = RefettleHost.Build(new() { Logbook = logbook, Planner = planner, Kits = kits?.Kits ?? SmallKit.All, Start = kits?.Start ?? Structure.Empty, Photos = PhotoStore.Beside(logbook.Path), Devices = toNetwork ? logbook.Devices : null });
         await server.StartAsync();
         return new(folder, logbook, server);
     }
 
     public static Task<TestGarage> OpenAsync(KitTable? kits = null, bool toNetwork = false) => OpenAsync(new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())), kits, toNetwork);
+
+    /// <summary>The server is away; the logbook stays.</summary>
+    public Task StopServingAsync() => _server.StopAsync();
 
     public async ValueTask DisposeAsync()
     {

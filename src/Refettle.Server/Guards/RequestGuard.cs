@@ -1,3 +1,4 @@
+using Refettle.Server.Api;
 using Refettle.Server.Pairing;
 using Refettle.Web.Garage;
 
@@ -27,7 +28,7 @@ internal sealed class RequestGuard(RequestDelegate next, Doorway doorway)
             return null;
         if (!IsOwnOrigin(request) || request.Headers[ServerApi.OwnHeader].Count == 0)
             return Problems.Of(StatusCodes.Status403Forbidden, "This was not sent by the garage's own pages", $"A program sends the header {ServerApi.OwnHeader}: 1 and no foreign Origin.");
-        return request.HasJsonContentType()
+        return request.HasJsonContentType() || PhotoRoutes.IsPiece(request)
             ? null
             : Problems.Of(StatusCodes.Status415UnsupportedMediaType, "The body is not JSON", "Send Content-Type: application/json.");
     }

@@ -10,6 +10,11 @@ public sealed record EntryPage(ValueList<Entry> Entries, long Last);
 /// <param name="New">How many of them it did not have yet. It has all of them now.</param>
 public sealed record EntriesKept(int New);
 
+/// <summary>How much of a picture the server has.</summary>
+/// <param name="Received">Bytes.</param>
+/// <param name="Kept">It has all of it, on its disk.</param>
+public sealed record PhotoArrived(long Received, bool Kept);
+
 /// <summary>What cars are made of.</summary>
 /// <param name="Start">What every car begins with.</param>
 public sealed record KitTable(Structure Start, ValueList<Kit> Kits);

@@ -7,7 +7,7 @@ using Refettle.Web.Words;
 namespace Refettle.Web.Garage;
 
 /// <summary>The car that the pages show: its log, what the log folds to, and the plan that is followed.</summary>
-public sealed class OpenCar(ServerApi server, IKeeper keeper, TimeProvider clock) : IDisposable
+public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos, TimeProvider clock) : IDisposable
 {
     private const string DeviceKey = "device";
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(15);
@@ -42,9 +42,12 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, TimeProvider clock
 
     public int Waiting => _log?.Waiting ?? 0;
 
+    /// <summary>Pictures that are kept in this browser and not yet with the server.</summary>
+    public int WaitingPhotos => photos.Waiting;
+
     public bool IsReached => _log?.IsReached ?? true;
 
-    public ValueList<Fault> Faults => [.. _log?.Faults ?? [], .. PlanFaults];
+    public ValueList<Fault> Faults => [.. _log?.Faults ?? [], .. photos.Faults, .. PlanFaults];
 
     public bool IsWaiting(Guid entry) => _log?.IsWaiting(entry) ?? false;
 
@@ -67,6 +70,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, TimeProvider clock
         Opening = false;
         Fold();
         await WatchAsync();
+        await SendPhotosAsync();
     }
 
     /// <summary>Begins a car. It is kept here and sent like any other entry.</summary>
@@ -176,6 +180,13 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, TimeProvider clock
             Fold();
         else
             Show();
+        await SendPhotosAsync();
+    }
+
+    private async Task SendPhotosAsync()
+    {
+        await photos.SendAsync();
+        Show();
     }
 
     private void Fold()

@@ -19,6 +19,17 @@ public sealed class ServerApi(HttpClient http)
     public Task<Reply<EntriesKept>> SendAsync(string car, ValueList<Entry> entries) =>
         PostAsync<EntriesKept>($"api/cars/{car}/entries", entries);
 
+    public Task<Reply<PhotoArrived>> PhotoProgressAsync(string hash) => GetAsync<PhotoArrived>($"api/photos/{hash}/progress");
+
+    /// <summary>Sends a piece of a picture; doing it twice does no harm.</summary>
+    public Task<Reply<PhotoArrived>> SendPhotoAsync(string hash, long from, long of, byte[] piece)
+    {
+        var request = new HttpRequestMessage(HttpMethod.Put, $"api/photos/{hash}?from={from}&of={of}") { Content = new ByteArrayContent(piece) };
+        request.Content.Headers.ContentType = new("application/octet-stream");
+        request.Headers.Add(OwnHeader, "1");
+        return AskAsync<PhotoArrived>(request);
+    }
+
     public Task<Reply<KitTable>> KitsAsync() => GetAsync<KitTable>("api/kits");
 
     public Task<Reply<Plan>> ReachAsync(string car, Question question) => PostAsync<Plan>($"api/cars/{car}/reach", question);

@@ -12,6 +12,7 @@ public static class RoomList
     [
         new(Comes, "Other ways", "The next best plans, and what else comes within reach.", "others"),
         new(Lies, "Bags", "What is in which bag, what it belongs to, what is left over.", "bags"),
+        new(Lies, "Photos", "All pictures, newest first.", "photos"),
         new(Made, "Add from kits", "An assembly on a side, joined to its neighbours.", "kits"),
         new(Made, "New part", "A part that no kit has.", "edit/part"),
         new(Made, "New joint", "What holds two parts together.", "edit/joint"),

@@ -17,8 +17,8 @@ internal sealed class Vocabulary
     private Vocabulary(List<Nameable> things)
     {
         Things = things;
-        foreach (var word in things.SelectMany(thing => thing.Name.Union(thing.More)).Distinct())
-            _weights[word] = Math.Log(1 + (things.Count / (double)things.Count(thing => thing.Name.Contains(word) || thing.More.Contains(word))));
+        foreach (var named in things.SelectMany(thing => thing.Name.Concat(thing.More)).CountBy(word => word))
+            _weights[named.Key] = Math.Log(1 + (things.Count / (double)named.Value));
     }
 
     public IReadOnlyList<Nameable> Things { get; }

@@ -1,0 +1,85 @@
+using CsCheck;
+using MetadataExtractor;
+using MetadataExtractor.Formats.Exif;
+using Refettle.Pictures;
+
+namespace Refettle.Tests.Pictures;
+
+/// <summary>On files that Pillow and ExifTool wrote (make-pictures.py), read back by MetadataExtractor, a reader that is not ours.</summary>
+public sealed class PictureFileTests
+{
+    public static TheoryData<string> Files => new("phone.jpg", "progressive.jpg", "plain.jpg", "phone.png", "phone.webp");
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Nothing_tells_the_place_the_camera_or_the_person_any_more(string name)
+    {
+        var before = Words(Read(name));
+        var plain = PictureFile.Plain(Read(name)).Value;
+        Assert.Equal(name != "plain.jpg", before.Contains("Somebody", StringComparison.Ordinal) && before.Contains("GPS", StringComparison.Ordinal));
+        var after = Words(plain);
+        Assert.All(new[] { "Somebody", "Phone", "123", "Somewhere", "GPS", "home" }, word => Assert.DoesNotContain(word, after, StringComparison.Ordinal));
+        Assert.All(new[] { "Somebody", "Somewhere", "a film" }, word => Assert.DoesNotContain(word, System.Text.Encoding.Latin1.GetString(plain), StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void The_picture_itself_is_as_it_was(string name)
+    {
+        var (before, after) = (Sizes(Read(name)), Sizes(PictureFile.Plain(Read(name)).Value));
+        Assert.NotEmpty(before);
+        Assert.Equal(before, after);
+    }
+
+    [Fact]
+    public void Which_way_is_up_and_when_it_was_taken_stay()
+    {
+        var exif = ImageMetadataReader.ReadMetadata(new MemoryStream(PictureFile.Plain(Read("phone.jpg")).Value));
+        Assert.Equal(6, exif.OfType<ExifIfd0Directory>().Single().GetInt32(ExifDirectoryBase.TagOrientation));
+        Assert.Equal("2026:11:25 18:40:02", exif.OfType<ExifSubIfdDirectory>().Single().GetString(ExifDirectoryBase.TagDateTimeOriginal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Doing_it_twice_changes_nothing_more(string name)
+    {
+        var plain = PictureFile.Plain(Read(name)).Value;
+        Assert.Equal(plain, PictureFile.Plain(plain).Value);
+    }
+
+    [Theory]
+    [InlineData("GIF89a")]
+    [InlineData("")]
+    [InlineData("<svg xmlns='http://www.w3.org/2000/svg'/>")]
+    public void What_is_no_photo_is_refused(string text) =>
+        Assert.Contains("no JPEG, PNG or WebP", Assert.Single(PictureFile.Plain(System.Text.Encoding.ASCII.GetBytes(text)).Faults).Found, StringComparison.Ordinal);
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void A_file_that_breaks_off_anywhere_is_refused_in_words(string name)
+    {
+        var whole = Read(name);
+        var end = whole.AsSpan().IndexOf("a film"u8) is var film and > 0 ? film : whole.Length;
+        for (var length = 0; length < end; length += 3)
+            Assert.False(PictureFile.Plain(whole[..length]).IsGood, $"{length} of {end} bytes");
+    }
+
+    [Fact]
+    public void Damaged_files_never_end_the_program() => Gen.Select(Gen.Int[0, 4], Gen.Int[0, 5000], Gen.Byte, Gen.Int[0, 5000], Gen.Byte).Sample((file, place, value, other, then) =>
+    {
+        var bytes = Read(((IEnumerable<object[]>)Files).ElementAt(file)[0].ToString()!);
+        bytes[place % bytes.Length] = value;
+        bytes[other % bytes.Length] = then;
+        var plain = PictureFile.Plain(bytes);
+        return plain.IsGood ? PictureFile.Plain(plain.Value) is { IsGood: true } again && again.Value.AsSpan().SequenceEqual(plain.Value) : plain.Faults.Count == 1;
+    }, iter: 2000);
+
+    private static byte[] Read(string name) => File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "Pictures", "Files", name));
+
+    private static string Words(byte[] bytes) => string.Join('\n', ImageMetadataReader.ReadMetadata(new MemoryStream(bytes))
+        .Where(directory => directory.Name is not ("File" or "File Type")).SelectMany(directory => directory.Tags).Select(tag => $"{tag.DirectoryName} {tag.Name} {tag.Description}"));
+
+    private static List<string> Sizes(byte[] bytes) => [.. ImageMetadataReader.ReadMetadata(new MemoryStream(bytes))
+        .Where(directory => directory.Name is "JPEG" or "PNG-IHDR" or "WebP").SelectMany(directory => directory.Tags)
+        .Where(tag => tag.Name.Contains("Width", StringComparison.Ordinal) || tag.Name.Contains("Height", StringComparison.Ordinal)).Select(tag => tag.ToString())];
+}
