@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
-using Refettle.Pictures;
+using Refettle.Imaging;
 
 namespace Refettle.Storage;
 

@@ -1,4 +1,4 @@
-using Refettle.Pictures;
+using Refettle.Imaging;
 using Refettle.Server.Guards;
 using Refettle.Storage;
 using Refettle.Web.Garage;

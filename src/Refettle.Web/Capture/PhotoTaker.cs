@@ -1,5 +1,5 @@
 using Refettle.Logbook;
-using Refettle.Pictures;
+using Refettle.Imaging;
 using Refettle.Web.Garage;
 
 namespace Refettle.Web.Capture;

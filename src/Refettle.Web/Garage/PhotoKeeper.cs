@@ -44,7 +44,7 @@ public sealed class BrowserPhotoKeeper(IJSRuntime browser) : IPhotoKeeper
     private readonly Lazy<Task<IJSObjectReference>> _module = new(() => browser.InvokeAsync<IJSObjectReference>("import", "./js/photo.js").AsTask());
 
     public async Task<PreparedPhoto?> PrepareAsync(ElementReference input) =>
-        await (await _module.Value).InvokeAsync<PreparedPhoto?>("prepare", input, Longest, LongestSmall, Pictures.Sharpness.Longest);
+        await (await _module.Value).InvokeAsync<PreparedPhoto?>("prepare", input, Longest, LongestSmall, Imaging.Sharpness.Longest);
 
     public async Task<byte[]?> OriginalAsync(ElementReference input) => await (await _module.Value).InvokeAsync<byte[]?>("original", input);
 

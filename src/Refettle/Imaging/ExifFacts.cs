@@ -1,7 +1,7 @@
 using System.Buffers.Binary;
 using System.Text;
 
-namespace Refettle.Pictures;
+namespace Refettle.Imaging;
 
 /// <summary>What of a photo's Exif data (CIPA DC-008, TIFF 6.0) may stay: which way is up, and when it was taken by the camera's clock.</summary>
 /// <param name="Orientation">1 to 8; 1 is upright.</param>

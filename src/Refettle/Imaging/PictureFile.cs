@@ -1,4 +1,4 @@
-namespace Refettle.Pictures;
+namespace Refettle.Imaging;
 
 /// <summary>The forms of picture files that are kept.</summary>
 public enum PictureForm

@@ -1,6 +1,6 @@
-using Refettle.Pictures;
+using Refettle.Imaging;
 
-namespace Refettle.Tests.Pictures;
+namespace Refettle.Tests.Imaging;
 
 public sealed class SharpnessTests
 {

@@ -1,6 +1,6 @@
 using System.Buffers.Binary;
 
-namespace Refettle.Pictures;
+namespace Refettle.Imaging;
 
 /// <summary>Leaves of a PNG file (ISO/IEC 15948) the chunks that make the picture.</summary>
 internal static class PngPlain

@@ -1,6 +1,6 @@
 using System.Buffers.Binary;
 
-namespace Refettle.Pictures;
+namespace Refettle.Imaging;
 
 /// <summary>Leaves of a JPEG file (ITU-T T.81, annex B) what is needed to show it.</summary>
 internal static class JpegPlain

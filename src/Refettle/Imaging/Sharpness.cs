@@ -1,4 +1,4 @@
-namespace Refettle.Pictures;
+namespace Refettle.Imaging;
 
 /// <summary>Whether a photo is sharp enough to help later, by the variance of its Laplacian.</summary>
 /// <remarks>The measure is LAPV of Pech-Pacheco et al., "Diatom autofocusing in brightfield microscopy: a comparative study", ICPR 2000. It is

@@ -1,9 +1,9 @@
 using CsCheck;
 using MetadataExtractor;
 using MetadataExtractor.Formats.Exif;
-using Refettle.Pictures;
+using Refettle.Imaging;
 
-namespace Refettle.Tests.Pictures;
+namespace Refettle.Tests.Imaging;
 
 /// <summary>On files that Pillow and ExifTool wrote (make-pictures.py), read back by MetadataExtractor, a reader that is not ours.</summary>
 public sealed class PictureFileTests
@@ -74,7 +74,7 @@ public sealed class PictureFileTests
         return plain.IsGood ? PictureFile.Plain(plain.Value) is { IsGood: true } again && again.Value.AsSpan().SequenceEqual(plain.Value) : plain.Faults.Count == 1;
     }, iter: 2000);
 
-    private static byte[] Read(string name) => File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "Pictures", "Files", name));
+    private static byte[] Read(string name) => File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "Imaging", "Files", name));
 
     private static string Words(byte[] bytes) => string.Join('\n', ImageMetadataReader.ReadMetadata(new MemoryStream(bytes))
         .Where(directory => directory.Name is not ("File" or "File Type")).SelectMany(directory => directory.Tags).Select(tag => $"{tag.DirectoryName} {tag.Name} {tag.Description}"));
