@@ -42,6 +42,7 @@ internal static class VerbList
         ["torqued"] = TightenedVerb.Torqued,
         ["height"] = HeightVerb.Make,
         ["look"] = LookVerb.Make,
+        ["refit"] = RefitVerb.Make,
         ["ready"] = ReadyVerb.Make,
         ["stock"] = StockVerb.Make,
         ["basket"] = BasketVerb.Make,

@@ -1,0 +1,63 @@
+using Refettle.CloseUp.Refit;
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace Refettle.Cli.Views;
+
+/// <summary>The sheet by which the car goes together: numbered steps, what belongs to each below it.</summary>
+internal static class RefitView
+{
+    public static IRenderable Of(RefitSheet sheet, int most) => sheet.Steps.Count == 0 && sheet.Leftover.Count == 0
+        ? new Text("By the log nothing is apart.")
+        : new Rows([
+            .. sheet.Steps.Take(most).SelectMany((step, place) => Step(step, place + 1)),
+            .. sheet.Steps.Count > most ? [new Text($"… {sheet.Steps.Count - most} more steps")] : Array.Empty<IRenderable>(),
+            .. Section("Left over, belonging to no step:", sheet.Leftover.Select(Bag)),
+            .. Section("Bleed, in the maker's order: opened were", sheet.Bleeding.Select(joint => joint.Name ?? joint.Id)),
+            .. Section("At the end:", sheet.Checks.Select(check => check.Says)),
+            new Text("The vehicle maker's manual, local rules and licensed practice come first."),
+        ]);
+
+    private static IEnumerable<IRenderable> Step(RefitStep step, int number)
+    {
+        yield return new Markup($"[bold]{number,3}  {step.Says.Safe()}[/]{(step.Side == Side.None ? "" : $", {step.Side.ToString().ToLowerInvariant()}")}  ({step.Takes})");
+        foreach (var line in Below(step))
+            yield return new Padder(new Text(line), new(5, 0, 0, 0));
+    }
+
+    private static IEnumerable<string> Below(RefitStep step) =>
+    [
+        .. step.LastLooks.Select(Look),
+        .. step.Cautions.Select(caution => $"! {caution}"),
+        .. step.Bags.Select(Bag),
+        .. Tight(step),
+        .. step.Remembers.Select(line => $"{line.At.ToLocalTime():yyyy-MM-dd}: {line.Says}"),
+        .. step.Photos.Count == 0 ? [] : new[] { Wording.Count(step.Photos.Count, "photo") },
+    ];
+
+    private static string Look(Look look) => $"Last look into {look.Name}{(look.IsPhotographed ? "" : ": photograph it")}{(look.Bags.Count == 0 ? "" : $"; not empty yet: {string.Join("; ", look.Bags.Select(Bag))}")}";
+
+    private static IEnumerable<string> Tight(RefitStep step)
+    {
+        if (step.Card is not { } card)
+            yield break;
+        if (card.Joint.Torque is { } torque)
+            yield return $"{torque} ({card.Joint.Origin.ToString().ToLowerInvariant()})";
+        if (card.General is { } general)
+            yield return $"General range: {general.Low} to {general.High}";
+        if (card.Order.Count > 2)
+            yield return $"In the order {string.Join(' ', card.Order)}";
+        if (card.NewFasteners > 0)
+            yield return $"New: {card.NewFasteners}";
+        foreach (var says in card.Says)
+            yield return says;
+    }
+
+    private static string Bag(Bag bag) => $"Bag {BagCode.Shown(bag.Code)}{(bag.Holds.Count == 0 ? "" : $": {string.Join("; ", bag.Holds)}")}{(bag.Place is null ? "" : $" ({bag.Place})")}";
+
+    private static IEnumerable<IRenderable> Section(string head, IEnumerable<string> lines)
+    {
+        var all = lines.ToList();
+        return all.Count == 0 ? [] : [new Text(head), .. all.Select(line => new Padder(new Text(line), new(5, 0, 0, 0)))];
+    }
+}

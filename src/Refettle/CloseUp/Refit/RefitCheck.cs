@@ -1,0 +1,54 @@
+namespace Refettle.CloseUp.Refit;
+
+/// <summary>Looks a refit sheet over from the car's description alone: everything that is apart is put back, once, and nothing is fitted behind what is on already.</summary>
+public static class RefitCheck
+{
+    private const string Report = "This is a fault of the program: please report it.";
+
+    public static ValueList<Fault> Of(Car car, RefitSheet sheet)
+    {
+        var faults = new List<Fault>();
+        var (off, open, closed) = (Subjects(car, FactKind.Off), Subjects(car, FactKind.Open), new HashSet<string>());
+        foreach (var (step, number) in sheet.Steps.Select((step, place) => (step, place + 1)))
+        {
+            if (step.Fact.Kind == FactKind.Off)
+                faults.AddRange(Fit(car, step.Fact.Subject, number, off));
+            else if (step.Fact.Kind == FactKind.Open)
+                faults.AddRange(Close(car, step.Fact.Subject, number, off, closed));
+        }
+
+        faults.AddRange(off.Order(StringComparer.Ordinal).Select(part => new Fault($"part {part}", "it is off, and no step fits it", Report)));
+        open.ExceptWith(closed);
+        faults.AddRange(open.Order(StringComparer.Ordinal).Select(joint => new Fault($"joint {joint}", "it is open, and no step closes it", Report)));
+        return faults.ToValueList();
+    }
+
+    private static HashSet<string> Subjects(Car car, FactKind kind)
+    {
+        var known = kind == FactKind.Off ? car.Structure.Parts.Select(part => part.Id).ToHashSet() : car.Structure.Joints.Select(joint => joint.Id).ToHashSet();
+        return [.. car.Done.Where(fact => fact.Kind == kind && known.Contains(fact.Subject)).Select(fact => fact.Subject)];
+    }
+
+    /// <summary>A part goes on while what has to be off for its way out is off.</summary>
+    private static IEnumerable<Fault> Fit(Car car, string unit, int number, HashSet<string> off)
+    {
+        var members = car.Structure.SubAssemblies.FirstOrDefault(group => group.Id == unit)?.Members ?? [unit];
+        var way = car.Structure.SubAssemblies.FirstOrDefault(group => group.Id == unit)?.Out ?? car.Structure.Parts.First(part => part.Id == unit).Out;
+        var before = off.Count;
+        foreach (var blocker in way.Clear.Where(need => need.Kind == FactKind.Off && car.Structure.Parts.Any(part => part.Id == need.Subject) && !off.Contains(need.Subject)))
+            yield return new($"step {number}", $"{unit} is fitted behind {blocker.Subject}, which is on already", Report);
+        off.ExceptWith(members);
+        if (off.Count == before)
+            yield return new($"step {number}", $"{unit} is on already", Report);
+    }
+
+    /// <summary>A joint is closed once, between parts that are all off, on the bench, or all on.</summary>
+    private static IEnumerable<Fault> Close(Car car, string id, int number, HashSet<string> off, HashSet<string> closed)
+    {
+        var joint = car.Structure.Joints.First(known => known.Id == id);
+        if (!closed.Add(id))
+            yield return new($"step {number}", $"{id} is closed twice", Report);
+        if (joint.Holds.Any(off.Contains) && !joint.Holds.All(off.Contains))
+            yield return new($"step {number}", $"{id} is closed between a part that is on and one that is off", Report);
+    }
+}

@@ -1,0 +1,121 @@
+using Refettle.CloseUp.Refit;
+using Refettle.Logbook;
+using Refettle.Tests.Timeline.Network;
+
+namespace Refettle.Tests.CloseUp;
+
+/// <summary>The order of a refit is that of the strip turned round where needs ask for it: common practice, no source.</summary>
+public sealed class RefitTests
+{
+    private static readonly Structure Rear = new()
+    {
+        Zones = [new() { Id = "rear", Name = "Rear", Posture = "under" }],
+        Parts =
+        [
+            new() { Id = "body", Name = "Body", Fixed = true },
+            new() { Id = "axle", Name = "Rear axle", Zone = "rear" },
+            new() { Id = "hose", Name = "Brake hose", Zone = "rear", Hazards = [Hazard.BrakeFluid] },
+            new() { Id = "silencer", Name = "Silencer", Zone = "rear" },
+            new() { Id = "strap", Name = "Earth strap", Zone = "rear", Side = Side.Left, Out = new() { Clear = [Fact.Reach("above-axle")] } },
+        ],
+        Joints =
+        [
+            Joint("link-bolt", JointKind.Bolt, ["axle", "body"]) with { AtRideHeight = true, SingleUse = true, Count = 2, Torque = new(90), Origin = Origin.Maker },
+            Joint("union", JointKind.Pipe, ["hose", "axle"]),
+            Joint("hanger", JointKind.Bolt, ["silencer", "body"]),
+            Joint("strap-bolt", JointKind.Bolt, ["strap", "body"], Fact.Reach("above-axle")),
+        ],
+        Spaces = [new() { Id = "above-axle", Name = "Floor above the axle", Zone = "rear", ClosedBy = ["axle"] }],
+    };
+
+    [Fact]
+    public void What_lies_behind_goes_on_first_and_the_space_gets_a_last_look()
+    {
+        var sheet = RefitPlanner.Of(Stripped());
+        Assert.Empty(RefitCheck.Of(Stripped().Car, sheet));
+        var order = sheet.Steps.Select(step => step.Fact).ToList();
+        Assert.True(order.IndexOf(Fact.Open("strap-bolt")) < order.IndexOf(Fact.Off("axle")));
+        Assert.True(order.IndexOf(Fact.Off("axle")) < order.IndexOf(Fact.Open("link-bolt")));
+        var look = Assert.Single(sheet.Steps.Single(step => step.Fact == Fact.Off("axle")).LastLooks);
+        Assert.Equal(("above-axle", false, "7"), (look.Space, look.IsPhotographed, look.Bags.Single().Code));
+    }
+
+    [Fact]
+    public void A_step_says_what_the_strip_remembers_where_its_parts_are_and_how_tight()
+    {
+        var sheet = RefitPlanner.Of(Stripped());
+        var bolt = sheet.Steps.Single(step => step.Fact == Fact.Open("link-bolt"));
+        Assert.Equal(["undone, spanner, 12 min", "head to the outside"], bolt.Remembers.Select(line => line.Says));
+        Assert.Equal((2, true), (bolt.Card!.NewFasteners, bolt.Card.Says.Any(says => says.Contains("only snug now", StringComparison.Ordinal))));
+        var strap = sheet.Steps.Single(step => step.Fact == Fact.Open("strap-bolt"));
+        Assert.Equal((Side.Left, "7"), (strap.Side, strap.Bags.Single().Code));
+        Assert.Equal("9", Assert.Single(sheet.Leftover).Code);
+    }
+
+    [Fact]
+    public void What_was_opened_of_the_brakes_is_bled_even_when_it_is_closed_again()
+    {
+        Assert.Equal(["union"], RefitPlanner.Of(Stripped()).Bleeding.Select(joint => joint.Id));
+        Assert.Contains(RefitPlanner.Of(Stripped()).Checks, check => check.Id == "check.bleed");
+        var closed = History([.. Strip(), new StepReversed(Fact.Off("axle"), null), new StepReversed(Fact.Off("hose"), null), new StepReversed(Fact.Open("union"), null)]);
+        Assert.Equal(["union"], RefitPlanner.Of(closed).Bleeding.Select(joint => joint.Id));
+    }
+
+    [Fact]
+    public void Of_parts_that_wait_for_nothing_the_last_off_goes_on_first()
+    {
+        var first = History([.. Begin(), new StepDone(Fact.Off("silencer"), null, null), new StepDone(Fact.Off("hose"), null, null)]);
+        Assert.Equal(Fact.Off("hose"), RefitPlanner.Of(first).Steps.First(step => step.Fact.Kind == FactKind.Off).Fact);
+        var second = History([.. Begin(), new StepDone(Fact.Off("hose"), null, null), new StepDone(Fact.Off("silencer"), null, null)]);
+        Assert.Equal(Fact.Off("silencer"), RefitPlanner.Of(second).Steps.First(step => step.Fact.Kind == FactKind.Off).Fact);
+    }
+
+    [Fact]
+    public void A_car_that_is_whole_has_nothing_to_put_back() =>
+        Assert.Empty(RefitPlanner.Of(History(Begin())).Steps);
+
+    [Fact]
+    public void Random_cars_taken_apart_go_together_by_their_sheets()
+    {
+        var put = 0;
+        foreach (var seed in Enumerable.Range(0, 120))
+        {
+            if (RandomNetworks.Make(seed, isBegun: true) is not { } made)
+                continue;
+            var sheet = RefitPlanner.Of(new(made.Question.Car, [], []));
+            Assert.Empty(RefitCheck.Of(made.Question.Car, sheet));
+            put += sheet.Steps.Count;
+        }
+
+        Assert.True(put > 60, $"{put}");
+    }
+
+    [Fact]
+    public void The_check_sees_a_step_left_out_doubled_or_too_late()
+    {
+        var (car, sheet) = (Stripped().Car, RefitPlanner.Of(Stripped()));
+        Assert.NotEmpty(RefitCheck.Of(car, sheet with { Steps = sheet.Steps.Skip(1).ToValueList() }));
+        Assert.NotEmpty(RefitCheck.Of(car, sheet with { Steps = [.. sheet.Steps, sheet.Steps[0]] }));
+        Assert.NotEmpty(RefitCheck.Of(car, sheet with { Steps = sheet.Steps.Reverse().ToValueList() }));
+    }
+
+    private static CarHistory Stripped() => History(Strip());
+
+    private static Happening[] Begin() => [new CarOpened("Heron", 1988, "EUR"), new StructureAdded("sheet", Rear, [])];
+
+    private static Happening[] Strip() =>
+    [
+        .. Begin(), new StepDone(Fact.Open("link-bolt"), "spanner", new(12)), new Noted("head to the outside", "joint link-bolt"), new StepDone(Fact.Open("union"), null, null),
+        new StepDone(Fact.Off("axle"), null, null), new StepDone(Fact.Open("strap-bolt"), null, null), new StepDone(Fact.Off("strap"), null, null),
+        new BagPacked("7", "one bolt, toothed washer", ["joint strap-bolt"], null), new BagPacked("9", "three clips", [], null),
+    ];
+
+    private static CarHistory History(Happening[] happenings)
+    {
+        var writer = new LogWriter("bench", TimeProvider.System, System.Security.Cryptography.RandomNumberGenerator.Create());
+        return CarHistory.Of("heron", writer.Next("heron", new(null, []), happenings));
+    }
+
+    private static Joint Joint(string id, JointKind kind, ValueList<string> holds, params ValueList<Fact> clear) =>
+        new() { Id = id, Kind = kind, Holds = holds, Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(5), Close = new(6), Clear = clear }] };
+}
