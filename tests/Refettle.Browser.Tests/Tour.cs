@@ -25,6 +25,10 @@ internal static class Tour
         await page.GetByRole(AriaRole.Heading, new() { Name = "More" }).WaitForAsync();
         await look("more");
         await CaptureAsync(visit, look);
+        await visit.GoAsync("close");
+        await page.GetByRole(AriaRole.Heading, new() { Name = "Before the road" }).WaitForAsync();
+        await look("close");
+        await visit.GoAsync("more");
         await page.GetByRole(AriaRole.Link, new() { Name = "all cars" }).ClickAsync();
         await page.GetByLabel("A new car").WaitForAsync();
         await look("garage");

@@ -5,6 +5,7 @@ public static class RoomList
 {
     private const string Comes = "What comes off?";
     private const string Lies = "Where is it?";
+    private const string Together = "How does it go back together?";
     private const string Made = "What is the car made of?";
     private const string Figure = "What does the figure have to be?";
 
@@ -13,6 +14,7 @@ public static class RoomList
         new(Comes, "Other ways", "The next best plans, and what else comes within reach.", "others"),
         new(Lies, "Bags", "What is in which bag, what it belongs to, what is left over.", "bags"),
         new(Lies, "Photos", "All pictures, newest first.", "photos"),
+        new(Together, "Close up", "The next thing to put back: how tight, which bag, what the strip remembers.", "close"),
         new(Made, "Add from kits", "An assembly on a side, joined to its neighbours.", "kits"),
         new(Made, "New part", "A part that no kit has.", "edit/part"),
         new(Made, "New joint", "What holds two parts together.", "edit/joint"),
