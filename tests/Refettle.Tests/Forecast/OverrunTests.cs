@@ -78,4 +78,13 @@ public sealed class OverrunTests
         var products = simulation.Durations(0).Zip(simulation.Durations(1), (one, two) => Math.Log(one / 100_000.0) * Math.Log(two / 100_000.0));
         Sampled.Agrees(0.19 / 19 / 2, products);
     }
+
+    /// <summary>Where the quantile changes its formula it does not jump.</summary>
+    [Fact]
+    public void The_spread_of_a_long_log_is_that_of_the_distribution()
+    {
+        var (exact, near) = (Refettle.Forecast.Sampling.Quantiles.Deviation(199.999), Refettle.Forecast.Sampling.Quantiles.Deviation(200.001));
+        foreach (var share in new[] { 0.001, 0.05, 0.5, 0.95, 0.999 })
+            Assert.Equal(1, near(share) / exact(share), 0.0002);
+    }
 }

@@ -24,15 +24,21 @@ public sealed class TriesTests
     private static double Mean(double[] belief, ValueList<ValueList<DurationChance>> outcomes) =>
         belief.Select((chance, level) => chance * outcomes[level].Sum(one => one.Chance * one.Duration)).Sum();
 
-    /// <summary>On average the best policy's minutes are the planner's, which is checked against every policy.</summary>
+    /// <summary>On average the minutes are those of the planner's best policy, which is checked against every policy. After a mishap the row is not
+    /// chosen anew for every path, so now and then they are a little more, never less.</summary>
     [Fact]
     public void A_whole_ladder_takes_what_the_planner_expects()
     {
+        var same = 0;
         for (var seed = 0; seed < 200; seed++)
         {
             var question = Question(seed);
-            Assert.Equal(TryPlanner.Best(question).ExpectedMinutes, Mean(question.Belief, LadderMinutes.Whole(question)), 3);
+            var (least, mean) = (TryPlanner.Best(question).ExpectedMinutes, Mean(question.Belief, LadderMinutes.Whole(question)));
+            Assert.InRange(mean, least - 1e-3, least * 1.03);
+            same += Math.Abs(mean - least) < 1e-3 ? 1 : 0;
         }
+
+        Assert.True(same > 120, $"{same} of 200 alike");
     }
 
     /// <summary>Against climbing the ladder try by try with dice, at one level.</summary>

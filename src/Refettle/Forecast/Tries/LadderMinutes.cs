@@ -10,18 +10,14 @@ internal sealed class LadderMinutes
 
     private readonly IReadOnlyDictionary<JointCondition, Ladder> _ladders;
     private readonly Money _perHour;
-    private readonly List<(double Minutes, double[] Chances)> _ends = [];
+    private readonly Dictionary<(JointCondition, bool), List<End>> _after = [];
 
     private LadderMinutes(IReadOnlyDictionary<JointCondition, Ladder> ladders, Money perHour) => (_ladders, _perHour) = (ladders, perHour);
 
     /// <summary>The whole ladder, the best try at every turn.</summary>
     /// <returns>For each level its outcomes.</returns>
-    public static ValueList<ValueList<DurationChance>> Whole(NextTryQuestion question)
-    {
-        var walk = new LadderMinutes(question.Ladders, question.PerHour);
-        walk.Best(question.Condition, question.Belief, question.IsSoaked, question.Tried, 0, Ones());
-        return walk.Outcomes();
-    }
+    public static ValueList<ValueList<DurationChance>> Whole(NextTryQuestion question) =>
+        Outcomes(new LadderMinutes(question.Ladders, question.PerHour).Best(question.Condition, question.Belief, question.IsSoaked, question.Tried));
 
     /// <summary>A row of tries, done one after the other while the joint holds.</summary>
     /// <param name="question">The joint; its condition, belief and soak are those before the first of the row.</param>
@@ -29,52 +25,77 @@ internal sealed class LadderMinutes
     /// <param name="goesOn">Whether what still holds after the row is worked on at once by what is left of the ladder; else it ends there.</param>
     public static ValueList<ValueList<DurationChance>> Row(NextTryQuestion question, IReadOnlyList<Rung> row, double[] reached, bool goesOn)
     {
-        var walk = new LadderMinutes(question.Ladders, question.PerHour);
-        var (minutes, chances, belief) = walk.Try(question.Condition, question.Belief, question.IsSoaked, row, 0, [.. reached]);
+        var ladder = new LadderMinutes(question.Ladders, question.PerHour);
+        var (ends, rest, belief) = ladder.Try(question.Belief, question.IsSoaked, row);
         if (goesOn && row.All(rung => !rung.IsSure))
-            walk.Best(question.Condition, belief, question.IsSoaked, [.. question.Tried, .. row.Select(rung => rung.Id)], minutes, chances);
+            ends.AddRange(ladder.Best(question.Condition, belief, question.IsSoaked, [.. question.Tried, .. row.Select(rung => rung.Id)]).Select(end => end.Behind(rest)));
         else
-            walk._ends.Add((minutes, chances));
-        walk._ends.Add((0, Array.ConvertAll(reached, chance => 1 - chance)));
-        return walk.Outcomes();
+            ends.Add(rest);
+        return Outcomes([.. ends.Select(end => end.Behind(new(0, reached))), new(0, Array.ConvertAll(reached, chance => 1 - chance))]);
     }
 
     /// <summary>For each level the chance that a row of tries leaves the joint holding.</summary>
     public static double[] Holds(IEnumerable<Rung> row, bool isSoaked) =>
         row.Aggregate(Ones(), (held, rung) => [.. held.Select((chance, level) => chance * Held(rung, level, isSoaked))]);
 
-    private void Best(JointCondition condition, double[] belief, bool isSoaked, ValueList<string> tried, double minutes, double[] chances)
+    private List<End> Best(JointCondition condition, double[] belief, bool isSoaked, ValueList<string> tried)
     {
-        if (chances.Max() < Negligible)
-            return;
         var best = TryPlanner.Best(new() { Ladders = _ladders, Condition = condition, Belief = belief, IsSoaked = isSoaked, Tried = tried, PerHour = _perHour });
-        Try(condition, belief, isSoaked, [.. best.IfHeld.Select(id => _ladders[condition].Rungs.First(rung => rung.Id == id))], minutes, chances);
+        return Try(belief, isSoaked, [.. best.IfHeld.Select(id => _ladders[condition].Rungs.First(rung => rung.Id == id))]).Ends;
     }
 
-    private (double Minutes, double[] Chances, double[] Belief) Try(
-        JointCondition condition, double[] belief, bool isSoaked, IReadOnlyList<Rung> row, double minutes, double[] chances)
+    // The row for a joint that has become worse is chosen once, by what is believed the first time: it hardly differs later, and there would
+    // be one for every path.
+    private List<End> After(JointCondition condition, double[] belief, bool isSoaked)
     {
+        if (!_after.TryGetValue((condition, isSoaked), out var ends))
+            _after.Add((condition, isSoaked), ends = Merged(Best(condition, belief, isSoaked, [])));
+        return ends;
+    }
+
+    private (List<End> Ends, End Held, double[] Belief) Try(double[] belief, bool isSoaked, IReadOnlyList<Rung> row)
+    {
+        var (ends, rest) = (new List<End>(), new End(0, Ones()));
         foreach (var rung in row)
         {
-            minutes += (double)rung.Takes.Value;
-            _ends.Add((minutes, Times(chances, level => rung.OddsAt(level, isSoaked))));
-            foreach (var mishap in rung.Mishaps)
-                Best(mishap.Becomes, Normal(Times(belief, level => mishap.Odds[level])), isSoaked, [], minutes, Times(chances, level => mishap.Odds[level]));
-            var soaked = isSoaked;
-            chances = Times(chances, level => Held(rung, level, soaked));
-            belief = Normal(Times(belief, level => Held(rung, level, soaked)));
+            rest = rest with { Minutes = rest.Minutes + (double)rung.Takes.Value };
+            ends.Add(rest with { Chances = Times(rest.Chances, level => rung.OddsAt(level, isSoaked)) });
+            foreach (var mishap in rung.Mishaps.Where(mishap => mishap.Odds.Any(odds => odds > 0)))
+            {
+                var worse = rest with { Chances = Times(rest.Chances, level => mishap.Odds[level]) };
+                ends.AddRange(After(mishap.Becomes, Normal(Times(belief, level => mishap.Odds[level])), isSoaked).Select(end => end.Behind(worse)));
+            }
+
+            rest = rest with { Chances = Times(rest.Chances, level => Held(rung, level, isSoaked)) };
+            belief = Normal(Times(belief, level => Held(rung, level, isSoaked)));
             isSoaked |= rung.IsSoak;
         }
 
-        return (minutes, chances, belief);
+        return (ends, rest, belief);
     }
 
-    private ValueList<ValueList<DurationChance>> Outcomes() => Enumerable.Range(0, SeizureModel.Levels).Select(level =>
+    private static List<End> Merged(IEnumerable<End> ends) => [.. ends.Where(end => end.Chances.Max() > Negligible).GroupBy(end => end.Minutes)
+        .Select(group => new End(group.Key, [.. Enumerable.Range(0, SeizureModel.Levels).Select(level => group.Sum(end => end.Chances[level]))]))];
+
+    private static ValueList<ValueList<DurationChance>> Outcomes(List<End> ends)
     {
-        var all = _ends.Sum(end => end.Chances[level]);
-        return _ends.Where(end => end.Chances[level] > Negligible).GroupBy(end => end.Minutes)
-            .Select(group => new DurationChance(group.Key, group.Sum(end => end.Chances[level]) / all)).OrderBy(one => one.Duration).ToValueList();
-    }).ToValueList();
+        var merged = Merged(ends);
+        return Enumerable.Range(0, SeizureModel.Levels).Select(level =>
+        {
+            var all = merged.Sum(end => end.Chances[level]);
+            return merged.Where(end => end.Chances[level] > Negligible).Select(end => new DurationChance(end.Minutes, end.Chances[level] / all)).OrderBy(one => one.Duration).ToValueList();
+        }).ToValueList();
+    }
+
+    /// <summary>Over after so many minutes, with this chance at each level.</summary>
+    private readonly record struct End(double Minutes, double[] Chances)
+    {
+        public End Behind(End first)
+        {
+            var before = first.Chances;
+            return new(first.Minutes + Minutes, Times(Chances, level => before[level]));
+        }
+    }
 
     private static double Held(Rung rung, int level, bool isSoaked) =>
         Math.Max(0, 1 - rung.OddsAt(level, isSoaked) - rung.Mishaps.Sum(mishap => mishap.Odds[level]));

@@ -1,0 +1,118 @@
+using NodaTime;
+using Refettle.Forecast;
+using Refettle.Forecast.OfCar;
+using Refettle.Stuck;
+using Refettle.Tests.Timeline.Network;
+using Refettle.Timeline;
+using Refettle.Timeline.Network;
+using Refettle.Timeline.Scheduling;
+
+namespace Refettle.Tests.Forecast;
+
+public sealed class CarForecastTests
+{
+    // A Monday.
+    private static readonly Instant Now = Instant.FromUtc(2027, 3, 1, 8, 0);
+
+    private static readonly CarCalendar Evenings = new()
+    {
+        TimeZone = "Europe/Berlin",
+        Handover = new(new(2027, 4, 10, 10, 0), "meeting"),
+        Spells = [new() { Id = "evenings", First = new(2027, 3, 2), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Weekly, 1, [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday]) }],
+    };
+
+    /// <summary>As sure as can be that everything takes what was planned.</summary>
+    private static readonly OverrunBelief Punctual = new(0, 1e9, 1e9, 1e-6);
+
+    private static CarForecastQuestion Question(NetworkQuestion asked, TaskNetwork network, CarCalendar calendar)
+    {
+        var car = asked.Car with { Calendar = calendar };
+        var projection = Projection.Of(car, network, Now).Value;
+        var schedule = new FirstScheduler().Solve(new(projection.Project), new(TimeSpan.FromSeconds(10))).Schedule;
+        return new() { Car = car, Network = network, Projection = projection, Schedule = schedule, Ladders = asked.Ladders, Futures = 400 };
+    }
+
+    private static CarForecastQuestion Small(params WorkTask[] tasks)
+    {
+        var links = tasks.Zip(tasks.Skip(1), (before, after) => new TaskLink(before.Id, after.Id)).ToValueList();
+        var car = new Car { Id = "car", Name = "Car" };
+        return Question(new() { Car = car, Plan = new() { Question = Refettle.Access.Question.For(), Status = Refettle.Access.PlanStatus.Optimal } }, new(tasks.ToValueList(), links, []), Evenings) with { Overrun = Punctual, Missed = 0 };
+    }
+
+    private static WorkTask Task(string id, decimal minutes, TaskKind kind = TaskKind.Work) =>
+        new() { Id = id, Kind = kind, Says = id, Takes = new(minutes), Pace = kind == TaskKind.Wait ? Pace.WallClock : Pace.Pausing };
+
+    [Fact]
+    public void What_takes_what_was_planned_is_finished_as_planned()
+    {
+        var forecast = CarForecast.Of(Small(Task("one", 120), Task("wait.cure.one", 24 * 60, TaskKind.Wait), Task("two", 90))).Value;
+
+        // Tuesday 18:00 to 20:00; cured Wednesday 20:00; Thursday 18:00 to 19:30.
+        Assert.Equal(new LocalDateTime(2027, 3, 4, 19, 30), forecast.At(forecast.Answer.NineteenInTwenty.Time!.Value));
+        Assert.Equal(1, forecast.Answer.ChanceOfDate!.Value.Value);
+        Assert.Contains("Thu 2027-03-04", ForecastWords.Sentence(forecast), StringComparison.Ordinal);
+    }
+
+    /// <summary>Ten days promised, half come a tenth late: the part is needed on the second evening after what comes before.</summary>
+    [Fact]
+    public void An_order_is_placed_so_early_that_it_holds_nothing_up()
+    {
+        var question = Small(Task("order.part", 10, TaskKind.Order), Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait), Task("fit", 60)) with { Confidence = 0.5, Futures = 20_000 };
+        var latest = Assert.Single(CarForecast.Of(question).Value.Answer.OrderBy);
+
+        // It is needed on Tuesday 2 March at 18:10, when the order is written: no promise can be so quick.
+        Assert.Null(latest.Latest);
+        Assert.Equal("wait.delivery.part", latest.Id);
+
+        var calm = question with { Network = new(question.Network.Tasks, [new("order.part", "wait.delivery.part"), new("wait.delivery.part", "fit", 0), new("order.part", "fit", 14 * 24 * 60)], []) };
+        var later = Assert.Single(CarForecast.Of(calm with { Projection = Projection.Of(calm.Car, calm.Network, Now).Value }).Value.Answer.OrderBy);
+
+        // Needed on Tuesday 16 March at 18:10; eleven days are the median, of which 4000 futures know 110 minutes.
+        var needed = question.Projection.Clock.Minute(new LocalDateTime(2027, 3, 16, 18, 10));
+        Assert.Equal(needed - 11 * 24 * 60, later.Latest!.Value, 500.0);
+    }
+
+    [Fact]
+    public void Missed_spells_and_a_slow_hand_move_the_finish_back()
+    {
+        var tasks = Enumerable.Range(0, 12).Select(i => Task($"task {i}", 90)).ToArray();
+        var sure = Median(Small(tasks));
+        Assert.True(Median(Small(tasks) with { Missed = 0.5 }) > sure + 7 * 24 * 60);
+        Assert.True(Median(Small(tasks) with { Overrun = Punctual with { Mean = Math.Log(2) } }) > sure + 7 * 24 * 60);
+
+        static int Median(CarForecastQuestion question) => CarForecast.Of(question).Value.Answer.Half.Time!.Value;
+    }
+
+    /// <summary>An evening more is worth more than a Sunday on which nothing is left to do, and is told in words.</summary>
+    [Fact]
+    public void A_free_Saturday_is_found_to_help()
+    {
+        var tasks = Enumerable.Range(0, 12).Select(i => Task($"task {i}", 90)).ToArray();
+        var forecast = CarForecast.Of(Small(tasks)).Value;
+        var extra = forecast.Answer.Helps.First(help => help.Kind == HelpKind.Extra);
+        Assert.StartsWith("Saturday 2027-03-06", extra.Subject, StringComparison.Ordinal);
+
+        // 18 hours on evenings of 3: the sixth evening; with 8 hours on Saturday the fourth, 7 days before.
+        Assert.Equal(7, extra.Earlier.Value / 1440, 0.1);
+    }
+
+    /// <summary>Random cars with rusted joints, waits and deliveries: every first future passes the checker (inside), the answer is sound.</summary>
+    [Fact]
+    public void Any_derived_network_can_be_forecast()
+    {
+        var (made, tries) = (0, 0);
+        for (var seed = 0; seed < 24; seed++)
+        {
+            if (RandomNetworks.Make(seed, seed % 2 == 0) is not { } one)
+                continue;
+            var forecast = CarForecast.Of(Question(one.Question, one.Network, Evenings) with { Futures = 100 }).Value;
+            made++;
+            tries += one.Network.Tasks.Count(task => task.Kind == TaskKind.Try);
+            Assert.True(forecast.Answer.Half.Time <= forecast.Answer.FourInFive.Time);
+            Assert.NotEmpty(forecast.Assumed);
+            Assert.All(forecast.Answer.Deciding, deciding => Assert.InRange(deciding.Share.Value, 0, 1));
+        }
+
+        Assert.True(made > 2 && tries > 5, $"{made} cars, {tries} tries");
+    }
+}
