@@ -35,6 +35,7 @@ public sealed class JsonTests
         ["facility", "add", "neighbour", "--kind", "helper"], ["facility", "remove", "neighbour"], ["climate", "jan=12C/70%", "today=14C/62%"],
         ["task", "add", "polish", "--minutes", "30"], ["task", "takes", "polish", "45"], ["task", "split", "polish", "20", "25"], ["task", "fix", "polish", "+8d", "18:30"], ["task", "free", "polish"],
         ["task", "forbid", "polish", "+1d", "+2d"], ["task", "begun", "polish"], ["task", "ahead", "polish"], ["timeline", "off(rr-clip)", "--seconds", "0", "--keep"], ["tonight", "off(rr-clip)", "--minutes", "70"],
+        ["forecast", "off(rr-clip)", "--futures", "200"], ["spent", "42.50", "sanding discs", "--kind", "consumables", "--receipt", "blue folder"], ["ledger", "--entries"],
         ["task", "done", "polish"], ["task", "remove", "polish"],
         ["numbers"], ["numbers", "preload"], ["numbers", "preload", "torque=48Nm", "thread=M10"],
     ];

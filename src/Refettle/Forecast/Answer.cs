@@ -26,6 +26,9 @@ public sealed record ForecastAnswer
     /// <summary>The chance that the windows given do not suffice at all.</summary>
     public required Estimate Unfinished { get; init; }
 
+    /// <summary>Activities for which in some futures no window was left: what they need ends too soon. The likeliest first.</summary>
+    public required ValueList<Deciding> Stranded { get; init; }
+
     /// <summary>What decides the finish: activities with the share of futures in which they lay on the chain that ended last; greatest first.</summary>
     public required ValueList<Deciding> Deciding { get; init; }
 

@@ -39,7 +39,7 @@ public static class Forecaster
         Check(question, simulation);
         var tally = simulation.Run(cancel);
         var finishes = new Finishes(tally.Finishes);
-        var deciding = DecidingOf(question, simulation.Course, tally);
+        var deciding = Shares(question, simulation.Course, tally.Counts.Deciding);
         return new()
         {
             Futures = question.Futures,
@@ -50,6 +50,7 @@ public static class Forecaster
             Date = question.Date,
             ChanceOfDate = question.Date is { } date ? finishes.Chance(date) : null,
             Unfinished = finishes.Unfinished,
+            Stranded = Shares(question, simulation.Course, tally.Counts.Stranded),
             Deciding = deciding,
             Helps = new WhatHelps(question, tables, cancel).Of(deciding),
             OrderBy = LatestStarts.Of(question, tables, cancel),
@@ -67,9 +68,9 @@ public static class Forecaster
         }
     }
 
-    private static ValueList<Deciding> DecidingOf(ForecastQuestion question, Course course, Tally tally) =>
-        Enumerable.Range(0, course.Count).Where(i => tally.Counts.Deciding[i] > 0)
-            .Select(i => new Deciding(course.Place[i], question.Project.Activities[course.Place[i]].Id, Estimate.OfChance(tally.Counts.Deciding[i], question.Futures)))
+    private static ValueList<Deciding> Shares(ForecastQuestion question, Course course, long[] counts) =>
+        Enumerable.Range(0, course.Count).Where(i => counts[i] > 0)
+            .Select(i => new Deciding(course.Place[i], question.Project.Activities[course.Place[i]].Id, Estimate.OfChance(counts[i], question.Futures)))
             .OrderByDescending(one => one.Share.Value).ThenBy(one => one.Place).ToValueList();
 
     private static ValueList<WindowMissed> TooLateOf(ForecastQuestion question, Tally tally) =>

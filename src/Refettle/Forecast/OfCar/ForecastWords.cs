@@ -9,14 +9,27 @@ public static class ForecastWords
     public static string Sentence(CarForecast forecast)
     {
         var answer = forecast.Answer;
-        var finish = $"As likely as not it is finished by {Day(forecast, answer.Half)}; four times in five by {Day(forecast, answer.FourInFive)}, nineteen in twenty by {Day(forecast, answer.NineteenInTwenty)}.";
+        var finish = $"As likely as not it is finished {By(forecast, answer.Half)}; four times in five {By(forecast, answer.FourInFive)}, nineteen in twenty {By(forecast, answer.NineteenInTwenty)}.";
         return answer is { Date: { } date, ChanceOfDate: { } chance }
             ? $"{finish} Your date, {DayWords.Moment(forecast.At(date))}, is met in {Percent(chance)} of {answer.Futures.ToString("N0", CultureInfo.InvariantCulture)} sampled futures."
             : finish;
     }
 
-    /// <summary>A day, or that the windows do not reach so far.</summary>
-    public static string Day(CarForecast forecast, Moment moment) => moment.Time is { } time ? DayWords.Day(forecast.At(time).Date) : "later than the calendar goes";
+    /// <summary>By a day, or that the windows do not reach so far.</summary>
+    public static string By(CarForecast forecast, Moment moment) => moment.Time is { } time ? $"by {DayWords.Day(forecast.At(time).Date)}" : "not within your calendar";
+
+    /// <summary>What decides the finish, of what takes time: the works that lie longest on the deciding chain, and the waits.</summary>
+    public static IEnumerable<Deciding> Decide(CarForecast forecast, int works, int waits)
+    {
+        var all = forecast.Answer.Deciding.Where(one => forecast.Task(one.Place).Takes > Minutes.Zero)
+            .OrderByDescending(one => one.Share.Value * (double)forecast.Task(one.Place).Takes.Value).ToList();
+        return all.Where(one => forecast.Task(one.Place).IsWait).Take(waits).Concat(all.Where(one => !forecast.Task(one.Place).IsWait).Take(works))
+            .OrderByDescending(one => one.Share.Value);
+    }
+
+    /// <summary>Why some futures never finish.</summary>
+    public static string Stranded(CarForecast forecast, Deciding stranded) =>
+        $"In {Percent(stranded.Share)} of futures no time is left in your calendar for: {forecast.Task(stranded.Place).Says}{(forecast.Task(stranded.Place).Uses is { Count: > 0 } uses ? $" (it needs {string.Join(", ", uses)})" : "")}";
 
     /// <summary>A chance with its standard error; where it is near 0 or 1, what can be said.</summary>
     public static string Percent(Estimate chance) => chance.Value switch

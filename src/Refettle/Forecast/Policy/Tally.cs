@@ -39,6 +39,9 @@ internal sealed class Counts(int activities, int lags)
     /// <summary>In how many futures each lag's latest end was missed.</summary>
     public long[] TooLate { get; } = new long[lags];
 
+    /// <summary>In how many futures each activity, by its number in the course, was the first that found no windows any more.</summary>
+    public long[] Stranded { get; } = new long[activities];
+
     /// <summary>Adds one played future.</summary>
     public void Add(Course course, FutureRun run)
     {
@@ -49,6 +52,8 @@ internal sealed class Counts(int activities, int lags)
                 (last, latest) = (i, run.Finishes[i]);
         }
 
+        if (latest >= OpenTimes.Never)
+            Stranded[Array.FindIndex(run.Finishes, finish => finish >= OpenTimes.Never)]++;
         for (; last >= 0; last = run.Cause[last])
             Deciding[last]++;
         foreach (var (activity, arc) in course.Closing)
@@ -63,6 +68,8 @@ internal sealed class Counts(int activities, int lags)
     {
         for (var i = 0; i < Deciding.Length; i++)
             Deciding[i] += other.Deciding[i];
+        for (var i = 0; i < Stranded.Length; i++)
+            Stranded[i] += other.Stranded[i];
         for (var i = 0; i < TooLate.Length; i++)
             TooLate[i] += other.TooLate[i];
     }
