@@ -21,7 +21,15 @@ internal static class LedgerVerb
                 var toCome = StillToCome.Of(shelf.Open.Car, books, Steps(desk, shelf.Open.Car), parsed.GetValue(seed));
                 return new(LedgerView.Of(books, toCome, parsed.GetValue(entries)), new
                 {
-                    car = shelf.Open.Car.Id, currency = books.Currency, spent = books.Spent, owed = books.Owed, worked = books.Worked, jobs = books.Jobs, money = books.Money, work = books.Work, toCome,
+                    car = shelf.Open.Car.Id,
+                    currency = books.Currency,
+                    spent = books.Spent,
+                    owed = books.Owed,
+                    worked = books.Worked,
+                    jobs = books.Jobs,
+                    money = books.Money,
+                    work = books.Work,
+                    toCome,
                 });
             }));
     }
