@@ -1,10 +1,24 @@
 using System.Net.Sockets;
 using Refettle.Logbook;
 using Refettle.Server;
+using Refettle.Server.Pairing;
 using Refettle.Storage;
+using Refettle.Storage.Certificates;
 using Refettle.Storage.Copies;
 
 namespace Refettle.Cli;
+
+/// <summary>For whom the pages are served.</summary>
+internal enum Reach
+{
+    ThisMachine,
+
+    /// <summary>Also for paired devices on the network.</summary>
+    Network,
+
+    /// <summary>The same, also encrypted, at the next port.</summary>
+    NetworkEncrypted,
+}
 
 /// <summary>Serves the pages until Ctrl-C, and copies the logbook once a day meanwhile.</summary>
 internal static class Serving
@@ -12,11 +26,10 @@ internal static class Serving
     public const int UsualPort = 5188;
     private static readonly TimeSpan LooksForANewDay = TimeSpan.FromMinutes(30);
 
-    /// <param name="toNetwork">Also for paired devices on the network.</param>
     /// <param name="started">Told the address once the pages can be opened.</param>
-    public static Reply Run(Desk desk, ILogbook logbook, int port, bool toNetwork, Action<Uri> started) => port is < 0 or > ushort.MaxValue
-        ? Reply.Bad([new($"port {port}", "there is no such port", $"Give 1 to {ushort.MaxValue}, or 0 for any that is free.")])
-        : Reply.To(desk.SoundKits(), shelf => RunAsync(desk, new()
+    public static Reply Run(Desk desk, ILogbook logbook, int port, Reach reach, Action<Uri> started) => port is < 0 or >= ushort.MaxValue
+        ? Reply.Bad([new($"port {port}", "there is no such port", $"Give 1 to {ushort.MaxValue - 1}, or 0 for any that is free.")])
+        : Reply.To(Own(logbook, reach), own => Reply.To(desk.SoundKits(), shelf => RunAsync(desk, new()
         {
             Logbook = logbook,
             Planner = desk.Planner,
@@ -24,8 +37,17 @@ internal static class Serving
             Start = shelf.Start,
             Photos = logbook is LogbookStore kept ? PhotoStore.Beside(kept.Path) : null,
             Port = port,
-            Devices = toNetwork ? ((IGarageStore)logbook).Devices : null,
-        }, started).GetAwaiter().GetResult());
+            Devices = reach == Reach.ThisMachine ? null : ((IGarageStore)logbook).Devices,
+            Certificate = own,
+        }, started).GetAwaiter().GetResult()));
+
+    private static Result<OwnCertificate?> Own(ILogbook logbook, Reach reach)
+    {
+        if (reach != Reach.NetworkEncrypted)
+            return Result<OwnCertificate?>.Good(null);
+        var own = OwnAuthority.Of($"{((IGarageStore)logbook).Files}.tls", [.. Doorway.Addresses(), .. Doorway.Names()], TimeProvider.System);
+        return own.IsGood ? Result<OwnCertificate?>.Good(own.Value) : Result<OwnCertificate?>.Bad(own.Faults);
+    }
 
     private static async Task<Reply> RunAsync(Desk desk, HostOptions options, Action<Uri> started)
     {

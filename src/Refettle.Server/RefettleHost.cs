@@ -1,3 +1,4 @@
+using System.Net;
 using Microsoft.AspNetCore.Diagnostics;
 using Refettle.Access;
 using Refettle.Kits;
@@ -6,6 +7,7 @@ using Refettle.Server.Api;
 using Refettle.Server.Guards;
 using Refettle.Server.Pairing;
 using Refettle.Storage;
+using Refettle.Storage.Certificates;
 using Refettle.Storage.Pairing;
 using Refettle.Web.Garage;
 
@@ -34,6 +36,9 @@ public sealed record HostOptions
 
     /// <summary>Who may come in from other machines on the network; null listens on 127.0.0.1 only.</summary>
     public PairedDevices? Devices { get; init; }
+
+    /// <summary>Also serves encrypted, at the port after <see cref="Port"/>, under this certificate; null does not.</summary>
+    public OwnCertificate? Certificate { get; init; }
 }
 
 /// <summary>The server, put together: for its own program, for the command line, and for tests.</summary>
@@ -47,7 +52,7 @@ public static class RefettleHost
             ApplicationName = typeof(RefettleHost).Assembly.GetName().Name,
             ContentRootPath = AppContext.BaseDirectory,
         });
-        builder.WebHost.UseKestrelCore().UseStaticWebAssets().UseUrls($"http://{(options.Devices is null ? "127.0.0.1" : "0.0.0.0")}:{options.Port}");
+        Listen(builder.WebHost.UseKestrelCore().UseStaticWebAssets(), options);
         // What keeps the server from starting is told by whoever starts it, in one line.
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
         builder.Services.AddRoutingCore();
@@ -60,6 +65,23 @@ public static class RefettleHost
         Guard(app);
         Route(app, options, doorway);
         return app;
+    }
+
+    private static void Listen(IWebHostBuilder host, HostOptions options)
+    {
+        var address = options.Devices is null ? IPAddress.Loopback : IPAddress.Any;
+        if (options.Certificate is { } own)
+        {
+            host.UseKestrelHttpsConfiguration().ConfigureKestrel(kestrel =>
+            {
+                kestrel.Listen(address, options.Port);
+                kestrel.Listen(address, options.Port == 0 ? 0 : options.Port + 1, listen => listen.UseHttps(own.Certificate));
+            });
+        }
+        else
+        {
+            host.UseUrls($"http://{address}:{options.Port}");
+        }
     }
 
     private static void Guard(WebApplication app)
@@ -80,7 +102,7 @@ public static class RefettleHost
         LogRoutes.Map(api);
         QuestionRoutes.Map(api);
         PhotoRoutes.Map(api, options.Photos);
-        PairingRoutes.Map(app, api, doorway);
+        PairingRoutes.Map(app, api, doorway, options.Certificate?.Authority);
         api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));
         app.MapStaticAssets();
         app.MapFallbackToFile("index.html");

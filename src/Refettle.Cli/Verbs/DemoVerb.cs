@@ -19,7 +19,7 @@ internal static class DemoVerb
         var command = new Command("demo", "Makes the demo cars where there is no car yet, and shows a plan for one.") { serve, port }
             .Answers(desk, parsed => desk.WithLogbook(parsed, logbook => Answer(desk, parsed, logbook)));
         return command.Then(desk, parsed => parsed.GetValue(serve) ? desk.WithLogbook(parsed, logbook =>
-            Serving.Run(desk, logbook, parsed.GetValue(port), toNetwork: false, address => ServeVerb.Tell(desk, parsed, address))) : null);
+            Serving.Run(desk, logbook, parsed.GetValue(port), Reach.ThisMachine, address => ServeVerb.Tell(desk, parsed, address))) : null);
     }
 
     private static Reply Answer(Desk desk, ParseResult parsed, ILogbook logbook)

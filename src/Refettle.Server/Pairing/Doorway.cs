@@ -17,7 +17,7 @@ public sealed record Doorway(ValueList<string> Hosts, PairedDevices? Devices)
 
     /// <summary>For the devices that are paired, under the addresses this machine has now.</summary>
     public static Doorway For(PairedDevices devices) =>
-        new([.. OwnNames, .. Addresses(), .. Names(Environment.MachineName.ToLowerInvariant())], devices);
+        new([.. OwnNames, .. Addresses(), .. Names()], devices);
 
     /// <summary>The IPv4 addresses under which others on the network find this machine, likeliest first.</summary>
     public static ValueList<string> Addresses() => NetworkInterface.GetAllNetworkInterfaces()
@@ -27,5 +27,6 @@ public sealed record Doorway(ValueList<string> Hosts, PairedDevices? Devices)
         .Where(address => address.Address.AddressFamily == AddressFamily.InterNetwork && !IPAddress.IsLoopback(address.Address))
         .Select(address => address.Address.ToString()).Distinct().ToValueList();
 
-    private static string[] Names(string machine) => [machine, $"{machine}.local"];
+    /// <summary>The names under which others on the network may find this machine.</summary>
+    public static ValueList<string> Names() => [Environment.MachineName.ToLowerInvariant(), $"{Environment.MachineName.ToLowerInvariant()}.local"];
 }

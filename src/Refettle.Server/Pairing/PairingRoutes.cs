@@ -7,9 +7,12 @@ using Refettle.Storage.Pairing;
 namespace Refettle.Server.Pairing;
 
 /// <summary>How a device is paired, and how the owner sees and revokes devices.</summary>
-internal static class PairingRoutes
+public static class PairingRoutes
 {
     public const string Path = "/pair";
+
+    /// <summary>Where a phone fetches what it is to trust.</summary>
+    public const string AuthorityPath = Path + "/authority.crt";
 
     private const string Slowly = "pairing";
     private const int TriesAMinute = 10;
@@ -17,18 +20,21 @@ internal static class PairingRoutes
     private static readonly TimeSpan CookieLasts = TimeSpan.FromDays(400);
 
     /// <summary>Codes have 50 bits; at ten tries a minute for all comers nobody guesses one in its ten minutes.</summary>
-    public static void AddLimit(IServiceCollection services) => services.AddRateLimiter(limits =>
+    internal static void AddLimit(IServiceCollection services) => services.AddRateLimiter(limits =>
     {
         limits.AddFixedWindowLimiter(Slowly, window => (window.PermitLimit, window.Window, window.QueueLimit) = (TriesAMinute, TimeSpan.FromMinutes(1), 0));
         limits.OnRejected = async (rejected, cancel) => await Problems.Of(StatusCodes.Status429TooManyRequests, "Too many tries at pairing", "Wait a minute.").ExecuteAsync(rejected.HttpContext);
     });
 
-    public static void Map(IEndpointRouteBuilder app, IEndpointRouteBuilder api, Doorway doorway)
+    /// <param name="authority">In PEM; null when nothing is served encrypted.</param>
+    internal static void Map(IEndpointRouteBuilder app, IEndpointRouteBuilder api, Doorway doorway, string? authority)
     {
         if (doorway.Devices is not { } devices)
             return;
         app.MapGet(Path, (string? code) => Page(code ?? "", null));
         app.MapGet($"{Path}/style.css", () => Results.Text(PairingPage.Style, "text/css"));
+        if (authority is not null)
+            app.MapGet(AuthorityPath, () => Results.Text(authority, "application/x-x509-ca-cert"));
         app.MapPost(Path, (HttpContext context, CancellationToken cancel) => PairAsync(context, devices, cancel)).RequireRateLimiting(Slowly).WithMetadata(new BodyLimit(MostBytes));
         api.MapGet("devices", () => Results.Json(devices.All(), ExchangeJson.Options));
         api.MapPost("devices/{id}/revoke", (string id) => devices.Revoke(id) is { IsGood: true } gone
