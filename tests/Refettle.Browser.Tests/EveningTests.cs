@@ -25,7 +25,7 @@ public sealed class EveningTests(Bench bench) : IClassFixture<Bench>
         await page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await Assertions.Expect(page.GetByText("2 of 13 done")).ToBeVisibleAsync();
         await SayAsync(page, "left leaf spring body bolt held after 2 soaks", "Tried: Bolt: Rear left leaf spring – Body shell");
-        await SayAsync(page, "rear right damper leaks, need 1", "Condition: Rear right damper, needs 1");
+        await SayAsync(page, "rear right damper leaks, need 1", "Condition: Rear right damper, drips, needs 1");
         await TakePhotoAsync(page);
         await Assertions.Expect(page.GetByText("photos kept on this device")).ToBeVisibleAsync();
         Assert.Empty(Kinds(visit, "tried"));
@@ -41,7 +41,7 @@ public sealed class EveningTests(Bench bench) : IClassFixture<Bench>
         Assert.Equal(2, Kinds(visit, "step-done").Count + Kinds(visit, "stance-taken").Count);
         Assert.Equal("shackle-left", Assert.Single(history.Car.Tries).Joint);
         Assert.Contains("four washers", Assert.Single(history.Car.Bags).Holds[0], StringComparison.Ordinal);
-        Assert.Contains(history.Lines, line => line.Happening is Noted { About: "part damper-right" });
+        Assert.Equal(("part damper-right", "drips"), (Assert.Single(history.Car.Findings).Of, history.Car.Findings[0].Word));
         await PhotoIsThereAsync(visit, Assert.Single(history.Car.Photos));
         await Assertions.Expect(later.GetByText("rear right damper leaks, need 1")).ToBeVisibleAsync();
         Assert.True(!visit.Complaints.Any(), string.Join("\n", visit.Complaints));
@@ -78,7 +78,22 @@ public sealed class EveningTests(Bench bench) : IClassFixture<Bench>
         await Assertions.Expect(page.GetByText("All in the logbook")).ToBeVisibleAsync();
         var car = CarHistory.Of(SmallCar.Id, visit.Garage.Logbook.Read(SmallCar.Id).Select(kept => kept.Entry));
         Assert.Empty(car.Car.Photos);
-        Assert.DoesNotContain(car.Lines, line => line is { Standing: Standing.InForce, Happening: Noted });
+        Assert.DoesNotContain(car.Lines, line => line is { Standing: Standing.InForce, Happening: Found });
+    }
+
+    [NeedsChromiumFact]
+    public async Task Of_500_photos_a_page_shows_few_at_a_time()
+    {
+        await using var visit = await bench.VisitAsync(Looks.Phone());
+        var page = visit.Page;
+        visit.Garage.Logbook.Write(SmallCar.Id, Enumerable.Range(0, 500).Select(number => new PhotoTaken(new() { Hash = $"{number:x64}", Width = 1600, Height = 1200, Of = ["part rear-axle"] })));
+        await visit.GoAsync("photos");
+        await Assertions.Expect(page.GetByText("500 photos")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator(".photos img")).ToHaveCountAsync(24);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Earlier photos (476)" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".photos img")).ToHaveCountAsync(48);
+        await visit.GoAsync("part/rear-axle");
+        await Assertions.Expect(page.Locator(".photos img")).ToHaveCountAsync(24);
     }
 
     private static List<Entry> Kinds(Visit visit, string kind) =>

@@ -34,16 +34,21 @@ public sealed class EveryPageTests(Bench bench) : IClassFixture<Bench>
     }
 
     [NeedsChromiumFact]
-    public async Task At_320_pixels_nothing_scrolls_sideways()
+    public Task At_320_pixels_nothing_scrolls_sideways() => NothingWideAsync(Looks.Narrow());
+
+    [NeedsChromiumFact]
+    public Task At_twice_the_size_nothing_scrolls_sideways() => NothingWideAsync(Looks.Zoomed());
+
+    /// <summary>Who asks for less motion sees none.</summary>
+    [NeedsChromiumFact]
+    public async Task Nothing_moves_for_those_who_asked_for_that()
     {
-        await using var visit = await bench.VisitAsync(Looks.Narrow());
-        var wide = new List<string>();
-        await Tour.WalkAsync(visit, async name =>
-        {
-            if (await visit.Page.EvaluateAsync<int>("document.scrollingElement.scrollWidth") is var width && width > 320)
-                wide.Add($"{name}: {width}");
-        });
-        Assert.True(wide.Count == 0, string.Join("\n", wide));
+        await using var visit = await bench.VisitAsync(Looks.Phone());
+        var moving = new List<string>();
+        await Tour.WalkAsync(visit, async name => moving.AddRange((await visit.Page.EvaluateAsync<string[]>(Moving)).Select(one => $"{name}: {one}")));
+        Assert.True(moving.Count == 0, string.Join("\n", moving));
+        await visit.Page.EmulateMediaAsync(new() { ReducedMotion = ReducedMotion.NoPreference });
+        Assert.NotEmpty(await visit.Page.EvaluateAsync<string[]>(Moving));
     }
 
     /// <summary>12 mm to press and 2 mm between, in the millimetres of CSS; those of a phone's glass are about a third smaller.</summary>
@@ -58,6 +63,25 @@ public sealed class EveryPageTests(Bench bench) : IClassFixture<Bench>
     }
 
     private const double PixelsPerMillimetre = 96 / 25.4;
+
+    private async Task NothingWideAsync(BrowserNewContextOptions screen)
+    {
+        await using var visit = await bench.VisitAsync(screen);
+        var wide = new List<string>();
+        await Tour.WalkAsync(visit, async name =>
+        {
+            if (await visit.Page.EvaluateAsync<int>("document.scrollingElement.scrollWidth") is var width && width > screen.ViewportSize!.Width)
+                wide.Add($"{name}: {width}");
+        });
+        Assert.True(wide.Count == 0, string.Join("\n", wide));
+    }
+
+    private const string Moving = """
+        () => [...document.querySelectorAll('body *')].filter(one => {
+          const style = getComputedStyle(one);
+          return style.animationName !== 'none' || style.transitionDuration.split(',').some(time => parseFloat(time) > 0);
+        }).map(one => one.outerHTML.slice(0, 80))
+        """;
 
     private async Task NothingFoundAsync(BrowserNewContextOptions screen, string called)
     {

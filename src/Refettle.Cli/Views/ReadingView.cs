@@ -36,6 +36,8 @@ internal static class ReadingView
             yield return words;
         if (reading.For.Count > 0)
             yield return $"for {string.Join(", ", reading.For)}";
+        if (reading.Condition is { } condition)
+            yield return condition;
         if (reading.Need is { } need)
             yield return $"needs {need}";
         if (reading.Kind == LineKind.Try)

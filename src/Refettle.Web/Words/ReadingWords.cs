@@ -36,6 +36,8 @@ public static class ReadingWords
             yield return words;
         if (CaptureWords.Things(reading.For, car) is { } things)
             yield return $"for {things}";
+        if (reading.Condition is { } condition)
+            yield return condition;
         if (reading.Need is { } need)
             yield return $"needs {need}";
         if (reading.Kind == LineKind.Try)

@@ -13,6 +13,7 @@ public sealed class LineReader(Structure structure)
     private const double NoteShare = 0.34;
 
     private readonly Vocabulary _vocabulary = Vocabulary.Of(structure);
+    private readonly Dictionary<string, Part> _parts = structure.Parts.ToDictionary(part => $"part {part.Id}");
 
     public LineAnswer Read(string line, string? near = null)
     {
@@ -43,11 +44,17 @@ public sealed class LineReader(Structure structure)
         return near is not null && (!onlyJoints || near.StartsWith("joint ", StringComparison.Ordinal)) ? [(near, 0)] : [];
     }
 
-    private static Reading Told(LineKind kind, string thing, double fit, List<string> words) => new()
+    private Reading Told(LineKind kind, string thing, double fit, List<string> words)
+    {
+        var reading = Told(kind, words) with { About = thing, Fit = fit };
+        return kind == LineKind.Finding && _parts.TryGetValue(thing, out var part) && FindingWords.Of(part, words) is { } found
+            ? reading with { Scale = found.Scale, Condition = found.Word }
+            : reading;
+    }
+
+    private static Reading Told(LineKind kind, List<string> words) => new()
     {
         Kind = kind,
-        About = thing,
-        Fit = fit,
         Need = kind == LineKind.Finding ? LineFigures.Need(words) : null,
         Took = kind is LineKind.Try or LineKind.Done or LineKind.Back ? LineFigures.Took(words) : null,
         Rung = kind == LineKind.Try ? TryWords.Rung(words) : null,
@@ -94,5 +101,5 @@ public sealed class LineReader(Structure structure)
     }
 
     private bool Covers(Nameable? thing, string word) =>
-        word is "left" or "right" or "front" or "rear" or "min" or "minute" or "mm" or "height" || (thing is not null && _vocabulary.Like(word).Any(like => thing.Name.Contains(like.Word) || thing.More.Contains(like.Word)));
+        word is "left" or "right" or "front" or "rear" or "min" or "minute" or "mm" or "height" or "ride" or "gun" || NumberWords.At([word], 0) is not null || (thing is not null && _vocabulary.Like(word).Any(like => thing.Name.Contains(like.Word) || thing.More.Contains(like.Word)));
 }

@@ -45,6 +45,11 @@ public sealed record Reading
     /// <summary>Pieces needed new; null when not said.</summary>
     public int? Need { get; init; }
 
+    /// <summary>The scale of a finding, and its word; null when the line says none plainly: then it is kept as a note.</summary>
+    public string? Scale { get; init; }
+
+    public string? Condition { get; init; }
+
     /// <summary>The rung of a try; null when no method was named.</summary>
     public string? Rung { get; init; }
 

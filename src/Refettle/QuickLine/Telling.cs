@@ -9,13 +9,14 @@ public static class Telling
     public static ValueList<Happening> Of(Car car, LineAnswer answer, Reading reading)
     {
         var note = new Noted(answer.Line.Trim(), Named(reading.About));
-        var facts = Facts(car, reading).ToList();
-        var isSaid = facts.Count > 0 && (reading != answer.Best || answer.Unread.Count == 0 || reading.Words is not null);
+        var facts = Facts(car, answer.Line, reading).ToList();
+        var isSaid = facts.Count > 0 && (reading != answer.Best || answer.Unread.Count == 0 || reading.Words is not null || reading.Scale is not null);
         return isSaid ? facts.ToValueList() : [.. facts, note];
     }
 
-    private static IEnumerable<Happening> Facts(Car car, Reading reading) => (reading.Kind, Id(reading.About)) switch
+    private static IEnumerable<Happening> Facts(Car car, string line, Reading reading) => (reading.Kind, Id(reading.About)) switch
     {
+        (LineKind.Finding, not null) when reading.Scale is { } scale => [new Found(new() { Of = reading.About!, Scale = scale, Word = reading.Condition, Note = line.Trim() })],
         (LineKind.Try, { } joint) when reading.Rung is { } rung => [new Tried(new(joint, rung, reading.Becomes, reading.IsSoaked, reading.Took))],
         (LineKind.Done, { } id) => [new StepDone(Step(reading.About!, id), null, reading.Took)],
         (LineKind.Back, { } id) => [new StepReversed(Step(reading.About!, id), reading.Took)],

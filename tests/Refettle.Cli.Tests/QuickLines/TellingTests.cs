@@ -1,0 +1,56 @@
+using Refettle.Logbook;
+using Refettle.QuickLine;
+
+namespace Refettle.Cli.Tests.QuickLines;
+
+/// <summary>What a line becomes in the log.</summary>
+public sealed class TellingTests
+{
+    private static readonly Car _car = new()
+    {
+        Id = "x",
+        Name = "x",
+        Structure = new()
+        {
+            Parts = [new() { Id = "body", Name = "Body shell" }, new() { Id = "rl-damper", Name = "Rear left damper" }, new() { Id = "fl-ball-joint", Name = "Front left ball joint" }, new() { Id = "sill", Name = "Left sill panel" }],
+            Joints = [new() { Id = "rl-damper-bolt", Name = "Rear left damper lower bolt", Holds = ["rl-damper", "body"], Ways = [] }],
+        },
+        Done = [Fact.Open("rl-damper-bolt")],
+    };
+
+    public static TheoryData<string, Happening[]> Lines => new()
+    {
+        { "rl damper leaks, need 1", [new Found(new() { Of = "part rl-damper", Scale = "damper", Word = "drips", Note = "rl damper leaks, need 1" })] },
+        { "fl ball joint has play", [new Found(new() { Of = "part fl-ball-joint", Scale = "ball-joint", Word = "play", Note = "fl ball joint has play" })] },
+        { "left sill holed", [new Found(new() { Of = "part sill", Scale = "perforation", Word = "holes", Note = "left sill holed" })] },
+        { "rl damper rusty", [new Noted("rl damper rusty", "part rl-damper")] },
+        { "rl damper bolt held, soaked, 20 min", [new Tried(new("rl-damper-bolt", "soak", null, true, new(20)))] },
+        { "rl damper bolt snapped with the impact gun", [new Tried(new("rl-damper-bolt", "impact", JointCondition.SnappedFlush, false, null))] },
+        { "rl damper bolt stuck", [new Noted("rl damper bolt stuck", "joint rl-damper-bolt")] },
+        { "rl damper bolt torqued to 90", [new StepReversed(Fact.Open("rl-damper-bolt"), null), new JointTightened("rl-damper-bolt", Tightness.Torqued, new(90), null, null)] },
+        { "rl damper bolt snug", [new StepReversed(Fact.Open("rl-damper-bolt"), null), new JointTightened("rl-damper-bolt", Tightness.Snug, null, null, null)] },
+        { "rl damper off 25 min", [new StepDone(Fact.Off("rl-damper"), null, new(25))] },
+        { "rl damper off beside the kerosene", [new StepDone(Fact.Off("rl-damper"), null, null), new Noted("rl damper off beside the kerosene", "part rl-damper")] },
+        { "ride height rear left three hundred and eighty two", [new HeightMeasured("rl", new(382))] },
+        { "bag 14 four washers", [new BagPacked("14", "four washers", [], null)] },
+        { "bag 14 is in the blue box", [new BagMoved("14", "the blue box")] },
+        { "bag 14 empty", [new BagEmptied("14")] },
+        { "milk", [new Noted("milk", null)] },
+    };
+
+    [Theory]
+    [MemberData(nameof(Lines))]
+    public void A_line_becomes_these_entries(string line, Happening[] entries)
+    {
+        var answer = new LineReader(_car.Structure).Read(line);
+        Assert.Equal(entries, Telling.Of(_car, answer, answer.Best));
+    }
+
+    [Fact]
+    public void A_line_that_names_nothing_is_about_what_one_looks_at()
+    {
+        var answer = new LineReader(_car.Structure).Read("leaks", "part rl-damper");
+        Assert.Equal("part rl-damper", answer.Best.About);
+        Assert.Equal("part rl-damper", new LineReader(_car.Structure).Read("zzz", "part rl-damper").Best.About);
+    }
+}
