@@ -65,6 +65,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
         var log = _log = new(id, await DeviceAsync(), server, keeper, clock);
         await log.LoadAsync();
         await plan.LoadAsync();
+        await photos.LoadAsync();
         Fold();
         await log.SyncAsync();
         Opening = false;

@@ -19,6 +19,9 @@ public sealed class PhotoOutbox(ServerApi server, IPhotoKeeper keeper) : IDispos
         Waiting++;
     }
 
+    /// <summary>Looks up what waits from before, so that nothing is said to be in the logbook that is not.</summary>
+    public async Task LoadAsync() => Waiting = (await keeper.WaitingAsync()).Count;
+
     /// <summary>Sends what waits, as far as the network lets it.</summary>
     public async Task SendAsync()
     {

@@ -22,6 +22,14 @@ public sealed class PhotoOutboxTests
     }
 
     [Fact]
+    public async Task What_waits_from_before_is_known_before_anything_is_sent()
+    {
+        using var outbox = new PhotoOutbox(Server(new()), await KeeperAsync());
+        await outbox.LoadAsync();
+        Assert.Equal(1, outbox.Waiting);
+    }
+
+    [Fact]
     public void However_the_network_fails_the_picture_arrives_whole_in_the_end() => Gen.Int[0, 3].Array[0, 12].Sample(async failures =>
     {
         var shelf = new PhotoShelf { Failures = new(failures) };
