@@ -12,4 +12,5 @@ builder.Services.AddSingleton<IPhotoKeeper, BrowserPhotoKeeper>();
 builder.Services.AddSingleton<PhotoOutbox>();
 builder.Services.AddSingleton<OpenCar>();
 builder.Services.AddSingleton<Shelf>();
+builder.Services.AddSingleton<Refettle.Web.Stores.Storeroom>();
 await builder.Build().RunAsync();

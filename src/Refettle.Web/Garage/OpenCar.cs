@@ -144,7 +144,8 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
             ? line.Happening is StanceTaken taken && taken.Stance == fact.Subject
             : line.Happening is StepDone done && done.Fact == fact));
 
-    private async Task<string> DeviceAsync()
+    /// <summary>This browser's name in the entries that it writes; made when it is first asked for.</summary>
+    internal async Task<string> DeviceAsync()
     {
         if (await keeper.GetAsync<string>(DeviceKey) is { } known)
             return known;

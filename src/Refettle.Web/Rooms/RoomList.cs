@@ -6,6 +6,7 @@ public static class RoomList
     private const string Comes = "What comes off?";
     private const string Lies = "Where is it?";
     private const string Together = "How does it go back together?";
+    private const string Have = "What do I have, what must I order?";
     private const string Made = "What is the car made of?";
     private const string Figure = "What does the figure have to be?";
 
@@ -15,6 +16,9 @@ public static class RoomList
         new(Lies, "Bags", "What is in which bag, what it belongs to, what is left over.", "bags"),
         new(Lies, "Photos", "All pictures, newest first.", "photos"),
         new(Together, "Close up", "The next thing to put back: how tight, which bag, what the strip remembers.", "close"),
+        new(Have, "Shelf", "What is there for all cars, what is kept for what, what is free.", "shelf"),
+        new(Have, "Basket", "All that the plans use up, and what to order by when.", "basket"),
+        new(Have, "Orders and outside work", "What is to come, what is away since when; check it when it is back.", "orders"),
         new(Made, "Add from kits", "An assembly on a side, joined to its neighbours.", "kits"),
         new(Made, "New part", "A part that no kit has.", "edit/part"),
         new(Made, "New joint", "What holds two parts together.", "edit/joint"),

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Http.Json;
+using Refettle.Logbook;
 using Refettle.Web.Garage;
 
 namespace Refettle.Web.Tests.Garage;
@@ -34,15 +35,17 @@ internal sealed class FaultyServer : HttpMessageHandler
             throw new HttpRequestException("lost");
         if (fate == Fate.Refused)
             return Answer(HttpStatusCode.UnprocessableEntity, new Problem("Refused", "See the faults.", [new("entry", "it is refused", "Try another.")]));
-        object answer = request.Method == HttpMethod.Get ? Page(request.RequestUri!) : Take(await request.Content!.ReadFromJsonAsync<ValueList<Entry>>(ExchangeJson.Options, cancellationToken));
+        object answer = request.RequestUri!.AbsolutePath == "/api/cars" ? Cars() : request.Method == HttpMethod.Get ? Page(request.RequestUri!) : Take(await request.Content!.ReadFromJsonAsync<ValueList<Entry>>(ExchangeJson.Options, cancellationToken));
         return fate == Fate.AnswerLost ? throw new HttpRequestException("lost") : Answer(HttpStatusCode.OK, answer);
     }
 
     private EntryPage Page(Uri address)
     {
         var after = int.Parse(address.Query.Split('=')[1]);
-        return new(_entries.Skip(after).ToValueList(), _entries.Count);
+        return new(_entries.Skip(after).Where(entry => address.Segments[3] == entry.Car + "/").ToValueList(), _entries.Count);
     }
+
+    private ValueList<ShelfCar> Cars() => _entries.Select(entry => entry.Car).Distinct().Select(car => new ShelfCar(car, car, 0)).ToValueList();
 
     private EntriesKept Take(ValueList<Entry>? sent)
     {

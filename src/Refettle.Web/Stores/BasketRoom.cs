@@ -1,0 +1,66 @@
+using Refettle.Access;
+using Refettle.Logbook;
+using Refettle.Stock;
+using Refettle.Stock.Baskets;
+
+namespace Refettle.Web.Stores;
+
+/// <summary>What the page of the basket shows: the plans of all cars against the one shelf.</summary>
+public sealed class BasketRoom
+{
+    /// <summary>Promises are counted on for the day that four in five keep.</summary>
+    public const double Confidence = 0.8;
+
+    private readonly Refettle.Stock.Shelf _shelf;
+    private readonly DateOnly _today;
+
+    public BasketRoom(Refettle.Stock.Shelf shelf, ValueList<(Car Car, Plan? Plan)> plans, DateOnly today)
+    {
+        (_shelf, _today) = (shelf, today);
+        var needs = plans.Where(one => one.Plan is not null).SelectMany(one => PlanNeeds.Of(one.Car, shelf, one.Plan!, [], Due(one.Car)));
+        Basket = BasketPlanner.Of(shelf, needs, today, Confidence);
+        TrialFits = Refettle.Stock.Baskets.TrialFits.Of(shelf, plans.Select(one => one.Car), today);
+        Planned = plans.Where(one => one.Plan is not null).Select(one => one.Car.Name).ToValueList();
+    }
+
+    public Basket Basket { get; }
+
+    public ValueList<TrialFit> TrialFits { get; }
+
+    /// <summary>The cars whose plans are in the basket.</summary>
+    public ValueList<string> Planned { get; }
+
+    /// <summary>The entry that one tap on a purchase writes; the days that the supplier names are his promise.</summary>
+    /// <param name="supplier">Who it was ordered of, where no list names one.</param>
+    public Ordered Order(Purchase purchase, string supplier)
+    {
+        var offer = _shelf.Lists.Where(list => list.Supplier == purchase.Supplier).SelectMany(list => list.Offers).FirstOrDefault(one => one.Number == purchase.Number);
+        return new(purchase.Supplier ?? supplier.Trim(), [new(purchase.Number, purchase.Count, offer?.Each)], _today, offer?.LeadDays is { } days ? _today.AddDays(days) : null, null, null);
+    }
+
+    /// <summary>How a line stands, in words.</summary>
+    public static string Standing(Served line)
+    {
+        var given = line.Given.Select(one => $"{one.Count} {Where(one)}{(one.Supply.Number == line.Need.Number ? "" : $" as {one.Supply.Number}")}{(one.Caveat.Length > 0 ? $" ({one.Caveat})" : "")}");
+        return string.Join(", ", line.Missing > 0 ? given.Append($"{line.Missing} missing") : given);
+    }
+
+    /// <summary>The day to order by, in words.</summary>
+    public static string OrderBy(Purchase purchase) => purchase switch
+    {
+        { OrderBy: null } => "no date to meet is known",
+        { DaysTooLate: > 0 } => $"should have been ordered {Days(purchase.DaysTooLate)} ago",
+        _ => $"order by {purchase.OrderBy:d MMM yyyy}",
+    };
+
+    private static string Where(Given given) => (given.Supply.Order, given.Supply.Kit) switch
+    {
+        ({ }, _) => $"to come about {given.Supply.From:d MMM}{(given.DaysLate > 0 ? $", {Days(given.DaysLate)} late" : "")}",
+        (_, { } kit) => $"in kit {kit}, to be opened",
+        _ => "in hand",
+    };
+
+    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
+
+    private static DateOnly? Due(Car car) => car.Calendar.Handover is { } handover ? handover.By.Date.ToDateOnly() : car.Means.By;
+}

@@ -1,0 +1,77 @@
+using Bunit;
+using Microsoft.Extensions.DependencyInjection;
+using Refettle.Logbook;
+using Refettle.Stock;
+using Refettle.Web.Garage;
+using Refettle.Web.Pages;
+using Refettle.Web.Stores;
+using Refettle.Web.Tests.Garage;
+
+namespace Refettle.Web.Tests.Stores;
+
+/// <summary>The pages over the logs of two cars, as a server has them.</summary>
+public sealed class StockPagesTests : BunitContext
+{
+    private readonly FaultyServer _server = new();
+
+    public StockPagesTests()
+    {
+        Services.AddSingleton(TimeProvider.System);
+        Services.AddSingleton(_server.Api);
+        Services.AddSingleton<IKeeper>(new MemoryKeeper());
+        Services.AddSingleton<OpenCar>();
+        Services.AddSingleton<Storeroom>();
+    }
+
+    [Fact]
+    public async Task Two_cars_share_the_shelf_and_what_is_counted_on_the_page_is_there()
+    {
+        await WriteAsync("saloon", new CarOpened("Saloon", null, "EUR"), new PiecesMoved(new("4410-22"), 2, StockPlace.Counting, StockPlace.Shelf, null, null));
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new NumberDescribed(new() { Id = "4410-22", Name = "Shackle bush" }, []));
+        var page = Render<ShelfPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
+        page.WaitForAssertion(() => Assert.Contains("2 new", page.Find("summary").TextContent));
+        await page.Find("#count-number").InputAsync("4410-22");
+        await page.Find("#count-new").InputAsync("5");
+        await page.FindAll("form")[^1].SubmitAsync();
+        page.WaitForAssertion(() => Assert.Contains("5 new", page.Find("summary").TextContent));
+    }
+
+    [Fact]
+    public async Task What_came_is_written_into_the_log_that_has_the_order()
+    {
+        await WriteAsync("saloon", new CarOpened("Saloon", null, "EUR"), new Ordered("Harbour Rubber", [new("4410-22", 2)], new(2026, 3, 1), null, null, null));
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"));
+        var page = Render<OrdersPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
+        page.WaitForElement("button[aria-label='Came: 4410-22']").Click();
+        page.WaitForAssertion(() => Assert.Contains("Nothing is to come", page.Markup));
+        Assert.Equal("saloon", _server.Entries.Single(entry => entry.Kind == "arrived").Car);
+    }
+
+    [Fact]
+    public async Task What_comes_back_is_checked_before_it_counts()
+    {
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new SentOut("Plater", "zinc", [new("bolts", 8, null, [])], new(2026, 3, 1), null, null));
+        var page = Render<OrdersPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
+        page.WaitForAssertion(() => Assert.True(page.Find("fieldset button.main").HasAttribute("disabled")));
+        await page.Find("input[id$=found]").InputAsync("all there, bright");
+        await page.Find("fieldset button.main").ClickAsync();
+        page.WaitForAssertion(() => Assert.Contains("nothing is away", page.Markup));
+        Assert.Contains("all there, bright", _server.Entries.Single(entry => entry.Kind == "came-back").Payload);
+    }
+
+    [Fact]
+    public async Task Without_a_plan_the_basket_says_so()
+    {
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"));
+        var page = Render<BasketPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
+        page.WaitForAssertion(() => Assert.Contains("No plan is followed", page.Markup));
+    }
+
+    private async Task WriteAsync(string car, params Happening[] happenings)
+    {
+        using var log = new CarLog(car, "bench", _server.Api, new MemoryKeeper(), TimeProvider.System);
+        foreach (var happening in happenings)
+            await log.WriteAsync(happening);
+        await log.SyncAsync();
+    }
+}
