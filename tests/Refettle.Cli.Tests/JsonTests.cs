@@ -20,7 +20,7 @@ public sealed class JsonTests
         ["unsound", "body"], ["sound", "body"], ["say", "rl clip cracked, need 2"], ["bag", "pack", "14", "two clips", "--for", "part rl-clip"], ["note", "All well", "--about", "part rl-clip"], ["log"], ["strike", "last"], ["remove", "part", "rl-clip"], ["export"],
         ["tighten", "rr-clip-seat", "--fitted", "dry"], ["snugged", "rr-clip-seat"], ["torqued", "rr-clip-seat", "--at", "5Nm"], ["height", "rl", "382mm"],
         ["declare", "claim", "Clips counted"], ["look", "above-axle", "--car", "corner"], ["ready"], ["refit"],
-        ["stock", "describe", "s-1", "--name", "Seal", "--shelf-life", "60"], ["stock", "describe", "k-1", "--contains", "s-1=2"], ["stock", "assign", "joint rr-clip-seat", "s-1"],
+        ["stock", "describe", "s-1", "--name", "Seal", "--shelf-life", "60"], ["stock", "describe", "k-1", "--contains", "s-1=2"], ["stock", "assign", "s-1", "joint rr-clip-seat"],
         ["stock", "count", "s-1=3", "--made", "2026-01-31"], ["stock", "count", "k-1"], ["stock", "reserve", "s-1=2", "--for", "joint rr-clip-seat"], ["stock", "open", "k-1"],
         ["stock", "fit", "s-1=1", "--on", "joint rr-clip-seat", "--broke", "1"], ["stock", "discard", "s-1"], ["stock", "take", "s-1", "--off", "joint rr-clip-seat"],
         ["stock"], ["stock", "s-1"], ["orders", "place", "Harbour Rubber", "s-1=4@3.20", "k-1=1", "--promised", "2099-01-31"], ["orders", "promise", "last", "--for", "2099-02-01"],

@@ -28,7 +28,7 @@ internal static class DemoVerb
         return made.Code == ExitCode.Good ? desk.WithCar(parsed, open => Shown(desk, open)) : made;
     }
 
-    /// <summary>Runs the samples; the first in the order of names comes last, so that it is the car spoken of.</summary>
+    /// <summary>Runs the samples; the first in the order of names comes last: what both cars share after both, and it speaks of the estate.</summary>
     private static Reply Build(Desk desk, ParseResult parsed)
     {
         var files = Directory.EnumerateFiles(Path.Combine(desk.Around.Content, "samples"), "*.commands").OrderDescending(StringComparer.Ordinal).ToList();

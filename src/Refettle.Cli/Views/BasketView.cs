@@ -32,7 +32,7 @@ internal static class BasketView
     {
         if (basket.Unnumbered.Count == 0)
             yield break;
-        yield return new Markup("[bold]Without a part number[/] (give one: refettle stock assign THING NUMBER):");
+        yield return new Markup("[bold]Without a part number[/] (give one: refettle stock assign NUMBER THING):");
         foreach (var group in basket.Unnumbered.GroupBy(need => need.What).OrderBy(group => group.Key, StringComparer.Ordinal))
             yield return new Text($"  {group.Sum(need => need.Count)} × {group.Key} for {string.Join(", ", group.Select(need => $"{need.Car} {need.Thing}"))}");
     }

@@ -11,16 +11,18 @@ public sealed class BasketRoom
     /// <summary>Promises are counted on for the day that four in five keep.</summary>
     public const double Confidence = 0.8;
 
+    private static readonly Plan Nothing = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
+
     private readonly Refettle.Stock.Shelf _shelf;
     private readonly DateOnly _today;
 
-    public BasketRoom(Refettle.Stock.Shelf shelf, ValueList<(Car Car, Plan? Plan)> plans, DateOnly today)
+    public BasketRoom(Refettle.Stock.Shelf shelf, ValueList<(CarHistory History, Plan? Plan)> plans, DateOnly today)
     {
         (_shelf, _today) = (shelf, today);
-        var needs = plans.Where(one => one.Plan is not null).SelectMany(one => PlanNeeds.Of(one.Car, shelf, one.Plan!, [], Due(one.Car)));
+        var needs = plans.SelectMany(one => PlanNeeds.Of(one.History, shelf, one.Plan ?? Nothing, [], Due(one.History.Car)));
         Basket = BasketPlanner.Of(shelf, needs, today, Confidence);
-        TrialFits = Refettle.Stock.Baskets.TrialFits.Of(shelf, plans.Select(one => one.Car), today);
-        Planned = plans.Where(one => one.Plan is not null).Select(one => one.Car.Name).ToValueList();
+        TrialFits = Refettle.Stock.Baskets.TrialFits.Of(shelf, plans.Select(one => one.History.Car), today);
+        Planned = plans.Where(one => one.Plan is not null).Select(one => one.History.Car.Name).ToValueList();
     }
 
     public Basket Basket { get; }

@@ -27,8 +27,8 @@ public sealed class Storeroom(OpenCar open, ServerApi server, IKeeper keeper, Ti
     public ValueList<CarHistory> Histories => [.. open.History is { } history ? [history] : Array.Empty<CarHistory>(), .. _others.Where(other => other.Key != open.History?.Car.Id).Select(other => other.Value.History).OfType<CarHistory>()];
 
     /// <summary>Each car with the plan that is followed here, if any.</summary>
-    public ValueList<(Car Car, Plan? Plan)> Plans => Histories.Select(history =>
-        (history.Car, history.Car.Id == open.History?.Car.Id ? open.Plan : _others.GetValueOrDefault(history.Car.Id)?.Plan.Plan)).ToValueList();
+    public ValueList<(CarHistory History, Plan? Plan)> Plans => Histories.Select(history =>
+        (history, history.Car.Id == open.History?.Car.Id ? open.Plan : _others.GetValueOrDefault(history.Car.Id)?.Plan.Plan)).ToValueList();
 
     /// <summary>The shelf, folded anew only when something was written.</summary>
     public Refettle.Stock.Shelf Shelf

@@ -53,14 +53,29 @@ public sealed class BasketTests
     [Fact]
     public void A_plan_asks_for_what_it_destroys_and_for_single_use_fasteners_once_each()
     {
-        var car = SmallCar.After(new NumberAssigned("joint wheel-axle", "NUT-12", 5)).Car;
-        car = car with { Structure = car.Structure with { Joints = car.Structure.Joints.Select(joint => joint.Id == "wheel-axle" ? joint with { SingleUse = true, Count = 5 } : joint).ToValueList() } };
+        var history = SmallCar.After(new NumberAssigned("joint wheel-axle", "NUT-12", 5));
+        var car = history.Car with { Structure = history.Car.Structure with { Joints = history.Car.Structure.Joints.Select(joint => joint.Id == "wheel-axle" ? joint with { SingleUse = true, Count = 5 } : joint).ToValueList() } };
+        history = history with { Car = car };
         var plan = new AccessPlanner(new ReducedSolver()).Reach(car, Question.For(Fact.Off("wheel")));
-        var need = Assert.Single(PlanNeeds.Of(car, Shelf.Empty, plan, [], Garage.Day(9)), one => one.Thing == "joint wheel-axle");
+        var need = Assert.Single(PlanNeeds.Of(history, Shelf.Empty, plan, [], Garage.Day(9)), one => one.Thing == "joint wheel-axle");
         Assert.Equal(("NUT-12", 5, NeedReason.SingleUse), (need.Number, need.Count, need.Reason));
-        var asked = PlanNeeds.Of(car, Shelf.Empty, plan, ["damper", "damper"], null);
+        var asked = PlanNeeds.Of(history, Shelf.Empty, plan, ["damper", "damper"], null);
         Assert.Single(asked, one => one.Thing == "part damper");
         Assert.Equal(asked.Count, BasketPlanner.Of(Shelf.Empty, asked.Concat(asked), Garage.Day(0), 0.8) is var basket ? basket.Lines.Count + basket.Unnumbered.Count : 0);
+    }
+
+    [Fact]
+    public void A_verdict_to_replace_asks_for_the_part_until_one_is_fitted()
+    {
+        var garage = new Garage("bench").Opened();
+        var nothing = new Plan { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
+        ValueList<Need> Needs() => PlanNeeds.Of(Garage.Histories(garage.Known)[0], garage.Shelf(), nothing, [], null);
+        garage.Write(Garage.Estate, new NumberAssigned("part damper", "DAMPER", 1));
+        Assert.Empty(Needs());
+        garage.Write(Garage.Estate, new VerdictGiven(new("damper", VerdictKind.Replace, DoneBy.Self, null)));
+        Assert.Equal(("part damper", "DAMPER", 1), Needs().Select(need => (need.Thing, need.Number!, need.Count)).Single());
+        garage.Write(Garage.Estate, new PiecesMoved(new("DAMPER"), 1, StockPlace.Shelf, StockPlace.On(Garage.Estate, "part damper"), null, null));
+        Assert.Empty(Needs());
     }
 
     /// <summary>Binomial quantiles for a ratio of 30 to 31 worked out by an independent script from the formula: 2 of 4, 4 of 8 with a chance of 0.2 each.

@@ -36,12 +36,12 @@ public sealed class RoomTests
     public void One_tap_orders_what_is_sold_and_takes_the_named_days_as_the_promise()
     {
         var plan = new Access.Plan { Question = new() { Goals = [] }, Status = Access.PlanStatus.Optimal, Steps = [new() { Fact = Fact.Off("axle"), Way = "", Says = "", Place = "", Posture = "", Destroys = ["seal"] }] };
-        var room = new BasketRoom(_shelf with { Orders = [] }, [(_car, plan)], _today);
+        var room = new BasketRoom(_shelf with { Orders = [] }, [(new(_car, [], []), plan)], _today);
         var purchase = Assert.Single(room.Basket.Purchases);
         Assert.Equal(new Ordered("Harbour Rubber", [new("77-1", 4, new(1.5m))], _today, new DateOnly(2026, 3, 17), null, null), room.Order(purchase, "someone"));
         Assert.Equal("no date to meet is known", BasketRoom.OrderBy(purchase));
         Assert.Equal("2 missing", BasketRoom.Standing(Assert.Single(room.Basket.Lines)));
-        Assert.Equal("2 to come about 12 Mar", BasketRoom.Standing(Assert.Single(new BasketRoom(_shelf, [(_car, plan)], _today).Basket.Lines)));
+        Assert.Equal("2 to come about 12 Mar", BasketRoom.Standing(Assert.Single(new BasketRoom(_shelf, [(new(_car, [], []), plan)], _today).Basket.Lines)));
     }
 
     [Fact]

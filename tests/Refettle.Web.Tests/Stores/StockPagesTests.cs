@@ -19,6 +19,8 @@ public sealed class StockPagesTests : BunitContext
         Services.AddSingleton(TimeProvider.System);
         Services.AddSingleton(_server.Api);
         Services.AddSingleton<IKeeper>(new MemoryKeeper());
+        Services.AddSingleton<IPhotoKeeper>(new MemoryPhotoKeeper());
+        Services.AddSingleton<PhotoOutbox>();
         Services.AddSingleton<OpenCar>();
         Services.AddSingleton<Storeroom>();
     }

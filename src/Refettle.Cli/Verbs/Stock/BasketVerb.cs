@@ -18,7 +18,7 @@ internal static class BasketVerb
     {
         var goals = new Argument<string[]>("goal") { Description = "What should become true, as for reach; for another car with its name before a colon: 'heron-18:free(engine)'. Nothing for the jobs that are chosen.", Arity = ArgumentArity.ZeroOrMore };
         var renew = new Option<string[]>("--renew") { Description = "Further parts of the car that will be renewed.", HelpName = "part", AllowMultipleArgumentsPerToken = true };
-        var by = StockWords.Day("--by", "The day it must be in hand; by default the day the car has to be ready.");
+        var by = StockWords.Day(desk, "--by", "The day it must be in hand; by default the day the car has to be ready.");
         var sure = new Option<double>("--sure") { Description = "How sure an order must be to come in time, 0.5 to 0.99.", DefaultValueFactory = _ => UsualConfidence };
         var export = new Option<string?>("--export") { Description = "Writes what is to be ordered as CSV.", HelpName = "file" };
         return new Command("basket", "Everything the plans of all cars use up: what is in hand, what is to come, what to order by when.") { goals, renew, by, sure, export }
@@ -42,7 +42,7 @@ internal static class BasketVerb
 
         if (faults.Concat(goals.Where(goal => open.Cars.All(car => !IsOf(open, car.Car, goal))).Select(goal => new Fault(goal, "there is no such car in the store", "Write it as car:fact."))).ToList() is { Count: > 0 } wrong)
             return Reply.Bad(wrong);
-        var needs = plans.SelectMany(plan => PlanNeeds.Of(plan.Car, open.Shelf, plan.Plan, plan.Car.Id == open.Open.Car.Id ? renew : [], by ?? Due(plan.Car)));
+        var needs = plans.SelectMany(plan => PlanNeeds.Of(open.Car(plan.Car.Id).History, open.Shelf, plan.Plan, plan.Car.Id == open.Open.Car.Id ? renew : [], by ?? Due(plan.Car)));
         var basket = BasketPlanner.Of(open.Shelf, needs, open.Today, sure);
         if (export is not null && TextFile.Write(open.Desk.PathOf(export), OrderListWriter.Write(basket)) is { IsGood: false } unwritten)
             return Reply.Bad(unwritten.Faults);

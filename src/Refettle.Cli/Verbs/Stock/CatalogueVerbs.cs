@@ -7,6 +7,8 @@ namespace Refettle.Cli.Verbs.Stock;
 /// <summary><c>stock describe</c> and <c>stock assign</c>.</summary>
 internal static class CatalogueVerbs
 {
+    private const string None = "none";
+
     public static Command Describe(Desk desk)
     {
         var number = StockWords.Number();
@@ -44,15 +46,16 @@ internal static class CatalogueVerbs
 
     public static Command Assign(Desk desk)
     {
-        var thing = new Argument<string>("thing") { Description = "'part x' or 'joint x' of the car." };
-        var number = new Argument<string?>("number") { Description = "The part number it takes; nothing to take it away.", Arity = ArgumentArity.ZeroOrOne };
-        var count = new Option<int?>("--count") { Description = "Pieces for the whole of it; by default its count on the car." };
-        return new Command("assign", "Says which part number goes onto a part or joint.") { thing, number, count }
+        var number = new Argument<string>("number") { Description = "The part number; none to take numbers away." };
+        var things = new Argument<string[]>("thing") { Description = "'part x' or 'joint x' of the car that take it.", Arity = ArgumentArity.OneOrMore };
+        var count = new Option<int?>("--count") { Description = "Pieces for the whole of each; by default its count on the car." };
+        return new Command("assign", "Says which parts or joints a part number goes onto.") { number, things, count }
             .Answers(desk, parsed => OpenShelf.With(desk, parsed, open =>
             {
-                var (on, id) = (parsed.GetRequiredValue(thing), parsed.GetValue(number) is { } text ? PartNumber.Canonical(text) : null);
-                var pieces = parsed.GetValue(count) ?? Positions.Count(open.Open.Car, on);
-                return open.Record([new NumberAssigned(on, id, pieces)], id is null ? $"{on} has no part number any more." : $"{on} takes {pieces} × {id}.");
+                var text = parsed.GetRequiredValue(number);
+                var id = text == None ? null : PartNumber.Canonical(text);
+                var assigned = parsed.GetRequiredValue(things).Select(thing => new NumberAssigned(thing, id, parsed.GetValue(count) ?? Positions.Count(open.Open.Car, thing))).ToList();
+                return open.Record(assigned, string.Join(Environment.NewLine, assigned.Select(one => $"{StockSayings.Of(one)}.")));
             }));
     }
 

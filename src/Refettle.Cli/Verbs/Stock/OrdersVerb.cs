@@ -27,7 +27,7 @@ internal static class OrdersVerb
     {
         var supplier = new Argument<string>("supplier") { Description = "Who sells them." };
         var lines = new Argument<string[]>("number=count") { Description = "What is ordered, with the price of one after @ where it is known: 4410-22=4@3.20.", Arity = ArgumentArity.OneOrMore };
-        var (on, promised) = (StockWords.Day("--on", "When; by default today."), StockWords.Day("--promised", "The day it is promised for."));
+        var (on, promised) = (StockWords.Day(desk, "--on", "When; by default today."), StockWords.Day(desk, "--promised", "The day it is promised for."));
         var days = new Option<int?>("--return-within") { Description = "Days after arrival within which it may go back.", HelpName = "days" };
         var carriage = new Option<decimal?>("--carriage") { Description = "What the delivery costs." };
         var condition = StockWords.Condition();
@@ -40,7 +40,7 @@ internal static class OrdersVerb
     private static Command Promise(Desk desk)
     {
         var order = Mark();
-        var day = StockWords.Day("--for", "The day it is promised for now.");
+        var day = StockWords.Day(desk, "--for", "The day it is promised for now.");
         day.Required = true;
         return new Command("promise", "The supplier named another day.") { order, day }
             .Answers(desk, parsed => With(desk, parsed, order, (open, found) =>
@@ -50,9 +50,9 @@ internal static class OrdersVerb
     private static Command Arrive(Desk desk)
     {
         var (order, lines) = (Mark(), Some("What came; nothing for all that was still to come."));
-        var on = StockWords.Day("--on", "When; by default today.");
-        var made = StockWords.Day("--made", "When rubber was made, as marked on it.");
-        var useBy = StockWords.Day("--use-by", "The last day it may be fitted, as marked on it.");
+        var on = StockWords.Day(desk, "--on", "When; by default today.");
+        var made = StockWords.Day(desk, "--made", "When rubber was made, as marked on it.");
+        var useBy = StockWords.Day(desk, "--use-by", "The last day it may be fitted, as marked on it.");
         return new Command("arrived", "All or part of an order came.") { order, lines, on, made, useBy }
             .Answers(desk, parsed => With(desk, parsed, order, (open, found) => Reply.To(StockWords.Counts(parsed.GetValue(lines)), came =>
                 open.Record(OrderWork.Arrived(open.Shelf, found, came, parsed.GetValue(on) ?? open.Today, parsed.GetValue(made), parsed.GetValue(useBy)), $"From {found.Supplier} onto the shelf.", found.Car))));
@@ -70,7 +70,7 @@ internal static class OrdersVerb
     {
         var order = Mark();
         var lines = new Argument<string[]>("number=count") { Description = "What goes back.", Arity = ArgumentArity.OneOrMore };
-        var on = StockWords.Day("--on", "When; by default today.");
+        var on = StockWords.Day(desk, "--on", "When; by default today.");
         var why = new Option<string?>("--why") { Description = "The reason." };
         return new Command("return", "Pieces go back to the supplier.") { order, lines, on, why }
             .Answers(desk, parsed => With(desk, parsed, order, (open, found) => Reply.To(StockWords.Counts(parsed.GetValue(lines)), back =>

@@ -14,7 +14,7 @@ internal static class OutsideVerbs
         var shop = new Argument<string>("shop") { Description = "Who does the work." };
         var things = new Argument<string[]>("thing=count") { Description = "What leaves: 'part x' of the car, a part number on the shelf, or words.", Arity = ArgumentArity.OneOrMore };
         var work = new Option<string>("--work") { Description = "What is to be done.", Required = true };
-        var (on, promised) = (StockWords.Day("--on", "When; by default today."), StockWords.Day("--promised", "The day it is promised back."));
+        var (on, promised) = (StockWords.Day(desk, "--on", "When; by default today."), StockWords.Day(desk, "--promised", "The day it is promised back."));
         var price = new Option<decimal?>("--price") { Description = "What it will cost." };
         var photos = new Option<string[]>("--photo") { Description = "Photos of what leaves, by file name.", AllowMultipleArgumentsPerToken = true };
         return new Command("send", "Things leave for an outside shop: the list is kept for the check on return.") { shop, things, work, on, promised, price, photos }
@@ -31,7 +31,7 @@ internal static class OutsideVerbs
         var finding = new Option<string>("--found") { Description = "What the check found: count, function, defects.", Required = true };
         var bad = new Option<bool>("--bad") { Description = "It cannot be used as it is." };
         var now = StockWords.Condition();
-        var on = StockWords.Day("--on", "When; by default today.");
+        var on = StockWords.Day(desk, "--on", "When; by default today.");
         return new Command("back", "Things came back from an outside shop and were checked.") { mark, things, finding, bad, now, on }
             .Answers(desk, parsed => OpenShelf.With(desk, parsed, open => Reply.To(StockWords.Things(parsed.GetValue(things)), back =>
                 Reply.To(StockWords.Find(parsed.GetRequiredValue(mark), open.Shelf.Outside, work => work.Id, work => work.To, work => work.IsAway, "outside work"), found =>

@@ -67,19 +67,30 @@ internal static class StockWords
         return faults.Count > 0 ? Result<ValueList<NumberCount>>.Bad(faults) : Result<ValueList<NumberCount>>.Good(read.ToValueList());
     }
 
-    /// <summary>An option that takes a day as <c>2026-04-30</c>.</summary>
-    public static Option<DateOnly?> Day(string name, string says) => new(name)
+    /// <summary>An option that takes a day as <c>2026-04-30</c>, or from today: <c>today</c>, <c>+10d</c>, <c>-3w</c>.</summary>
+    public static Option<DateOnly?> Day(Desk desk, string name, string says) => new(name)
     {
         Description = says,
-        HelpName = "yyyy-mm-dd",
+        HelpName = "day",
         CustomParser = parsed =>
         {
-            if (DateOnly.TryParseExact(parsed.Tokens[0].Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+            if (Day(desk.Today, parsed.Tokens[0].Value) is { } day)
                 return day;
-            parsed.AddError($"{name}: \"{parsed.Tokens[0].Value}\" is not a day; write it as 2026-04-30");
+            parsed.AddError($"{name}: \"{parsed.Tokens[0].Value}\" is not a day; write it as 2026-04-30, today, +10d or -3w");
             return null;
         },
     };
+
+    private static DateOnly? Day(DateOnly today, string text)
+    {
+        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+            return day;
+        if (text == "today")
+            return today;
+        return text.Length > 2 && text[0] is '+' or '-' && text[^1] is 'd' or 'w' && int.TryParse(text[1..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number <= 10_000
+            ? today.AddDays((text[0] == '-' ? -1 : 1) * (text[^1] == 'w' ? 7 : 1) * number)
+            : null;
+    }
 
     public static Option<PieceCondition?> Condition() => new("--condition") { Description = "new, used or refurbished." };
 

@@ -12,8 +12,8 @@ internal static class ShelfVerbs
     private static Command Count(Desk desk)
     {
         var (number, condition) = (StockWords.Counted(), StockWords.Condition());
-        var made = StockWords.Day("--made", "When rubber was made.");
-        var useBy = StockWords.Day("--use-by", "The last day it may be fitted.");
+        var made = StockWords.Day(desk, "--made", "When rubber was made.");
+        var useBy = StockWords.Day(desk, "--use-by", "The last day it may be fitted.");
         return new Command("count", "So many are on the shelf, by count; the difference is recorded.") { number, condition, made, useBy }
             .Answers(desk, parsed => Counted(desk, parsed, number, (open, one) =>
             {

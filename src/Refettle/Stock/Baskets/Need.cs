@@ -9,7 +9,7 @@ public enum NeedReason
     /// <summary>A single-use fastener of a joint that is opened.</summary>
     SingleUse,
 
-    /// <summary>A seal that is not fitted twice.</summary>
+    /// <summary>A seal or bond that is not fitted twice.</summary>
     Seal,
 
     /// <summary>Likely to break: spares by what a missing one and one too many cost.</summary>

@@ -1,31 +1,47 @@
 using Refettle.Access;
+using Refettle.Logbook;
 
 namespace Refettle.Stock.Baskets;
 
-/// <summary>What a plan of a car uses up.</summary>
+/// <summary>What a plan of a car uses up, with what was used up before and is not made good yet, and what its owner's verdicts ask for.</summary>
 public static class PlanNeeds
 {
-    /// <param name="plan">The plan; what is open or off already is taken along.</param>
-    /// <param name="parts">Further parts that are to be renewed, by identifier: verdicts, jobs.</param>
+    /// <param name="plan">The plan; joints that are open already are taken along.</param>
+    /// <param name="parts">Further parts that are to be renewed, by identifier.</param>
     /// <param name="by">The day by which it must be in hand.</param>
     /// <returns>Each place once.</returns>
-    public static ValueList<Need> Of(Car car, Shelf shelf, Plan plan, IEnumerable<string> parts, DateOnly? by)
+    public static ValueList<Need> Of(CarHistory history, Shelf shelf, Plan plan, IEnumerable<string> parts, DateOnly? by)
     {
+        var car = history.Car;
         var positions = car.Numbers.ToDictionary(number => number.Thing);
         var opened = plan.Steps.Select(step => step.Fact).Concat(car.Done).Where(fact => fact.Kind == FactKind.Open).Select(fact => fact.Subject).ToHashSet();
-        var destroyed = plan.Steps.SelectMany(step => step.Destroys).ToHashSet();
-        var asked = parts.ToHashSet();
+        var destroyed = plan.Steps.SelectMany(step => step.Destroys).Concat(DestroyedBefore(history)).ToHashSet();
+        var asked = car.Verdicts.Where(verdict => verdict.Kind is VerdictKind.Replace or VerdictKind.Substitute).Select(verdict => verdict.Part).Concat(parts).ToHashSet();
         var renewed = destroyed.Union(asked).ToHashSet();
-        var needs = car.Structure.Parts.Where(part => destroyed.Contains(part.Id) || asked.Contains(part.Id)).Select(part => OfPart(car, part, positions, destroyed.Contains(part.Id), by))
+        var needs = car.Structure.Parts.Where(part => destroyed.Contains(part.Id) || asked.Contains(part.Id)).Select(part => OfPart(car, shelf, part, positions, destroyed.Contains(part.Id), by))
             .Concat(car.Structure.Joints.Where(joint => opened.Contains(joint.Id) && !GoesWith(joint, renewed)).Select(joint => OfJoint(car, shelf, joint, positions, by)).OfType<Need>());
-        return needs.OrderBy(need => need.Thing, StringComparer.Ordinal).ToValueList();
+        return needs.Where(need => need.Count > 0).OrderBy(need => need.Thing, StringComparer.Ordinal).ToValueList();
     }
 
-    private static Need OfPart(Car car, Part part, Dictionary<string, PositionNumber> positions, bool destroyed, DateOnly? by)
+    /// <summary>Parts that a way destroyed when it was done, while they are still off.</summary>
+    private static IEnumerable<string> DestroyedBefore(CarHistory history)
+    {
+        var ways = history.Car.Structure.Joints.ToDictionary(joint => joint.Id, joint => joint.Ways);
+        return history.Lines.Where(line => line.Standing == Standing.InForce).Select(line => line.Happening).OfType<StepDone>()
+            .Where(done => done.Fact.Kind == FactKind.Open && ways.ContainsKey(done.Fact.Subject))
+            .SelectMany(done => ways[done.Fact.Subject].Where(way => way.Id == done.Way).SelectMany(way => way.Destroys))
+            .Where(part => history.Car.Done.Contains(Fact.Off(part)));
+    }
+
+    /// <summary>What went onto the place from the shelf is there already.</summary>
+    private static int Fitted(Car car, Shelf shelf, string thing) =>
+        Math.Max(0, shelf.Accounts.Where(account => account.Place == StockPlace.On(car.Id, thing)).Sum(account => account.Count));
+
+    private static Need OfPart(Car car, Shelf shelf, Part part, Dictionary<string, PositionNumber> positions, bool destroyed, DateOnly? by)
     {
         var position = positions.GetValueOrDefault($"part {part.Id}");
-        return new(car.Id, $"part {part.Id}", position?.Number, part.Name, position?.Count ?? part.Count, by, destroyed ? NeedReason.Destroyed : NeedReason.Asked, part.Price,
-            destroyed ? "the plan destroys it" : "to be renewed");
+        return new(car.Id, $"part {part.Id}", position?.Number, part.Name, (position?.Count ?? part.Count) - Fitted(car, shelf, $"part {part.Id}"), by, destroyed ? NeedReason.Destroyed : NeedReason.Asked, part.Price,
+            destroyed ? "the plan destroys it, or it was destroyed" : "to be renewed");
     }
 
     /// <summary>A gasket's own seat and bond are no pieces beside the gasket that is renewed.</summary>
@@ -38,9 +54,7 @@ public static class PlanNeeds
         var pieces = position?.Count ?? joint.Count;
         var need = new Need(car.Id, $"joint {joint.Id}", position?.Number, Name(joint), pieces, by, NeedReason.SingleUse, null, "single-use: new ones each time");
         if (joint.SingleUse)
-            return need;
-        if (joint.Kind == JointKind.Seal)
-            return need with { Reason = NeedReason.Seal, Says = "a seal is not fitted twice (common practice, no source)" };
+            return joint.Kind is JointKind.Seal or JointKind.Bond ? need with { Reason = NeedReason.Seal, Says = "not fitted twice" } : need;
         var spares = Spares.For(shelf, joint, position?.Number, pieces, car.Settings);
         return spares.Count == 0 ? null : need with { Count = spares.Count, Reason = NeedReason.MayBreak, Says = spares.Says };
     }
