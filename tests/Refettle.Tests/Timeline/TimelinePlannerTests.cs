@@ -99,6 +99,30 @@ public sealed class TimelinePlannerTests
         Assert.Equal(new LocalDateTime(2027, 3, 9, 18, 30), Start(answer, "coat"));
     }
 
+    /// <summary>Windows from data sheets: bare steel is primed within 8 h, epoxy recoated from 16 h to 7 days at 20 °C (docs/timeline.md).</summary>
+    [Fact]
+    public void A_refurbished_part_is_coated_inside_its_windows()
+    {
+        var coated = 0;
+        for (var seed = 0; seed < 250; seed++)
+        {
+            if (RandomNetworks.Make(seed, isBegun: false) is not { } one)
+                continue;
+            var answer = Answer(one.Question with { Car = one.Question.Car with { Calendar = Evenings } });
+            var tasks = answer.Tasks.ToDictionary(task => task.Task.Id);
+            foreach (var primer in answer.Tasks.Where(task => task.Task.Id.StartsWith("coat.", StringComparison.Ordinal) && task.Task.Id.EndsWith(".1", StringComparison.Ordinal)))
+            {
+                coated++;
+                var part = primer.Task.Id["coat.".Length..^2];
+                Assert.True(Hours(tasks[$"derust.{part}"].Finish, primer.Start) is >= 0 and <= 8);
+                Assert.True(Hours(primer.Finish, tasks[$"coat.{part}.2"].Start) is >= 16 and <= 168);
+                Assert.True(Hours(tasks[$"coat.{part}.2"].Finish, tasks[$"rebuild.{part}"].Start) >= 48);
+            }
+        }
+
+        Assert.True(coated > 3, $"{coated} parts coated");
+    }
+
     [Fact]
     public void A_kept_timeline_is_what_the_next_is_shown_against()
     {
@@ -122,6 +146,8 @@ public sealed class TimelinePlannerTests
         new() { Id = id, Kind = isWait ? TaskKind.Wait : TaskKind.Own, Says = id, Takes = new(minutes), Pace = isWait ? Pace.WallClock : Pace.Pausing };
 
     private static LocalDateTime Start(TimelineAnswer answer, string task) => answer.Tasks.Single(one => one.Task.Id == task).Start;
+
+    private static double Hours(LocalDateTime from, LocalDateTime until) => Minutes(new(from, until)) / 60.0;
 
     private static int Minutes(PlannedWindow window)
     {

@@ -14,12 +14,15 @@ internal static class Deliveries
 
     /// <summary>The way of something that is ordered in one sitting with all else that is to be replaced.</summary>
     /// <returns>The wait that ends when it is here.</returns>
-    public static string Together(NetworkDraft draft, string about, string thing)
+    /// <param name="days">On the way; null takes the default.</param>
+    public static string Together(NetworkDraft draft, string about, string thing, decimal? days = null)
     {
+        if (draft.Has($"wait.delivery.{about}"))
+            return $"wait.delivery.{about}";
         if (!draft.Has(OneSitting))
             draft.Add(new() { Id = OneSitting, Kind = TaskKind.Order, Says = "Order what will be replaced:", Takes = new(10), Origin = Origin.Default });
         draft.Change(OneSitting, task => task with { Says = $"{task.Says}{(task.Says.EndsWith(':') ? "" : ",")} {thing}", Takes = task.Takes + new Minutes(MinutesAPart) });
-        var way = draft.Add(TryTasks.Wait($"wait.delivery.{about}", $"On the way: {thing}", Days(DefaultDays), Origin.Default));
+        var way = draft.Add(TryTasks.Wait($"wait.delivery.{about}", $"On the way: {thing}", Days(days ?? DefaultDays), days is null ? Origin.Default : Origin.User));
         draft.Link(OneSitting, way);
         return way;
     }

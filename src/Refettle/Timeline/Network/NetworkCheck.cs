@@ -24,7 +24,8 @@ public static class NetworkCheck
     /// <summary>The refit from its end: put on the car that is whole, it must be a plan that takes it apart.</summary>
     private static ValueList<Fault> Together(Car car, IReadOnlyList<WorkTask> order)
     {
-        var whole = car with { Done = [], Stance = Refettle.Car.OnWheels };
+        // Putting together destroys nothing: what may be destroyed is judged on the way apart.
+        var whole = car with { Done = [], Stance = Refettle.Car.OnWheels, Settings = car.Settings with { Lifted = car.Structure.Parts.Select(part => part.Id).ToValueList() } };
         var standing = new CarStanding(whole);
         var steps = new List<Step>();
         var stance = standing.States.ContainsKey(Refettle.Car.OnWheels) ? Refettle.Car.OnWheels : null;

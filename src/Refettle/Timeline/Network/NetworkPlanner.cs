@@ -19,6 +19,8 @@ public static class NetworkPlanner
         KeepAway(draft, standing, refit);
         foreach (var job in question.Jobs)
             new JobTasks(draft, strip, refit).Add(job);
+        foreach (var verdict in question.Car.Verdicts)
+            new PartTasks(draft, standing, strip, refit).Add(verdict);
         NewParts(draft, standing, strip, refit);
         Repair(draft, standing, strip, refit);
         new EndChecks(draft, standing, refit).Add();

@@ -50,7 +50,7 @@ internal sealed class StepsDone
     };
 
     private WaySource[] Ways(Fact fact) => _waysOf.TryGetValue(fact, out var ways) ? ways
-        : _waysOf[fact] = [.. _ways.Of(fact).OrderBy(way => way.Way?.Destroys.Count ?? 0).ThenBy(way => way.Cost.Close.Value)];
+        : _waysOf[fact] = [.. _ways.Of(fact).OrderByDescending(way => way.IsAllowed).ThenBy(way => way.Way?.Destroys.Count ?? 0).ThenBy(way => way.Cost.Close.Value)];
 
     private bool IsOpenTo(WaySource way) => way.Needs.All(need => _true.Contains(need) || StepNeeds.IsStance(_standing, need));
 

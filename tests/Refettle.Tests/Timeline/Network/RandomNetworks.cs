@@ -26,6 +26,7 @@ internal static class RandomNetworks
             new() { Id = "plate", Name = "Plate", Goals = [Goal()], Work = new(10), Waits = [new(WaitKind.OutsideShop, "plater", 9, 20, Origin.User), new(WaitKind.Delivery, "bolts", 3, null, Origin.User)] },
         ];
         var goals = jobs.SelectMany(job => job.Goals).Append(Goal()).Distinct().ToValueList();
+        car = car with { Verdicts = car.Structure.Parts.Where(part => !part.Fixed && random.Next(3) == 0).Select(part => new Verdict(part.Id, (VerdictKind)random.Next(4), (DoneBy)random.Next(2), null)).ToValueList() };
         var plan = Planner.Reach(car, new() { Goals = goals });
         if (plan.Status == PlanStatus.Impossible)
             return null;
@@ -67,7 +68,7 @@ internal static class RandomNetworks
         var tries = car.Structure.Joints.Where(_ => random.Next(4) == 0).Select(joint => new Try(joint.Id, random.Next(2) == 0 ? "hands" : "coil", null, false, null));
         return car with
         {
-            Structure = car.Structure with { Parts = hazards.ToValueList(), Joints = joints.ToValueList(), Zones = car.Structure.Zones.Select(zone => zone with { Near = random.Next(3) == 0 ? [] : [zone.Id] }).ToValueList() },
+            Structure = car.Structure with { Parts = hazards.ToValueList(), Joints = joints.ToValueList(), Zones = car.Structure.Zones.Select(zone => zone with { Near = random.Next(3) == 0 ? [] : [zone.Id], Exposure = random.Next(5) }).ToValueList() },
             Tries = tries.ToValueList(),
         };
     }

@@ -1,0 +1,126 @@
+using Refettle.Access;
+using Refettle.Bench.Coating;
+
+namespace Refettle.Timeline.Network;
+
+/// <summary>Work on parts, by the owner's verdicts, while they are off: clean, derust, coat, rebuild, send out, or get another one.</summary>
+/// <remarks>Minutes without an estimate are common practice, no source, and wide: people who timed themselves report ten times as much.</remarks>
+internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit)
+{
+    private const decimal DefaultShopDays = 28;
+
+    private const int RebuildMinutes = 60;
+
+    public void Add(Verdict verdict)
+    {
+        if (!standing.Parts.TryGetValue(verdict.Part, out var part))
+            return;
+        var opened = strip.TaskOf(Fact.Free(part.Id)) ?? strip.TaskOf(Fact.Off(part.Id));
+        var closed = refit.TasksOf(Fact.Off(part.Id)).ToList();
+        if (closed.Count == 0)
+        {
+            if (verdict.Kind != VerdictKind.Keep)
+                draft.Notes.Add(new($"part {part.Id}", $"it is to be {Word(verdict.Kind)}, and nothing in this timeline takes it off", $"Add off({part.Id}) to the goals.") { Severity = Severity.Note });
+            return;
+        }
+
+        var last = Row(verdict, part, standing.Car.Estimates.FirstOrDefault(estimate => estimate.Part == part.Id), opened);
+        foreach (var back in last is null ? [] : closed)
+            draft.Link(last!, back);
+    }
+
+    private static string Word(VerdictKind kind) => kind switch
+    {
+        VerdictKind.Refurbish => "refurbished",
+        VerdictKind.Replace => "replaced",
+        _ => "substituted",
+    };
+
+    /// <returns>What has to be over before it goes back.</returns>
+    private string? Row(Verdict verdict, Part part, PartEstimate? estimate, string? opened) => verdict switch
+    {
+        { Kind: VerdictKind.Keep } => Work($"clean.{part.Id}", $"Clean and look over: {part.Name}", 15, Origin.CommonPractice, opened),
+        { Kind: VerdictKind.Refurbish, By: DoneBy.OutsideShop } => Shop(part, estimate, opened),
+        { Kind: VerdictKind.Refurbish } => Refurbish(part, estimate, opened),
+        { Kind: VerdictKind.Replace } => Deliveries.Together(draft, part.Id, part.Name, estimate?.LeadDays),
+        _ => FitUp(part, estimate),
+    };
+
+    private string FitUp(Part part, PartEstimate? estimate)
+    {
+        var here = Deliveries.Together(draft, part.Id, $"substitute for {part.Name}", estimate?.LeadDays);
+        return Work($"fit-up.{part.Id}", $"Make the substitute fit: {part.Name}", estimate?.SubstituteWork?.Value ?? RebuildMinutes, estimate?.SubstituteWork is null ? Origin.Default : Origin.User, here);
+    }
+
+    private string Shop(Part part, PartEstimate? estimate, string? opened)
+    {
+        var send = Work($"send.{part.Id}", $"Pack, count, photograph and send out: {part.Name}", 30, Origin.CommonPractice, opened, TaskKind.Send);
+        var away = draft.Add(TryTasks.Wait($"wait.shop.{part.Id}", $"At the shop: {part.Name}", Deliveries.Days(estimate?.OutsideDays ?? DefaultShopDays), estimate?.OutsideDays is null ? Origin.Default : Origin.User));
+        draft.Link(send, away);
+        return Work($"return.{part.Id}", $"Count and look over what comes back: {part.Name}", 20, Origin.CommonPractice, away, TaskKind.Return);
+    }
+
+    /// <summary>Weathered metal is derusted and coated; then what there is to rebuild is rebuilt.</summary>
+    private string Refurbish(Part part, PartEstimate? estimate, string? opened)
+    {
+        var last = Work($"clean.{part.Id}", $"Clean: {part.Name}", 30, Origin.CommonPractice, opened);
+        var exposure = standing.Zones.TryGetValue(part.Zone, out var zone) ? zone.Exposure : 0;
+        if (exposure >= 3 && !part.Hazards.Any(hazard => hazard is Hazard.Rubber or Hazard.Plastic))
+            last = Coats(part, Work($"derust.{part.Id}", $"Derust to bright metal, degrease: {part.Name}", 60, Origin.CommonPractice, last), CoatingSystem.EpoxyAndTopCoat);
+        return Work($"rebuild.{part.Id}", $"Rebuild, measure, grease: {part.Name}", estimate?.Work?.Value ?? RebuildMinutes, estimate?.Work is null ? Origin.Default : Origin.User, last);
+    }
+
+    private string Coats(Part part, string bare, CoatingSystem system)
+    {
+        var (last, least, most, why) = (bare, 0, (int?)system.BareMinutes, $"bare metal is coated within {system.BareMinutes / 60} h");
+        foreach (var (coat, i) in system.Coats.Select((coat, i) => (coat, i)))
+        {
+            var task = draft.Add(new()
+            {
+                Id = $"coat.{part.Id}.{i + 1}",
+                Kind = TaskKind.Coat,
+                Says = $"{char.ToUpperInvariant(coat.Name[0])}{coat.Name[1..]}: {part.Name}",
+                Takes = new(coat.Minutes),
+                Origin = Origin.CommonPractice,
+                Pace = Pace.Unbroken,
+                Uses = [Needed.SprayCorner],
+                Air = coat.Air,
+                Cautions = ["Two-pack paint: isocyanates and solvents; supplied air or the mask that the sheet names, gloves, no flame or heater. The product's sheet comes first."],
+            });
+            draft.Link(last, task, least, most, why);
+            (last, (least, most)) = (task, Window(coat));
+            why = most is { } end ? $"recoat window {least / 60} to {end / 60} h" : "";
+        }
+
+        var cure = draft.Add(TryTasks.Wait($"wait.cure.{part.Id}", $"Paint cures: {part.Name}", new(system.CureMinutes), Origin.CommonPractice));
+        draft.Link(last, cure);
+        return cure;
+    }
+
+    /// <summary>The window in minutes, narrowed to the safe side for all months in which the coat may go on.</summary>
+    private (int Least, int? Most) Window(Coat coat)
+    {
+        var allowed = standing.Car.Calendar.Climate.Select(month => (double)month.Celsius).Where(celsius => celsius >= (double)coat.Air.LeastCelsius).DefaultIfEmpty(coat.StatedCelsius).ToList();
+        var windows = allowed.Select(celsius => RecoatWindow.Hours(coat.OpensHours, coat.ClosesHours ?? double.PositiveInfinity, coat.StatedCelsius, celsius)).ToList();
+        var closes = windows.Min(window => window.Closes);
+        return ((int)Math.Ceiling(windows.Max(window => window.Opens) * 60), double.IsFinite(closes) ? (int)(closes * 60) : null);
+    }
+
+    private string Work(string id, string says, decimal minutes, Origin origin, string? after, TaskKind kind = TaskKind.Work)
+    {
+        var task = draft.Add(new()
+        {
+            Id = id,
+            Kind = kind,
+            Says = says,
+            Takes = StripTasks.Whole(minutes),
+            Origin = origin,
+            Place = Access.Ordering.Workplace.Bench,
+            Posture = Access.Ordering.Workplace.Bench,
+            Uses = kind == TaskKind.Work ? [Needed.Bench] : [],
+        });
+        if (after is not null)
+            draft.Link(after, task);
+        return task;
+    }
+}
