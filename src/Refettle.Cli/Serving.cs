@@ -33,6 +33,9 @@ internal static class Serving
         {
             Logbook = logbook,
             Planner = desk.Planner,
+            Ladders = desk.Ladders() is { IsGood: true } ladders ? ladders.Value : new([]),
+            Scheduler = desk.Around.Scheduler,
+            Clock = desk.Around.Clock,
             Kits = shelf.Kits,
             Start = shelf.Start,
             Photos = logbook is LogbookStore kept ? PhotoStore.Beside(kept.Path) : null,

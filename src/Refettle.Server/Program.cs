@@ -6,6 +6,7 @@ using Refettle.Access.Derivation;
 using Refettle.Server;
 using Refettle.Sheets;
 using Refettle.Solvers;
+using Refettle.Solvers.Scheduling;
 using Refettle.Storage;
 
 var settings = new ConfigurationBuilder().AddCommandLine(args).Build();
@@ -24,6 +25,7 @@ await using var server = RefettleHost.Build(new()
 {
     Logbook = logbook,
     Planner = new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())),
+    Scheduler = () => new ConstraintScheduler(),
     Kits = shelf.Value.Kits,
     Start = shelf.Value.Start,
     Photos = PhotoStore.Beside(logbook.Path),

@@ -9,6 +9,8 @@ using Refettle.Server.Pairing;
 using Refettle.Storage;
 using Refettle.Storage.Certificates;
 using Refettle.Storage.Pairing;
+using Refettle.Stuck;
+using Refettle.Timeline.Scheduling;
 using Refettle.Web.Garage;
 
 namespace Refettle.Server;
@@ -21,6 +23,14 @@ public sealed record HostOptions
 
     /// <summary>Null leaves the heavy questions unanswered.</summary>
     public IAccessPlanner? Planner { get; init; }
+
+    /// <summary>Tries for stuck joints; without any no joint is taken to be stuck in a timeline.</summary>
+    public LadderSet Ladders { get; init; } = new([]);
+
+    /// <summary>Makes what improves a first timeline.</summary>
+    public Func<IScheduler> Scheduler { get; init; } = () => new FirstScheduler();
+
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
 
     /// <summary>What can be added to a car.</summary>
     public ValueList<Kit> Kits { get; init; } = [];
@@ -57,7 +67,8 @@ public static class RefettleHost
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
         builder.Services.AddRoutingCore();
         var doorway = options.Devices is { } devices ? Doorway.For(devices) : Doorway.Closed;
-        builder.Services.AddSingleton(options.Logbook).AddSingleton<Garage>().AddSingleton(doorway);
+        builder.Services.AddSingleton(options.Logbook).AddSingleton<Garage>().AddSingleton(doorway)
+            .AddSingleton(new TimelineTools(options.Ladders, options.Scheduler, options.Clock));
         PairingRoutes.AddLimit(builder.Services);
         if (options.Planner is { } planner)
             builder.Services.AddSingleton(planner);
@@ -103,6 +114,7 @@ public static class RefettleHost
         QuestionRoutes.Map(api);
         PhotoRoutes.Map(api, options.Photos);
         PairingRoutes.Map(app, api, doorway, options.Certificate?.Authority);
+        TimelineRoutes.Map(api);
         api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));
         app.MapStaticAssets();
         app.MapFallbackToFile("index.html");

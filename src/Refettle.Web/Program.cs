@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using Refettle.Web;
 using Refettle.Web.Garage;
+using Refettle.Web.Times;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<App>("#app");
@@ -13,4 +14,5 @@ builder.Services.AddSingleton<PhotoOutbox>();
 builder.Services.AddSingleton<OpenCar>();
 builder.Services.AddSingleton<Shelf>();
 builder.Services.AddSingleton<Refettle.Web.Stores.Storeroom>();
+builder.Services.AddSingleton<TimelineBook>();
 await builder.Build().RunAsync();

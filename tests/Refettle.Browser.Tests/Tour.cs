@@ -17,6 +17,7 @@ internal static class Tour
         await page.GetByText("Why").ClickAsync();
         await look("next");
         await PlanAsync(page, look);
+        await TimeAsync(visit, look);
         await DescriptionAsync(visit, look);
         await page.GetByRole(AriaRole.Link, new() { Name = "Log", Exact = true }).ClickAsync();
         await page.Locator(".log").WaitForAsync();
@@ -71,6 +72,25 @@ internal static class Tour
         await page.GetByRole(AriaRole.Button, new() { Name = "Look for other ways" }).ClickAsync();
         await page.GetByRole(AriaRole.Heading, new() { Name = "While you are there" }).WaitForAsync();
         await look("others");
+    }
+
+    private static async Task TimeAsync(Visit visit, Func<string, Task> look)
+    {
+        var page = visit.Page;
+        await visit.GoAsync("spells");
+        await page.GetByLabel("Name").FillAsync("evenings");
+        await page.GetByLabel("Tuesday").CheckAsync();
+        await page.GetByLabel("Saturday").CheckAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add", Exact = true }).ClickAsync();
+        await page.GetByText("evenings").WaitForAsync();
+        await look("spells");
+        await visit.GoAsync("timeline");
+        await page.Locator(".line").First.ClickAsync();
+        await page.Locator(".task").WaitForAsync();
+        await look("timeline");
+        await visit.GoAsync("tonight");
+        await page.Locator(".offers li").First.WaitForAsync();
+        await look("tonight");
     }
 
     private static async Task DescriptionAsync(Visit visit, Func<string, Task> look)

@@ -22,8 +22,8 @@ internal static class ForecastVerb
 
     public static Command Make(Desk desk) => new Command("forecast", "How sure the finish is, what decides it, what would help, what to order by when.")
     {
-        TimelineWork.Goals, Confidence, Futures, Seed, Missed, Seconds,
-    }.Answers(desk, parsed => Faults(parsed) is { Count: > 0 } faults ? Reply.Bad(faults) : TimelineWork.With(desk, parsed, work => Answer(desk, parsed, work)));
+        TimelineGoals.Named, Confidence, Futures, Seed, Missed, Seconds,
+    }.Answers(desk, parsed => Faults(parsed) is { Count: > 0 } faults ? Reply.Bad(faults) : TimelineGoals.With(desk, parsed, (open, work) => Answer(desk, parsed, open, work)));
 
     private static List<Fault> Faults(ParseResult parsed)
     {
@@ -37,18 +37,18 @@ internal static class ForecastVerb
         return faults;
     }
 
-    private static Reply Answer(Desk desk, ParseResult parsed, TimelineWork work)
+    private static Reply Answer(Desk desk, ParseResult parsed, OpenCar open, TimelineWork work)
     {
-        var projection = Projection.Of(work.Open.Car, work.Network, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()));
+        var projection = Projection.Of(open.Car, work.Network!, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()));
         return Reply.To(projection, made => Reply.To(desk.Ladders(), ladders => Reply.To(
             CarForecast.Of(new()
             {
-                Car = work.Open.Car,
-                Network = work.Network,
+                Car = open.Car,
+                Network = work.Network!,
                 Projection = made,
                 Schedule = Schedule(desk, made, parsed.GetValue(Seconds)),
                 Ladders = ladders,
-                Overrun = TimedWork.Learn(TimedWork.Of(work.Open.History)),
+                Overrun = TimedWork.Learn(TimedWork.Of(open.History)),
                 Missed = parsed.GetValue(Missed) / 100,
                 Confidence = parsed.GetValue(Confidence) / 100,
                 Futures = parsed.GetValue(Futures),

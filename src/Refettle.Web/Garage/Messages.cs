@@ -1,4 +1,7 @@
+using Refettle.Access;
 using Refettle.Kits;
+using Refettle.Timeline.Network;
+using Refettle.Timeline;
 
 namespace Refettle.Web.Garage;
 
@@ -24,3 +27,11 @@ public sealed record Pair(ValueList<Fact> First, ValueList<Fact> Second);
 
 /// <summary>What the server says when it cannot do what it was asked (RFC 9457).</summary>
 public sealed record Problem(string? Title, string? Detail, ValueList<Fault>? Faults);
+
+/// <summary>A question about time.</summary>
+/// <param name="Goals">Beside those of the chosen jobs.</param>
+/// <param name="Seconds">To look for a better order; 0 for the first one.</param>
+public sealed record TimelineAsked(ValueList<Fact> Goals, double Seconds);
+
+/// <summary>A timeline, with what it was made from, so that a page can try changes on it.</summary>
+public sealed record TimelineShown(Plan Plan, TaskNetwork Network, TimelineAnswer Answer);

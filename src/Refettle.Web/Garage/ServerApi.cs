@@ -40,6 +40,8 @@ public sealed class ServerApi(HttpClient http)
     public Task<Reply<ValueList<OtherPlan>>> OthersAsync(string car, Question question) =>
         PostAsync<ValueList<OtherPlan>>($"api/cars/{car}/others", question);
 
+    public Task<Reply<TimelineShown>> TimelineAsync(string car, TimelineAsked asked) => PostAsync<TimelineShown>($"api/cars/{car}/timeline", asked);
+
     private Task<Reply<T>> GetAsync<T>(string path) => AskAsync<T>(new(HttpMethod.Get, path));
 
     private Task<Reply<T>> PostAsync<T>(string path, object body)

@@ -3,6 +3,7 @@ namespace Refettle.Web.Rooms;
 /// <summary>All rooms that are not under the thumb on every page: one line each.</summary>
 public static class RoomList
 {
+    private const string When = "When is what done?";
     private const string Comes = "What comes off?";
     private const string Lies = "Where is it?";
     private const string Together = "How does it go back together?";
@@ -12,6 +13,9 @@ public static class RoomList
 
     public static ValueList<Room> All { get; } =
     [
+        new(When, "Timeline", "Every task by days, and when the car is finished.", "timeline"),
+        new(When, "Tonight", "What can be finished in the time there is now.", "tonight"),
+        new(When, "Spells", "When you are in the garage, and the date to meet.", "spells"),
         new(Comes, "Other ways", "The next best plans, and what else comes within reach.", "others"),
         new(Lies, "Bags", "What is in which bag, what it belongs to, what is left over.", "bags"),
         new(Lies, "Photos", "All pictures, newest first.", "photos"),

@@ -20,36 +20,36 @@ internal static class TimelineVerb
         var ics = new Option<string>("--ics") { Description = "Also write it as a calendar file.", HelpName = "file" };
         var keep = new Option<bool>("--keep") { Description = "Keep it: later timelines are shown against this one." };
         var all = new Option<bool>("--all") { Description = "Also what takes no time." };
-        return new Command("timeline", "When what is done, and when the car is finished.") { TimelineWork.Goals, seconds, ics, keep, all }
+        return new Command("timeline", "When what is done, and when the car is finished.") { TimelineGoals.Named, seconds, ics, keep, all }
             .Answers(desk, parsed => parsed.GetValue(seconds) is not (>= 0 and <= MostSeconds)
                 ? Reply.Bad([new("--seconds", $"{parsed.GetValue(seconds)} seconds", $"Give 0 to {MostSeconds}.")])
-                : TimelineWork.With(desk, parsed, work => Reply.To(Answer(desk, work, parsed.GetValue(seconds)), answer =>
-                    Written(desk, work, answer, parsed.GetValue(ics), () => Kept(desk, work, answer, parsed.GetValue(keep), parsed.GetValue(all))))));
+                : TimelineGoals.With(desk, parsed, (open, work) => Reply.To(Answer(desk, work, parsed.GetValue(seconds)), answer =>
+                    Written(desk, open, answer, parsed.GetValue(ics), () => Kept(desk, open, answer, parsed.GetValue(keep), parsed.GetValue(all))))));
     }
 
     /// <summary>The best timeline until the time is over, or until Ctrl-C.</summary>
     public static Result<TimelineAnswer> Answer(Desk desk, TimelineWork work, double seconds)
     {
-        var question = new TimelineQuestion { Car = work.Open.Car, Network = work.Network, Plan = work.Plan, Now = Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()) };
+        var question = work.Ask(Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()));
         var scheduler = seconds > 0 ? desk.Around.Scheduler() : new FirstScheduler();
         return new TimelinePlanner(scheduler).Of(question, new(TimeSpan.FromSeconds(seconds)), new Telling(desk.Around), desk.Around.Interrupt);
     }
 
-    private static Reply Written(Desk desk, TimelineWork work, TimelineAnswer answer, string? file, Func<Reply> then)
+    private static Reply Written(Desk desk, OpenCar open, TimelineAnswer answer, string? file, Func<Reply> then)
     {
         if (file is null)
             return then();
-        var text = TimelineWriter.Write(answer, work.Open.Car.Id, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()));
+        var text = TimelineWriter.Write(answer, open.Car.Id, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()));
         return Reply.To(TextFile.Write(desk.PathOf(file), text), _ => then());
     }
 
-    private static Reply Kept(Desk desk, TimelineWork work, TimelineAnswer answer, bool keep, bool all)
+    private static Reply Kept(Desk desk, OpenCar open, TimelineAnswer answer, bool keep, bool all)
     {
         var reply = new Reply(TimelineTable.Of(answer, all), TimelineForm.Of(answer)) { Code = CodeOf(desk, answer), Faults = answer.Notes };
         if (!keep || answer.Tasks.Count == 0)
             return reply;
         var kept = new TimelineKept(answer.Tasks.Select(task => new KeptTask(task.Task.Id, task.Start, task.Finish)).ToValueList());
-        return desk.Record(work.Open, [kept], _ => reply);
+        return desk.Record(open, [kept], _ => reply);
     }
 
     private static ExitCode CodeOf(Desk desk, TimelineAnswer answer) => answer.Tasks.Count > 0 || answer.Status == ScheduleStatus.Optimal ? ExitCode.Good

@@ -2,6 +2,7 @@ using System.CommandLine;
 using NodaTime;
 using Refettle.Cli.Forms;
 using Refettle.Cli.Views;
+using Refettle.Timeline;
 using Refettle.Timeline.Tonight;
 
 namespace Refettle.Cli.Verbs.Timeline;
@@ -14,10 +15,10 @@ internal static class TonightVerb
         var tired = new Option<bool>("--tired") { Description = "Nothing hard: not on the back, no fire." };
         var clean = new Option<bool>("--clean") { Description = "Nothing that dirties hands and clothes." };
         var helper = new Option<bool>("--helper") { Description = "A second pair of hands is here." };
-        return new Command("tonight", "What you can finish in the time you have now.") { TimelineWork.Goals, minutes, tired, clean, helper }
+        return new Command("tonight", "What you can finish in the time you have now.") { TimelineGoals.Named, minutes, tired, clean, helper }
             .Answers(desk, parsed => parsed.GetValue(minutes) is not (> 0 and <= 1440)
                 ? Reply.Bad([new("--minutes", $"{parsed.GetValue(minutes)} min", "Give more than 0, up to 1440.")])
-                : TimelineWork.With(desk, parsed, work => Answer(desk, work, new(parsed.GetValue(minutes)), parsed.GetValue(tired), parsed.GetValue(clean), parsed.GetValue(helper))));
+                : TimelineGoals.With(desk, parsed, (_, work) => Answer(desk, work, new(parsed.GetValue(minutes)), parsed.GetValue(tired), parsed.GetValue(clean), parsed.GetValue(helper))));
     }
 
     /// <summary>What holds up the finish is known only where there are spells to make a timeline from.</summary>
@@ -26,8 +27,8 @@ internal static class TonightVerb
         var timeline = TimelineVerb.Answer(desk, work, 0);
         var answer = TonightPlanner.Of(new()
         {
-            Car = work.Open.Car,
-            Network = work.Network,
+            Car = work.Car,
+            Network = work.Network!,
             Now = Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()),
             Minutes = minutes,
             Energy = isTired ? Energy.Low : Energy.Usual,

@@ -1,0 +1,73 @@
+using NodaTime;
+using Refettle.Access;
+using Refettle.Access.Derivation;
+using Refettle.Stuck;
+using Refettle.Timeline;
+using Refettle.Timeline.Network;
+using Refettle.Timeline.Scheduling;
+using Refettle.Web.Garage;
+
+namespace Refettle.Web.Times;
+
+/// <summary>The timeline that the pages show: asked of the server, worked out here where it cannot be reached, and tried anew here while
+/// something is moved.</summary>
+public sealed class TimelineBook(ServerApi server, TimeProvider clock)
+{
+    private const long NodesOnDevice = 300;
+
+    private static readonly ScheduleLimits AtOnce = new(TimeSpan.FromSeconds(2));
+
+    private (string Car, CarCalendar Calendar, ValueList<Fact> Done, ValueList<Fact> Goals)? _of;
+
+    public TimelineShown? Shown { get; private set; }
+
+    public bool Asking { get; private set; }
+
+    /// <summary>It was worked out in this browser.</summary>
+    public bool OnDevice { get; private set; }
+
+    public ValueList<Fault> Faults { get; private set; } = [];
+
+    /// <summary>What is shown was made for the car as it now stands.</summary>
+    public bool IsFor(Car car, ValueList<Fact> goals) => _of is { } of && of == (car.Id, car.Calendar, car.Done, goals);
+
+    /// <param name="seconds">To look for a better order; 0 for the first.</param>
+    public async Task AskAsync(Car car, ValueList<Fact> goals, double seconds)
+    {
+        if (Asking)
+            return;
+        (Asking, Faults, _of) = (true, [], (car.Id, car.Calendar, car.Done, goals));
+        var reply = await server.TimelineAsync(car.Id, new(goals, seconds));
+        if (!reply.Reached)
+            await Task.Delay(50);
+        var result = reply.Reached ? reply.Result : Here(car, goals);
+        (Asking, OnDevice, Faults) = (false, !reply.Reached, result.Faults);
+        Shown = result.IsGood ? result.Value : null;
+    }
+
+    /// <summary>The timeline if a task began then: at once, without the server. Faults when that does not work.</summary>
+    public Result<TimelineShown> Try(Car car, string task, LocalDateTime start)
+    {
+        var network = Shown!.Network with { Tasks = Shown.Network.Tasks.Select(one => one.Id == task ? one with { FixedStart = start } : one).ToValueList() };
+        var answer = Planned(car, Shown.Plan, network);
+        if (!answer.IsGood)
+            return Result<TimelineShown>.Bad(answer.Faults);
+        return answer.Value.Tasks.Count > 0
+            ? Result<TimelineShown>.Good(new(Shown.Plan, network, answer.Value))
+            : Result<TimelineShown>.Bad(new Fault(task, $"it cannot begin {DayWords.Moment(start)}", "Something it waits for ends later, or it is not in a spell. Move that first, or choose another time."));
+    }
+
+    private Result<TimelineShown> Here(Car car, ValueList<Fact> goals)
+    {
+        var work = TimelineWork.Of(car, goals, new LadderSet([]), new AccessPlanner(new ReducedSolver(mostNodes: NodesOnDevice)));
+        if (!work.IsGood)
+            return Result<TimelineShown>.Bad(work.Faults);
+        if (work.Value.Network is not { } network)
+            return Result<TimelineShown>.Bad(new Fault("goals", "no plan reaches them", "The plan page tells what is in the way."));
+        var answer = Planned(car, work.Value.Plan, network);
+        return answer.IsGood ? Result<TimelineShown>.Good(new(work.Value.Plan, network, answer.Value)) : Result<TimelineShown>.Bad(answer.Faults);
+    }
+
+    private Result<TimelineAnswer> Planned(Car car, Plan plan, TaskNetwork network) => new TimelinePlanner(new FirstScheduler())
+        .Of(new() { Car = car, Network = network, Plan = plan, Now = Instant.FromDateTimeOffset(clock.GetUtcNow()) }, AtOnce);
+}

@@ -1,0 +1,31 @@
+using NodaTime;
+using Refettle.Access;
+using Refettle.Stuck;
+using Refettle.Timeline.Network;
+
+namespace Refettle.Timeline;
+
+/// <summary>A car with the plan for its jobs and goals, and the tasks that follow.</summary>
+/// <param name="Network">Null when no plan reaches the goals; the plan tells why.</param>
+public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
+{
+    /// <param name="further">Goals beside those of the chosen jobs.</param>
+    /// <returns>Faults when there is nothing to do, or the goals cannot be asked of this car.</returns>
+    public static Result<TimelineWork> Of(Car car, ValueList<Fact> further, LadderSet ladders, IAccessPlanner planner, CancellationToken cancel = default)
+    {
+        var jobs = ChosenJobs.Of(car);
+        var question = new Question { Goals = ChosenJobs.Goals(jobs, further) };
+        if (question.Goals.Count == 0 && jobs.Count == 0 && car.Calendar.Tasks.Count == 0)
+            return Result<TimelineWork>.Bad(new Fault("timeline", "there is nothing to do", "Think of jobs, or name goals."));
+        var faults = question.Goals.Count == 0 ? [] : QuestionCheck.Of(car, question);
+        if (faults.Any(fault => fault.Severity == Severity.Error))
+            return Result<TimelineWork>.Bad(faults);
+        var plan = question.Goals.Count == 0 ? new() { Question = question, Status = PlanStatus.Optimal } : planner.Reach(car, question, cancel);
+        return Result<TimelineWork>.Good(new(car, plan, plan.Status == PlanStatus.Impossible ? null
+            : NetworkPlanner.Of(new() { Car = car, Plan = plan, Jobs = jobs, Ladders = ladders })));
+    }
+
+    /// <summary>The question when all of it is done.</summary>
+    /// <exception cref="InvalidOperationException">No plan reaches the goals.</exception>
+    public TimelineQuestion Ask(Instant now) => new() { Car = Car, Network = Network ?? throw new InvalidOperationException("No plan reaches the goals."), Plan = Plan, Now = now };
+}

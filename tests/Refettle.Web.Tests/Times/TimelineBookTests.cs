@@ -1,0 +1,54 @@
+using Microsoft.Extensions.Time.Testing;
+using NodaTime;
+using Refettle.Web.Tests.Garage;
+using Refettle.Web.Times;
+
+namespace Refettle.Web.Tests.Times;
+
+public sealed class TimelineBookTests
+{
+    private static readonly Car Car = new()
+    {
+        Id = "heron",
+        Name = "Heron",
+        Structure = new()
+        {
+            Parts = [new() { Id = "body", Name = "Body", Fixed = true }, new() { Id = "tank", Name = "Tank" }],
+            Joints = [new() { Id = "strap", Holds = ["tank", "body"], Ways = [new() { Id = "w", Tool = "spanner", Open = new(20), Close = new(30) }] }],
+        },
+        Calendar = new() { Spells = [new() { Id = "evenings", First = new(2027, 3, 2), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }] },
+    };
+
+    private static readonly ValueList<Fact> Goals = [Fact.Off("tank")];
+
+    [Fact]
+    public async Task Without_the_server_the_timeline_is_worked_out_here()
+    {
+        var book = await OfflineAsync();
+        Assert.True(book.OnDevice);
+        Assert.Equal(["strip.tank", "refit.tank"], book.Shown!.Answer.Tasks.Select(task => task.Task.Id).Take(2));
+        Assert.Equal(new LocalDateTime(2027, 3, 2, 18, 0), book.Shown.Answer.Tasks[0].Start);
+        Assert.True(book.IsFor(Car, Goals));
+        Assert.False(book.IsFor(Car with { Calendar = CarCalendar.Empty }, Goals));
+    }
+
+    [Fact]
+    public async Task A_move_is_tried_at_once_and_refused_where_it_does_not_work()
+    {
+        var book = await OfflineAsync();
+        var later = book.Try(Car, "strip.tank", new(2027, 3, 4, 19, 0));
+        Assert.Equal(new LocalDateTime(2027, 3, 4, 19, 0), later.Value.Answer.Tasks[0].Start);
+        var asleep = book.Try(Car, "strip.tank", new(2027, 3, 4, 3, 0));
+        Assert.Equal("it cannot begin Thu 2027-03-04 03:00", Assert.Single(asleep.Faults).Found);
+        Assert.Equal(new LocalDateTime(2027, 3, 2, 18, 0), book.Shown!.Answer.Tasks[0].Start);
+    }
+
+    private static async Task<TimelineBook> OfflineAsync()
+    {
+        var server = new FaultyServer { Next = () => FaultyServer.Fate.RequestLost };
+        var book = new TimelineBook(server.Api, new FakeTimeProvider(new(2027, 3, 1, 12, 0, 0, TimeSpan.Zero)));
+        await book.AskAsync(Car, Goals, 0);
+        Assert.Empty(book.Faults);
+        return book;
+    }
+}
