@@ -24,7 +24,7 @@ internal static class SpentVerb
         var settles = new Option<string>("--settles") { Description = "The order or outside work that it pays, by its mark: then only this counts.", HelpName = "mark" };
         var receipt = new Option<string>("--receipt") { Description = "The receipt: the hash of a photo in the log, or where the paper lies." };
         var refund = new Option<bool>("--refund") { Description = "The money came back." };
-        var on = StockWords.Day("--on", "When; by default today.");
+        var on = StockWords.Day(desk, "--on", "When; by default today.");
         return new Command("spent", "Records money that was paid, or came back.") { amount, what, kind, about, settles, receipt, refund, on }
             .Answers(desk, parsed => Kinds.TryGetValue(parsed.GetRequiredValue(kind), out var known)
                 ? OpenShelf.With(desk, parsed, shelf => Reply.To(Settled(shelf, parsed.GetValue(settles)), paid => Record(shelf, new(
