@@ -38,7 +38,7 @@ internal static class Serving
             Clock = desk.Around.Clock,
             Kits = shelf.Kits,
             Start = shelf.Start,
-            Photos = logbook is LogbookStore kept ? PhotoStore.Beside(kept.Path) : null,
+            Photos = PhotoStore.Beside(logbook is LogbookStore kept ? kept.Path : desk.Around.Store),
             Port = port,
             Devices = reach == Reach.ThisMachine ? null : ((IGarageStore)logbook).Devices,
             Certificate = own,

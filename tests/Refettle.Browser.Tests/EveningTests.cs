@@ -1,6 +1,6 @@
 using Microsoft.Playwright;
-using Refettle.Logbook;
 using Refettle.Imaging;
+using Refettle.Logbook;
 using Refettle.Server.Tests;
 using Refettle.Storage;
 

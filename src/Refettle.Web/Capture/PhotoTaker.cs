@@ -1,5 +1,5 @@
-using Refettle.Logbook;
 using Refettle.Imaging;
+using Refettle.Logbook;
 using Refettle.Web.Garage;
 
 namespace Refettle.Web.Capture;

@@ -83,10 +83,10 @@ public sealed class LineReaderTests(DemoCars cars, ITestOutputHelper output) : I
         _ => kind.ToString().ToLowerInvariant(),
     };
 
-    private static string Mirror(string line) => string.Join(' ', line.Split(' ').Select(word => word switch
-    {
-        "left" => "right", "right" => "left", "fl" => "fr", "fr" => "fl", "rl" => "rr", "rr" => "rl", _ => word,
-    }));
+    private static readonly Dictionary<string, string> OtherSide =
+        new[] { ("left", "right"), ("fl", "fr"), ("rl", "rr") }.SelectMany(pair => new[] { pair, (pair.Item2, pair.Item1) }).ToDictionary(pair => pair.Item1, pair => pair.Item2);
+
+    private static string Mirror(string line) => string.Join(' ', line.Split(' ').Select(word => OtherSide.GetValueOrDefault(word, word)));
 
     private string MirrorThing(string thing)
     {

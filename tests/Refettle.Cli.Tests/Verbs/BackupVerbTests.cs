@@ -1,3 +1,5 @@
+using Refettle.Storage;
+
 namespace Refettle.Cli.Tests.Verbs;
 
 public sealed class BackupVerbTests : IDisposable
@@ -15,6 +17,29 @@ public sealed class BackupVerbTests : IDisposable
         Assert.Equal(ExitCode.Store, bench.Run("backup", backup));
         Assert.Equal(ExitCode.Store, bench.Run("restore", backup, "--store", restored));
         Assert.Contains("already", bench.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_photos_go_with_the_backup_and_come_back_with_it()
+    {
+        using var bench = new Bench().WithCar();
+        byte[] picture = [0x89, .. "PNG\r\n"u8, 0x1A, 0x0A, 0, 0, 0, 0, .. "IEND"u8, 0, 0, 0, 0];
+        var hash = PhotoStore.Beside(bench.Around.Store).Keep(picture).Value;
+        var (backup, restored) = (Path.Combine(_folder, "backup"), Path.Combine(_folder, "restored"));
+        Assert.Equal(1, bench.Json("backup", backup).GetProperty("photos").GetInt32());
+        Assert.Equal(1, bench.Json("restore", backup, "--store", restored).GetProperty("photos").GetInt32());
+        Assert.Equal(picture, File.ReadAllBytes(PhotoStore.Beside(restored).PathOf(hash)!));
+    }
+
+    [Fact]
+    public void A_photo_that_the_disk_spoilt_is_told_of()
+    {
+        using var bench = new Bench().WithCar();
+        var photos = PhotoStore.Beside(bench.Around.Store);
+        var hash = photos.Keep([0x89, .. "PNG\r\n"u8, 0x1A, 0x0A, 0, 0, 0, 0, .. "IEND"u8, 0, 0, 0, 0]).Value;
+        File.WriteAllBytes(photos.PathOf(hash)!, [1, 2, 3]);
+        Assert.Equal(ExitCode.Store, bench.Run("backup", Path.Combine(_folder, "backup")));
+        Assert.Contains(hash, bench.Error, StringComparison.Ordinal);
     }
 
     [Fact]
