@@ -44,7 +44,7 @@ internal sealed class AimSearch(ScheduleQuestion question, Builder builder, Effo
             return false;
         model.Model.Minimize(term);
         model.Timings.Hint([.. _best.Starts]);
-        var (status, _, starts) = new ConstraintSearch(effort).Run(model, until, effort.Limits.Work, found => Consider(builder.ToSchedule(found), better));
+        var (status, _, starts) = new ConstraintSearch(effort).Run(model, until, effort.Limits.Work, better: found => Consider(builder.ToSchedule(found), better));
         if (starts is not null)
             Consider(builder.ToSchedule(starts), better);
         return status == CpSolverStatus.Optimal;

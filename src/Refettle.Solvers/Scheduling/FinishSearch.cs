@@ -6,7 +6,10 @@ namespace Refettle.Solvers.Scheduling;
 /// <summary>Looks for the earliest finish.</summary>
 internal sealed class FinishSearch
 {
-    private const int Population = 60;
+    private const int Population = 100;
+
+    /// <summary>Activities placed while breeding, for each unit of work that the solver is given.</summary>
+    private const double PlacedPerWork = 1_000_000;
 
     /// <summary>Breeding and proving take turns: what is easy is proven soon, and what is hard is proven from a better schedule. Each ends at a
     /// part of the time, or after some seconds if those are fewer.</summary>
@@ -40,6 +43,15 @@ internal sealed class FinishSearch
             return;
         var seconds = _effort.Limits.Time.TotalSeconds * share;
         First();
+        if (_effort.Limits.Work is { } work)
+        {
+            if (_best is not null && _makespan > _bound)
+                Breed(_builder, 0, (long)(work * PlacedPerWork / _builder.Network.Count), _effort.Cancel);
+            if (_makespan > _bound)
+                Prove(seconds);
+            return;
+        }
+
         foreach (var (isBreeding, part, most) in Turns)
         {
             var until = Math.Min(part * seconds, most);
@@ -71,20 +83,25 @@ internal sealed class FinishSearch
             Keep(starts);
     }
 
+    /// <summary>Breeds on as many islands as there are workers.</summary>
     private void Breed(double until)
     {
         using var stop = _effort.Until(until);
-        var islands = Enumerable.Range(0, _effort.Limits.Workers).Select(island => Task.Run(() =>
-        {
-            var builder = island == 0 ? _builder : new Builder(_builder.Network);
-            builder.MostRestarts = 20;
-            var search = new GeneticSearch(builder, _best!, new Random(_effort.Limits.Seed * 31 + island), Population);
-            search.Run(_bound, long.MaxValue / 2, Keep, stop.Token);
-            if (search.Makespan <= _bound)
-                stop.Cancel();
-        })).ToArray();
+        var islands = Enumerable.Range(0, _effort.Limits.Workers)
+            .Select(island => Task.Run(() =>
+            {
+                Breed(island == 0 ? _builder : new Builder(_builder.Network), island, long.MaxValue / 2, stop.Token);
+                if (_makespan <= _bound)
+                    stop.Cancel();
+            })).ToArray();
         Task.WaitAll(islands);
         stop.Cancel();
+    }
+
+    private void Breed(Builder builder, int island, long mostBuilt, CancellationToken cancel)
+    {
+        builder.MostPutBack = builder.Network.Count;
+        new GeneticSearch(builder, _best!, new Random(_effort.Limits.Seed * 31 + island), Population).Run(_bound, mostBuilt, Keep, cancel);
     }
 
     private void Prove(double until)
@@ -104,7 +121,7 @@ internal sealed class FinishSearch
             model.Model.AddHint(model.Makespan, _makespan);
         }
 
-        var (status, bound, starts) = new ConstraintSearch(_effort).Run(model, until, _effort.Limits.Work, Keep);
+        var (status, bound, starts) = new ConstraintSearch(_effort).Run(model, until, _effort.Limits.Work, _best is not null && !_builder.Network.HasWindows, Keep);
         if (starts is not null)
             Keep(starts);
         if (status == CpSolverStatus.Infeasible)

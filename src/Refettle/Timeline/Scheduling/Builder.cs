@@ -36,8 +36,8 @@ internal sealed class Builder
     /// <summary>Schedules built so far.</summary>
     public long Built { get; private set; }
 
-    /// <summary>How often one build may put activities back and begin anew.</summary>
-    public int MostRestarts { set => (_forwards.MostRestarts, _backwards.MostRestarts) = (value, value); }
+    /// <summary>How often one build may put an activity back.</summary>
+    public int MostPutBack { set => (_forwards.MostPutBack, _backwards.MostPutBack) = (value, value); }
 
     /// <summary>The activity that was too late for its deadline in the last build forwards; below 0 when there was none.</summary>
     public int Late => _forwards.Late;

@@ -65,22 +65,34 @@ internal sealed class GeneticSearch
             var width = Makespan * (0.1 + 0.9 * member / _left.Length);
             for (var i = 0; i < _count; i++)
                 _keys[i] = Best[i] * 16L + (long)(16 * width * _random.NextDouble());
-            if (goesOn())
-                Build(_left, _leftEnd, member, toRight: false, Makespan, better);
+            if (!goesOn())
+                continue;
+            _leftEnd[member] = Build(toRight: false, Makespan, better);
+            _child.CopyTo(_left[member], 0);
         }
     }
 
+    /// <summary>Each member has two children with its mate, one with either as the mother; the better one takes its place on the other side.
+    /// No child is changed at random: here that does harm.</summary>
     private void Breed(int[][] from, int[] fromEnd, int[][] to, int[] toEnd, bool toRight, Func<bool> goesOn, Action<int[]>? better)
     {
         for (var member = 0; member < from.Length && goesOn(); member++)
         {
             if (fromEnd[member] >= WorkTime.Never)
                 continue;
-            var mate = Mate(fromEnd, member);
-            Cross(from[member], from[mate], fromEnd[member], toRight);
-            toEnd[member] = WorkTime.Never;
-            if (!Build(to, toEnd, member, toRight, fromEnd[member], better))
-                (to[member], toEnd[member]) = ([.. from[member]], fromEnd[member]);
+            from[member].CopyTo(to[member], 0);
+            var (end, mate) = (WorkTime.Never, Mate(fromEnd, member));
+            foreach (var (mother, father) in ((int, int)[])[(member, mate), (mate, member)])
+            {
+                Cross(from[mother], from[father], fromEnd[mother], toRight);
+                var childEnd = Build(toRight, fromEnd[mother], better);
+                if (childEnd > end || childEnd >= WorkTime.Never)
+                    continue;
+                _child.CopyTo(to[member], 0);
+                end = childEnd;
+            }
+
+            toEnd[member] = end < WorkTime.Never ? end : fromEnd[member];
         }
     }
 
@@ -101,18 +113,14 @@ internal sealed class GeneticSearch
             var (at, other) = toRight ? (_builder.Network.Finish(i, mother[i]), _builder.Network.Finish(i, father[i])) : (mother[i], father[i]);
             _keys[i] = 4L * (at < from ? at - WorkTime.Never : at > from + length ? at + WorkTime.Never : other) + _random.Next(4);
         }
-
-        for (var mutation = _random.Next(3); mutation > 0; mutation--)
-        {
-            var (one, other) = (_random.Next(_count), _random.Next(_count));
-            (_keys[one], _keys[other]) = (_keys[other], _keys[one]);
-        }
     }
 
-    private bool Build(int[][] population, int[] ends, int member, bool toRight, int finish, Action<int[]>? better)
+    /// <summary>Builds a child.</summary>
+    /// <returns>How long it is; <see cref="WorkTime.Never"/> when none came of it.</returns>
+    private int Build(bool toRight, int finish, Action<int[]>? better)
     {
         if (toRight ? !_builder.Backwards(_keys, finish, _child) : !_builder.Forwards(_keys, _child))
-            return false;
+            return WorkTime.Never;
         var makespan = _builder.Makespan(_child);
         if (toRight)
         {
@@ -128,9 +136,7 @@ internal sealed class GeneticSearch
             better?.Invoke(Best);
         }
 
-        _child.CopyTo(population[member], 0);
-        ends[member] = makespan;
-        return true;
+        return makespan;
     }
 
     private int FirstStart()

@@ -49,7 +49,7 @@ internal sealed class Network
 
     public Cycles Cycles { get; }
 
-    /// <summary>When each resource is open; null when always. Only of a network that runs forwards.</summary>
+    /// <summary>When each resource is open; null when always.</summary>
     public WorkTime?[] ResourceTime { get; private set; } = [];
 
     public bool HasDone => Array.Exists(IsDone, done => done);
@@ -73,6 +73,7 @@ internal sealed class Network
     {
         var mirrors = _time.OfType<WorkTime>().Distinct().ToDictionary(time => time, time => time.Mirrored(0));
         var mirror = new Network(Count, Capacity, Duration, [.. _time.Select(time => time is null ? null : mirrors[time])], _isUnbroken, Needs, [.. Arcs.Select(arc => arc.Mirrored)]);
+        mirror.ResourceTime = [.. ResourceTime.Select(time => time?.Mirrored(0))];
         for (var i = 0; i < Count; i++)
         {
             (mirror.Release[i], mirror.Deadline[i]) = (-Deadline[i], -Release[i]);

@@ -8,7 +8,7 @@ namespace Refettle.Timeline.Scheduling;
 public sealed record ReplanQuestion(Project Project, ValueList<int?> Known, int Now, int Day = 1440)
 {
     /// <summary>How much later than the earliest known finish it may finish for the sake of fewer moves, in parts of what is still ahead.</summary>
-    public double Patience { get; init; } = 0.005;
+    public double Patience { get; init; } = 0.01;
 }
 
 /// <summary>A schedule that goes on from another.</summary>

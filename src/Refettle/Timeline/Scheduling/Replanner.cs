@@ -3,7 +3,7 @@ namespace Refettle.Timeline.Scheduling;
 /// <summary>Replans within the time of a keystroke. It first looks how early all can be finished, breeding from the order known before;
 /// then it lets everything start where it started before, or as much earlier as that finish asks; then it takes back single moves.</summary>
 /// <param name="work">Activities placed altogether while looking: a measure of effort that does not depend on the machine.</param>
-public sealed class Replanner(int work = 600_000)
+public sealed class Replanner(int work = 150_000)
 {
     public ReplanAnswer Replan(ReplanQuestion question, int seed = 1, CancellationToken cancel = default)
     {
@@ -32,7 +32,7 @@ public sealed class Replanner(int work = 600_000)
         first.Run(most / 10, bound, cancel);
         if (first.Best is null)
             return null;
-        builder.MostRestarts = 20;
+        builder.MostPutBack = builder.Network.Count;
         var search = new GeneticSearch(builder, first.Best, random, population: 12);
         search.Run(bound, most / 2, null, cancel);
         return builder.ToSchedule(search.Best);

@@ -1,7 +1,7 @@
 namespace Refettle.Timeline.Scheduling;
 
 /// <summary>Serial schedule generation: takes activities one by one from a list and starts each as early as lags, windows and resources
-/// allow. Where one comes too late for a lag's upper end, the activity that set that end is put back and all is built anew
+/// allow. Where one comes too late for a lag's upper end, all is taken back to the activity that set that end, which then starts later
 /// (an unscheduling step, after Franck, Neumann and Schwindt, OR Spektrum 23, 2001).</summary>
 internal sealed class SerialGeneration
 {
@@ -14,16 +14,23 @@ internal sealed class SerialGeneration
     private readonly int[] _culprit;
     private readonly bool[] _isPlaced;
     private readonly Queue<int> _changed = new();
+    private readonly Stack<(int Activity, int Place, int Trail)> _placed = new();
+    private readonly Stack<(int Activity, int Earliest, int Latest, int Culprit)> _trail = new();
+
+    private int[]? _known;
+    private int _knownFloor;
+    private int[] _knownRelease = [];
 
     public SerialGeneration(Network network)
     {
         (_network, _usage, _horizon) = (network, Usage.For(network), Propagation.Horizon(network));
         (_release, _earliest, _latest) = (new int[network.Count], new int[network.Count], new int[network.Count]);
         (_culprit, _isPlaced) = (new int[network.Count], new bool[network.Count]);
+        MostPutBack = 4 * network.Count + 200;
     }
 
-    /// <summary>How often it may put back and begin anew.</summary>
-    public int MostRestarts { get; set; } = 200;
+    /// <summary>How often one build may put an activity back.</summary>
+    public int MostPutBack { get; set; }
 
     /// <summary>The activity that came too late for its own deadline, when the last build failed for that; else below 0.</summary>
     public int Late { get; private set; } = -1;
@@ -38,23 +45,15 @@ internal sealed class SerialGeneration
     {
         for (var i = 0; i < _release.Length; i++)
             _release[i] = releases is null ? _network.Release[i] : Math.Max(releases[i], _network.Release[i]);
-        for (var restart = 0; restart <= MostRestarts; restart++)
-        {
-            if (!Prepare(floor))
-                return false;
-            var failed = PlaceAll(list, starts, out var by);
-            if (failed < 0)
-                return true;
-            if (!PutBack(failed, by, starts))
-                return false;
-        }
-
-        return false;
+        Late = -1;
+        return Prepare(floor) && PlaceAll(list, starts);
     }
 
     private bool Prepare(int floor)
     {
         _usage.Clear(floor);
+        _placed.Clear();
+        _trail.Clear();
         Array.Clear(_isPlaced);
         for (var i = 0; i < _latest.Length; i++)
             (_latest[i], _culprit[i]) = (_network.Deadline[i] >= WorkTime.Never ? WorkTime.Never : _network.LastStart(i, _network.Deadline[i]), -1);
@@ -65,38 +64,41 @@ internal sealed class SerialGeneration
             return true;
         }
 
-        if (Propagation.Earliest(_network, floor, _horizon, _release) is not { } earliest)
-            return false;
-        Array.Copy(earliest, _earliest, earliest.Length);
-        return true;
-    }
-
-    /// <summary>The activity that could not be placed, and by how much it came too late; below 0 when all are placed.</summary>
-    private int PlaceAll(ReadOnlySpan<int> list, int[] starts, out int by)
-    {
-        by = 0;
-        if (_network.HasDone)
-            PlaceDone(starts);
-        foreach (var i in list)
+        // What follows from lags alone is the same for every list, as long as floor and releases are.
+        if (_known is null || floor != _knownFloor || !_release.AsSpan().SequenceEqual(_knownRelease))
         {
-            if (_isPlaced[i])
-                continue;
-            var start = _usage.FirstFit(i, _earliest[i]);
-            if (start > _latest[i] || start >= WorkTime.Never)
-            {
-                by = start - _latest[i];
-                return i;
-            }
-
-            var failed = Place(i, start, starts);
-            if (failed >= 0)
-            {
-                by = _earliest[failed] - _latest[failed];
-                return failed;
-            }
+            _known = Propagation.Earliest(_network, floor, _horizon, _release);
+            (_knownFloor, _knownRelease) = (floor, [.. _release]);
         }
 
-        return -1;
+        _known?.CopyTo(_earliest, 0);
+        return _known is not null;
+    }
+
+    private bool PlaceAll(ReadOnlySpan<int> list, int[] starts)
+    {
+        if (_network.HasDone)
+            PlaceDone(starts);
+        var putBack = 0;
+        for (var place = 0; place < list.Length; place++)
+        {
+            var i = list[place];
+            if (_isPlaced[i])
+                continue;
+            var start = _usage.FirstFit(i, Math.Max(_earliest[i], _release[i]));
+            var by = start - _latest[i];
+            var failed = by > 0 || start >= WorkTime.Never ? i : Place(i, place, start, starts);
+            if (failed < 0)
+                continue;
+            if (failed != i || by <= 0)
+                by = _earliest[failed] - _latest[failed];
+            place = ++putBack > MostPutBack ? -1 : PutBack(failed, by, starts);
+            if (place < 0)
+                return false;
+            place--;
+        }
+
+        return true;
     }
 
     private void PlaceDone(int[] starts)
@@ -104,12 +106,14 @@ internal sealed class SerialGeneration
         for (var i = 0; i < starts.Length; i++)
         {
             if (_network.IsDone[i])
-                Place(i, _network.DoneFrom[i], starts);
+                Place(i, -1, _network.DoneFrom[i], starts);
         }
     }
 
-    private int Place(int i, int start, int[] starts)
+    private int Place(int i, int place, int start, int[] starts)
     {
+        if (place >= 0 && _network.Cycles.Any)
+            _placed.Push((i, place, _trail.Count));
         starts[i] = start;
         _isPlaced[i] = true;
         _usage.Hold(i, start, _network.Finish(i, start));
@@ -129,6 +133,7 @@ internal sealed class SerialGeneration
         var after = _network.After(arc, start);
         if (after <= _earliest[arc.To])
             return;
+        Remember(arc.To);
         _earliest[arc.To] = after;
         if (_network.Cycles.Of(arc.To) >= 0)
             _changed.Enqueue(arc.To);
@@ -141,6 +146,7 @@ internal sealed class SerialGeneration
         var before = _network.Before(arc, start);
         if (before >= _latest[arc.From])
             return;
+        Remember(arc.From);
         (_latest[arc.From], _culprit[arc.From]) = (before, culprit);
         _changed.Enqueue(arc.From);
     }
@@ -172,13 +178,37 @@ internal sealed class SerialGeneration
         return -1;
     }
 
-    private bool PutBack(int failed, int by, int[] starts)
+    private void Remember(int i)
+    {
+        if (_network.Cycles.Any)
+            _trail.Push((i, _earliest[i], _latest[i], _culprit[i]));
+    }
+
+    /// <summary>Takes back all down to the activity that set the end, and makes that one later.</summary>
+    /// <returns>Its place in the list; below 0 when nothing can be done.</returns>
+    private int PutBack(int failed, int by, int[] starts)
     {
         var culprit = _culprit[failed];
         Late = culprit < 0 ? failed : -1;
         if (culprit < 0 || _network.IsDone[culprit] || by <= 0 || by >= WorkTime.Never / 2)
-            return false;
+            return -1;
         _release[culprit] = _network.Start(culprit, starts[culprit] + by);
-        return _release[culprit] < _horizon;
+        if (_release[culprit] >= _horizon)
+            return -1;
+        while (_placed.TryPop(out var last))
+        {
+            _isPlaced[last.Activity] = false;
+            _usage.Free(last.Activity, starts[last.Activity], _network.Finish(last.Activity, starts[last.Activity]));
+            while (_trail.Count > last.Trail)
+            {
+                var (i, earliest, latest, before) = _trail.Pop();
+                (_earliest[i], _latest[i], _culprit[i]) = (earliest, latest, before);
+            }
+
+            if (last.Activity == culprit)
+                return last.Place;
+        }
+
+        return -1;
     }
 }

@@ -77,6 +77,12 @@ internal sealed class UnitUsage : Usage
             _free[at] -= need;
     }
 
+    public override void Free(int activity, int start, int finish)
+    {
+        for (var at = start - _origin; at < finish - _origin && _need[activity] != 0; at++)
+            _free[at] += _need[activity];
+    }
+
     private static ulong Word(int[] needs, int width)
     {
         var word = 0UL;

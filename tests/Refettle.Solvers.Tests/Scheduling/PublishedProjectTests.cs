@@ -1,0 +1,48 @@
+using System.Globalization;
+using Refettle.Peers.Projects;
+using Refettle.Solvers.Scheduling;
+using Refettle.Solvers.Tests.Published;
+using Refettle.Timeline;
+using Refettle.Timeline.Scheduling;
+
+namespace Refettle.Solvers.Tests.Scheduling;
+
+/// <summary>Published instances against their published best finishes: PSPLIB j30 (Kolisch and Sprecher 1996, optima of the Ghent list of
+/// September 2024) and ProGen/max (Kolisch, Schwindt and Sprecher 1999). A sample; all of them with the bench's psplib.</summary>
+public sealed class PublishedProjectTests
+{
+    private static readonly ScheduleLimits Limits = new(TimeSpan.FromMinutes(2));
+
+    [SharedDataTheory]
+    [InlineData("rcpsp_sm", "j30", 30)]
+    [InlineData("rcpsp_max", "ubo10", 6)]
+    [InlineData("rcpsp_max", "ubo20", 15)]
+    [InlineData("rcpsp_max", "j10", 20)]
+    [InlineData("rcpsp_max", "j20", 30)]
+    public void The_finish_is_the_published_one(string collection, string set, int every)
+    {
+        var rows = SharedData.Read(collection, "best_known.csv").Split('\n').Select(line => line.Split(',')).ToList();
+        int Column(string name) => Array.IndexOf(rows[0], name);
+        var instances = rows.Where(row => row[0] == set).Where((_, place) => place % every == 2).ToList();
+        Assert.NotEmpty(instances);
+        foreach (var row in instances)
+        {
+            var project = PublishedProject.Parse(SharedData.Read(collection, set, row[1]), Path.GetExtension(row[1]));
+            var answer = new ConstraintScheduler().Solve(new(project), Limits);
+            var expected = row[Column("status")] == "infeasible" ? (int?)null : int.Parse(row[Column("best_ub")], CultureInfo.InvariantCulture);
+            Assert.Equal((row[1], expected), (row[1], answer.Schedule?.Makespan));
+            Assert.Equal(expected is null ? ScheduleStatus.Impossible : ScheduleStatus.Optimal, answer.Status);
+            Assert.Empty(answer.Schedule is { } schedule ? ScheduleCheck.Of(project, schedule) : []);
+        }
+    }
+
+    [SharedDataTheory]
+    [InlineData("j30", "j301_1.sm")]
+    [InlineData("j60", "j6013_1.sm")]
+    public void The_critical_path_is_the_published_one(string set, string name)
+    {
+        var rows = SharedData.Read("rcpsp_sm", "best_known.csv").Split('\n').Select(line => line.Split(',')).ToList();
+        var expected = int.Parse(rows.Single(row => row.Length > 3 && row[0] == set && row[1] == name)[3], CultureInfo.InvariantCulture);
+        Assert.Equal(expected, CriticalPath.Length(PublishedProject.Parse(SharedData.Read("rcpsp_sm", set, name), ".sm")));
+    }
+}
