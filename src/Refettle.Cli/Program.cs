@@ -7,11 +7,14 @@ using Refettle.Solvers;
 using Refettle.Solvers.Scheduling;
 
 using var interrupt = new CancellationTokenSource();
-using var interruptSignal = PosixSignalRegistration.Create(PosixSignal.SIGINT, context =>
+void Stop(PosixSignalContext context)
 {
     context.Cancel = !interrupt.IsCancellationRequested;
     interrupt.Cancel();
-});
+}
+
+using var interruptSignal = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
+using var terminateSignal = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var around = new Surroundings
 {
