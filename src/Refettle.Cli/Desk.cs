@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Refettle.Access;
 using Refettle.Logbook;
+using Refettle.Scope;
 using Refettle.Sheets;
 using Refettle.Stock;
 using Refettle.Stuck;
@@ -12,6 +13,7 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
 {
     private readonly Dictionary<string, OpenCar> _cars = [];
     private readonly Lazy<IAccessPlanner> _planner = new(around.Planner);
+    private readonly Lazy<IScopePlanner> _scoper = new(around.Scoper);
     private ILogbook? _logbook;
     private Result<KitShelf>? _kits;
     private string? _path;
@@ -24,6 +26,8 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
     public bool IsQuiet { get; set; }
 
     public IAccessPlanner Planner => _planner.Value;
+
+    public IScopePlanner Scoper => _scoper.Value;
 
     /// <summary>Runs one line as the shell would.</summary>
     public ExitCode Run(IReadOnlyList<string> words) => run(words);

@@ -36,6 +36,7 @@ internal static class Serving
             Ladders = desk.Ladders() is { IsGood: true } ladders ? ladders.Value : new([]),
             Scheduler = desk.Around.Scheduler,
             Clock = desk.Around.Clock,
+            Scoper = desk.Scoper,
             Kits = shelf.Kits,
             Start = shelf.Start,
             Photos = PhotoStore.Beside(logbook is LogbookStore kept ? kept.Path : desk.Around.Store),

@@ -1,5 +1,8 @@
 using Refettle.Access;
+using Refettle.Access.Derivation;
 using Refettle.Logbook;
+using Refettle.Scope;
+using Refettle.Solvers;
 using Refettle.Timeline.Scheduling;
 
 namespace Refettle.Cli;
@@ -30,6 +33,9 @@ internal sealed record Surroundings
 
     /// <summary>Makes the planner when the first question is asked: its native library takes time to load.</summary>
     public required Func<IAccessPlanner> Planner { get; init; }
+
+    /// <summary>Makes the planner of the scope when it is first asked.</summary>
+    public Func<IScopePlanner> Scoper { get; init; } = () => new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver());
 
     /// <summary>Makes the scheduler when the first timeline is asked for.</summary>
     public Func<IScheduler> Scheduler { get; init; } = () => new FirstScheduler();

@@ -5,6 +5,7 @@ using Refettle.Access;
 using Refettle.Access.Derivation;
 using Refettle.Server;
 using Refettle.Sheets;
+using Refettle.Scope;
 using Refettle.Solvers;
 using Refettle.Solvers.Scheduling;
 using Refettle.Storage;
@@ -26,6 +27,7 @@ await using var server = RefettleHost.Build(new()
     Logbook = logbook,
     Planner = new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())),
     Scheduler = () => new ConstraintScheduler(),
+    Scoper = new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver()),
     Kits = shelf.Value.Kits,
     Start = shelf.Value.Start,
     Photos = PhotoStore.Beside(logbook.Path),

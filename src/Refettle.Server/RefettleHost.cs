@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Diagnostics;
 using Refettle.Access;
 using Refettle.Kits;
 using Refettle.Logbook;
+using Refettle.Scope;
 using Refettle.Server.Api;
 using Refettle.Server.Guards;
 using Refettle.Server.Pairing;
@@ -31,6 +32,9 @@ public sealed record HostOptions
     public Func<IScheduler> Scheduler { get; init; } = () => new FirstScheduler();
 
     public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>Null leaves questions about the scope unanswered.</summary>
+    public IScopePlanner? Scoper { get; init; }
 
     /// <summary>What can be added to a car.</summary>
     public ValueList<Kit> Kits { get; init; } = [];
@@ -72,6 +76,8 @@ public static class RefettleHost
         PairingRoutes.AddLimit(builder.Services);
         if (options.Planner is { } planner)
             builder.Services.AddSingleton(planner);
+        if (options.Scoper is { } scoper)
+            builder.Services.AddSingleton(scoper);
         var app = builder.Build();
         Guard(app);
         Route(app, options, doorway);
@@ -115,6 +121,7 @@ public static class RefettleHost
         PhotoRoutes.Map(api, options.Photos);
         PairingRoutes.Map(app, api, doorway, options.Certificate?.Authority);
         TimelineRoutes.Map(api);
+        ScopeRoutes.Map(api);
         api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));
         app.MapStaticAssets();
         app.MapFallbackToFile("index.html");

@@ -29,6 +29,7 @@ public sealed class JsonTests
         ["orders", "back", "plater", "part rr-clip", "--found", "bright"], ["orders"],
         ["job", "add", "clips", "goals=off(rr-clip)", "worth=10", "work=5 min"], ["job", "set", "clips", "wish=must"], ["job", "list"], ["job", "done", "clips"], ["job", "drop", "clips"],
         ["means", "budget=900", "hours=20 h", "by=2027-05-08"], ["means"],
+        ["job", "add", "clips", "goals=off(rr-clip)", "worth=100", "work=5 min"], ["scope"], ["scope", "--try", "clips"], ["scope", "--frontier", "--points", "3"], ["choose", "clips"],
         ["devices"], ["doctor"],
         ["spell", "list"], ["spell", "zone", "Europe/Berlin"], ["spell", "add", "evenings", "--on", "tue,thu", "--from", "18:30", "--until", "21:30", "--last", "+6w"],
         ["spell", "miss", "evenings", "thu"], ["spell", "add", "once", "--from", "9:00", "--until", "12:00", "--first", "+3d"], ["spell", "remove", "once"], ["meet", "sat+6w", "--what", "meeting"],

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Refettle.Access;
 using Refettle.Access.Derivation;
+using Refettle.Scope;
 using Refettle.Solvers;
 using Refettle.Storage;
 using Refettle.Web.Garage;
@@ -38,7 +39,7 @@ internal sealed partial class TestGarage : IAsyncDisposable
         var folder = Directory.CreateTempSubdirectory("refettle-").FullName;
         var logbook = LogbookStore.Open(Path.Combine(folder, "test.db"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
         Assert.True(logbook.Write(SmallCar.Id, SmallCar.Happenings).IsGood);
-        var server = RefettleHost.Build(new() { Logbook = logbook, Planner = planner, Kits = kits?.Kits ?? SmallKit.All, Start = kits?.Start ?? Structure.Empty, Photos = PhotoStore.Beside(logbook.Path), Devices = toNetwork ? logbook.Devices : null });
+        var server = RefettleHost.Build(new() { Logbook = logbook, Planner = planner, Scoper = planner is null ? null : new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver()), Kits = kits?.Kits ?? SmallKit.All, Start = kits?.Start ?? Structure.Empty, Photos = PhotoStore.Beside(logbook.Path), Devices = toNetwork ? logbook.Devices : null });
         await server.StartAsync();
         return new(folder, logbook, server);
     }

@@ -27,6 +27,8 @@ internal static class VerbList
         ["compare"] = CompareVerb.Make,
         ["job"] = JobVerb.Make,
         ["means"] = MeansVerb.Make,
+        ["scope"] = ScopeVerb.Make,
+        ["choose"] = ChooseVerb.Make,
         ["done"] = DoneVerb.Make,
         ["back"] = BackVerb.Make,
         ["stance"] = StanceVerb.Make,

@@ -8,7 +8,7 @@ namespace Refettle.Server.Api;
 /// <summary>The heavy questions, asked of the car as its log tells it.</summary>
 internal static class QuestionRoutes
 {
-    private const long MostBytes = 200_000;
+    internal const long MostBytes = 200_000;
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
 
     public static void Map(IEndpointRouteBuilder api)
@@ -21,18 +21,19 @@ internal static class QuestionRoutes
 
     private static void Map<T>(IEndpointRouteBuilder api, string verb, Func<IAccessPlanner, Car, Question, CancellationToken, T> answer) =>
         api.MapPost($"cars/{{car}}/{verb}", (string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken cancel) =>
-            AnswerAsync<Question, T>(car, request, garage, planner, QuestionCheck.Of, answer, cancel)).WithMetadata(new BodyLimit(MostBytes));
+            AnswerAsync<IAccessPlanner, Question, T>(car, request, garage, planner, QuestionCheck.Of, answer, cancel)).WithMetadata(new BodyLimit(MostBytes));
 
     private static Task<IResult> CompareAsync(string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken cancel) =>
-        AnswerAsync<Pair, Comparison>(car, request, garage, planner, FaultsOf, (asked, of, pair, stop) => asked.Compare(of, pair.First, pair.Second, stop), cancel);
+        AnswerAsync<IAccessPlanner, Pair, Comparison>(car, request, garage, planner, FaultsOf, (asked, of, pair, stop) => asked.Compare(of, pair.First, pair.Second, stop), cancel);
 
     private static ValueList<Fault> FaultsOf(Car car, Pair pair) =>
         [.. QuestionCheck.Of(car, new() { Goals = pair.First }), .. QuestionCheck.Of(car, new() { Goals = pair.Second })];
 
     /// <summary>Whoever leaves, or waits too long, ends the search; the best answer so far is then given with its bound.</summary>
-    private static async Task<IResult> AnswerAsync<TAsked, T>(
-        string id, HttpRequest request, Garage garage, IAccessPlanner? planner,
-        Func<Car, TAsked, ValueList<Fault>> check, Func<IAccessPlanner, Car, TAsked, CancellationToken, T> answer, CancellationToken left)
+    internal static async Task<IResult> AnswerAsync<TPlanner, TAsked, T>(
+        string id, HttpRequest request, Garage garage, TPlanner? planner,
+        Func<Car, TAsked, ValueList<Fault>> check, Func<TPlanner, Car, TAsked, CancellationToken, T> answer, CancellationToken left)
+        where TPlanner : class
     {
         if (planner is null)
             return Problems.Of(StatusCodes.Status503ServiceUnavailable, "This server has no planner", "Start it with the planner, or ask on the command line.");

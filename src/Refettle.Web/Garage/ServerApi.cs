@@ -2,6 +2,7 @@ using System.Net.Http.Json;
 using System.Text.Json;
 using Refettle.Access;
 using Refettle.Logbook;
+using Refettle.Scope;
 
 namespace Refettle.Web.Garage;
 
@@ -41,6 +42,15 @@ public sealed class ServerApi(HttpClient http)
         PostAsync<ValueList<OtherPlan>>($"api/cars/{car}/others", question);
 
     public Task<Reply<TimelineShown>> TimelineAsync(string car, TimelineAsked asked) => PostAsync<TimelineShown>($"api/cars/{car}/timeline", asked);
+
+    public Task<Reply<ScopeAnswer>> ScopeAsync(string car, ScopeQuestion question) => PostAsync<ScopeAnswer>($"api/cars/{car}/scope", question);
+
+    /// <summary>The plan is not needed for it, and not sent.</summary>
+    public Task<Reply<ScopeReasons>> ScopeReasonsAsync(string car, ScopeAnswer answer) => PostAsync<ScopeReasons>($"api/cars/{car}/scope/reasons", answer with { Plan = null });
+
+    public Task<Reply<ValueList<FrontierPoint>>> FrontierAsync(string car, FrontierQuestion question) => PostAsync<ValueList<FrontierPoint>>($"api/cars/{car}/scope/frontier", question);
+
+    public Task<Reply<Brake>> BrakeAsync(string car, BrakeQuestion question) => PostAsync<Brake>($"api/cars/{car}/scope/add", question);
 
     private Task<Reply<T>> GetAsync<T>(string path) => AskAsync<T>(new(HttpMethod.Get, path));
 

@@ -5,6 +5,7 @@ public static class RoomList
 {
     private const string When = "When is what done?";
     private const string Comes = "What comes off?";
+    private const string Worth = "What is worth doing?";
     private const string Lies = "Where is it?";
     private const string Together = "How does it go back together?";
     private const string Have = "What do I have, what must I order?";
@@ -17,6 +18,7 @@ public static class RoomList
         new(When, "Tonight", "What can be finished in the time there is now.", "tonight"),
         new(When, "Spells", "When you are in the garage, and the date to meet.", "spells"),
         new(Comes, "Other ways", "The next best plans, and what else comes within reach.", "others"),
+        new(Worth, "Scope", "Jobs, what each takes given the rest, what fits your days and money.", "scope"),
         new(Lies, "Bags", "What is in which bag, what it belongs to, what is left over.", "bags"),
         new(Lies, "Photos", "All pictures, newest first.", "photos"),
         new(Together, "Close up", "The next thing to put back: how tight, which bag, what the strip remembers.", "close"),

@@ -45,3 +45,9 @@ public sealed record Brake(string Job, JobCost? Cost, ValueList<Breach> Breaches
 /// <param name="Needed">Minutes, money or days that are needed.</param>
 /// <param name="Given">Minutes, money or days that there are.</param>
 public sealed record Breach(ScopeLimit Limit, decimal Needed, decimal Given);
+
+/// <summary>Asks for a frontier.</summary>
+public sealed record FrontierQuestion(ScopeQuestion Question, ScopeLimit Limit, int Points);
+
+/// <summary>Asks whether a job fits.</summary>
+public sealed record BrakeQuestion(ScopeQuestion Question, string Job);

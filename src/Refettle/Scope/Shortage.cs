@@ -6,11 +6,20 @@ namespace Refettle.Scope;
 internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, LimitedCore core, CancellationToken cancel)
 {
     // Where less can be had by other ways to open the same, that is tried so often before giving up.
-    private const int MostRounds = 8;
+    private const int MostRounds = 5;
 
-    /// <summary>For time and for money the best that can be done with a little less than is spent; none where only musts are left.</summary>
+    /// <summary>For what there is least of, the best that can be done with a hundredth less than is spent; none where only musts are left.
+    /// Where nothing is limited, for time and for money.</summary>
     public ValueList<DropFirst> First() =>
-        new[] { ScopeLimit.Time, ScopeLimit.Money }.Select(Of).OfType<DropFirst>().ToValueList();
+        new[] { ScopeLimit.Time, ScopeLimit.Money }.Where(IsShort).Select(Of).OfType<DropFirst>().ToValueList();
+
+    private bool IsShort(ScopeLimit limit)
+    {
+        var (time, budget) = (answer.Question.Time, answer.Question.Budget);
+        return (time is null && budget is null) || (limit == ScopeLimit.Time
+            ? time is { } most && answer.Sum.Time.Value > most.Value * 0.9m
+            : budget is { } money && answer.Sum.Money.Amount > money.Amount * 0.9m);
+    }
 
     private DropFirst? Of(ScopeLimit limit)
     {
@@ -37,12 +46,13 @@ internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, Limited
             answer.Gain - sum.Gain(problem.PerHour), sum, less.IsOptimal);
     }
 
-    /// <summary>A little less than is spent.</summary>
+    /// <summary>A hundredth less than is spent.</summary>
     private long[] Less(ScopeLimit limit, ScopeSum sum)
     {
         var question = answer.Question;
         var most = limit == ScopeLimit.Time ? ScopeProblem.Most(sum.Time, question.Budget) : ScopeProblem.Most(question.Time, sum.Money);
-        most[limit == ScopeLimit.Time ? 0 : 1]--;
+        var index = limit == ScopeLimit.Time ? 0 : 1;
+        most[index] -= 1 + (most[index] / 100);
         return most;
     }
 }
