@@ -12,6 +12,7 @@ public sealed class JsonTests
         ["set", "part", "rl-clip", "name=Rear left clip", "--new"], ["set", "joint", "rl-clip-seat", "kind=clip", "holds=rl-clip,body", "--new"],
         ["mirror", "rl"], ["block", "off(rl-clip)", "--by", "off(rr-clip)"], ["show", "part", "rl-clip"], ["holds", "rl-clip"], ["stuck", "rl-clip-seat"],
         ["tried", "rl-clip-seat", "--step", "ease", "--outcome", "held", "--minutes", "4"], ["open-up", "rl-clip-seat", "rr-clip-seat"],
+        ["tool-reach", "rl-clip-seat", "ease", "no", "--once", "off(rr-clip)"], ["leave", "rl-clip-seat", "ease", "--why", "clips are coming"], ["soak"],
         ["find", "rl-clip"], ["find", "rl-clip", "rounded"], ["find", "rl-clip", "--measured", "gap", "--value", "0.4mm", "0.5mm", "--step", "0.1mm"],
         ["limit", "rl-clip", "gap", "--most", "0.6mm", "--whose", "mine"], ["estimate", "rl-clip", "price=4", "lead-days=3"],
         ["verdict"], ["verdict", "rl-clip", "--decide", "replace"], ["baseline"], ["baseline", "shims", "none"], ["reach", "free(rl-clip)"],

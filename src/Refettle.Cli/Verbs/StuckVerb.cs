@@ -26,8 +26,8 @@ internal static class StuckVerb
         ValueList<Fault> unknown = [.. Missing(Unknown.Joint(car.Structure, joint)), .. atHand.Shielded.Where(part => part != AtHand.All).SelectMany(part => Missing(Unknown.Part(car.Structure, part)))];
         return unknown.Count > 0 ? Reply.Bad(unknown) : Reply.To(desk.Ladders(), ladders =>
         {
-            var answer = StuckAdvice.Of(car, joint, ladders, OpenShelf.AtHand(desk, parsed, car, joint, ladders, atHand));
-            return new(StuckView.Of(answer), answer);
+            var answer = StuckAdvice.Of(car, joint, ladders, OpenShelf.AtHand(desk, parsed, car, joint, ladders, atHand), desk.Around.Clock.GetUtcNow());
+            return new(StuckView.Of(answer, desk.Around.Clock.GetUtcNow()), answer);
         });
     }
 

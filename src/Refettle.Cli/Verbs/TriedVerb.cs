@@ -44,8 +44,8 @@ internal static class TriedVerb
         var attempt = new Try(joint, rung, becomes, isSoaked, minutes is { } took ? new Minutes(took) : null);
         return desk.Record(open, [new Tried(attempt)], now =>
         {
-            var answer = StuckAdvice.Of(now.Car, joint, ladders, OpenShelf.AtHand(desk, parsed, now.Car, joint, ladders, AtHand.Nothing));
-            return new(StuckView.Of(answer), answer);
+            var answer = StuckAdvice.Of(now.Car, joint, ladders, OpenShelf.AtHand(desk, parsed, now.Car, joint, ladders, AtHand.Nothing), desk.Around.Clock.GetUtcNow());
+            return new(StuckView.Of(answer, desk.Around.Clock.GetUtcNow()), answer);
         });
     }
 }

@@ -11,11 +11,13 @@ internal static class StuckView
 
     private static readonly string[] Levels = ["by hand", "light", "firm", "hard", "solid"];
 
-    public static IRenderable Of(StuckAnswer answer) => new Rows(
+    public static IRenderable Of(StuckAnswer answer, DateTimeOffset now) => new Rows(
         new Markup($"[bold]{answer.Joint.Safe()}[/] is {Word(answer.Condition)}"),
+        Soak(answer, now),
         Beliefs(answer),
         answer.Condition == JointCondition.Freed ? new Text($"Nothing left to free. When it is undone: refettle done 'open({answer.Joint})'") : Advice(answer),
         Closed(answer),
+        new Rows(answer.Leave.Select(leave => new Markup($"[yellow]{leave.Rung.Safe()} may be tried without the parts in hand, by your leave: {leave.Why.Safe()}[/]"))),
         new Text($"Where the chances come from: {answer.Origin}"),
         new Markup($"[yellow]{Wording.Safety.Safe()}[/]"));
 
@@ -28,6 +30,10 @@ internal static class StuckView
         JointCondition.ThreadGone => "thread-gone",
         _ => condition.ToString().ToLowerInvariant(),
     };
+
+    private static Text Soak(StuckAnswer answer, DateTimeOffset now) => answer.Soak is not { } clock ? new("")
+        : new(clock.IsReady(now) ? $"It has soaked since {clock.Since.UtcDateTime:yyyy-MM-dd HH:mm} UTC and is ready: try it now."
+            : $"It soaks since {clock.Since.UtcDateTime:yyyy-MM-dd HH:mm} UTC, ready {clock.Ready.UtcDateTime:yyyy-MM-dd HH:mm} UTC. Do something else until then.");
 
     private static Table Beliefs(StuckAnswer answer)
     {

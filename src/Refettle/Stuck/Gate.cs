@@ -24,7 +24,8 @@ public static class Gate
     public static ValueList<ClosedBy> Of(CarStanding standing, Joint joint, Rung rung, AtHand atHand)
     {
         var causes = Threats(standing, joint, rung, atHand).Select(threat => (threat.Cause, Thing: threat.Part.Name))
-            .Concat(rung.Destroys.Where(thing => !atHand.InHand.Contains(thing)).Select(thing => (Cause: NotInHand, Thing: thing)));
+            .Concat(OutOfReach(standing, joint, rung))
+            .Concat(Missing(joint, rung, atHand, standing.Car).Select(thing => (Cause: NotInHand, Thing: thing)));
         return causes.GroupBy(cause => cause.Cause, cause => cause.Thing)
             .Select(group => new ClosedBy(group.Key, group.Distinct().Order(StringComparer.Ordinal).ToValueList())).ToValueList();
     }
@@ -32,13 +33,31 @@ public static class Gate
     /// <summary>What would have to become true for the gate to open, what is not in hand apart; null when nothing can open it.</summary>
     public static ValueList<Fact>? OpenedBy(CarStanding standing, Joint joint, Rung rung, AtHand atHand)
     {
-        var facts = Threats(standing, joint, rung, atHand).Select(threat => threat.Mend).Distinct().Order().ToValueList();
+        var reach = standing.Car.Reach.FirstOrDefault(one => one.Joint == joint.Id && one.Rung == rung.Id && !one.Reaches);
+        if (reach is { Once.Count: 0 })
+            return null;
+        var facts = Threats(standing, joint, rung, atHand).Select(threat => threat.Mend).Concat(reach?.Once.Where(fact => !standing.IsTrue(fact)) ?? []).Distinct().Order().ToValueList();
         return facts.Any(fact => fact.Kind == FactKind.Off && standing.Parts[fact.Subject].Fixed) ? null : facts;
     }
 
     /// <summary>The names of rubber and plastic parts that a try would hurt unless they are shielded.</summary>
     public static IEnumerable<string> WouldNeedShield(CarStanding standing, Joint joint, Rung rung) =>
         Threats(standing, joint, rung, AtHand.Nothing).Where(threat => threat.Cause == Soft).Select(threat => threat.Part.Name);
+
+    /// <summary>What the try destroys and is not in hand, unless the owner gave leave for that. He can give it for nothing else.</summary>
+    private static IEnumerable<string> Missing(Joint joint, Rung rung, AtHand atHand, Car car) =>
+        car.LeaveForMissing.Any(leave => leave.Joint == joint.Id && leave.Rung == rung.Id) ? [] : rung.Destroys.Where(thing => !atHand.InHand.Contains(thing));
+
+    private static IEnumerable<(string Cause, string Thing)> OutOfReach(CarStanding standing, Joint joint, Rung rung)
+    {
+        foreach (var reach in standing.Car.Reach.Where(one => one.Joint == joint.Id && one.Rung == rung.Id && !one.Reaches))
+        {
+            if (reach.Once.Count == 0)
+                yield return ("the tool does not reach", rung.Tool);
+            foreach (var fact in reach.Once.Where(fact => !standing.IsTrue(fact)))
+                yield return ("the tool does not reach before", fact.ToString());
+        }
+    }
 
     private static IEnumerable<Threat> Threats(CarStanding standing, Joint joint, Rung rung, AtHand atHand)
     {

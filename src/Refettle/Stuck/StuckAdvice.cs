@@ -24,6 +24,12 @@ public sealed record StuckAnswer
     /// <summary>Tries that may not be done now, each with what closes its gate.</summary>
     public ValueList<ClosedTry> Closed { get; init; } = [];
 
+    /// <summary>The clock of a soak that runs, or has run out and waits for the next try; null when none does.</summary>
+    public SoakClock? Soak { get; init; }
+
+    /// <summary>Tries for which the owner gave leave although what they destroy is not in hand.</summary>
+    public ValueList<LeaveForMissing> Leave { get; init; } = [];
+
     /// <summary>Where minutes and chances come from.</summary>
     public required string Origin { get; init; }
 }
@@ -39,29 +45,35 @@ public static class StuckAdvice
     /// <param name="ladders">A set without faults that has ladders for the joint's kind.</param>
     /// <param name="atHand">What is ready.</param>
     /// <exception cref="KeyNotFoundException">The car has no such joint.</exception>
-    public static StuckAnswer Of(Car car, string joint, LadderSet ladders, AtHand atHand)
+    /// <param name="now">The time, for soaks and for tools that are not always there; null leaves both out of account.</param>
+    public static StuckAnswer Of(Car car, string joint, LadderSet ladders, AtHand atHand, DateTimeOffset? now = null)
     {
         var standing = new CarStanding(car);
         var subject = standing.Joints[joint];
         var sofar = TriesSoFar.Of(car, subject, ladders);
+        var clock = SoakClock.All(car, ladders).FirstOrDefault(one => one.Joint == joint);
+        if (clock is not null)
+            sofar = sofar with { Held = [.. sofar.Held, clock.Rung], IsSoaked = sofar.IsSoaked || (now is { } at && clock.IsReady(at)) };
         var answer = new StuckAnswer
         {
             Joint = joint,
             Condition = sofar.Condition,
             Before = CarBelief.Of(standing, ladders, []).Joint(joint).ToValueList(),
             Now = CarBelief.Of(standing, ladders, car.Tries).Joint(joint).ToValueList(),
+            Soak = clock,
+            Leave = car.LeaveForMissing.Where(leave => leave.Joint == joint).ToValueList(),
             Origin = "",
         };
         answer = answer with { Origin = ladders.For(subject.Kind).GetValueOrDefault(answer.Condition)?.Origin ?? "" };
-        return answer.Condition == JointCondition.Freed ? answer : WithNext(answer, standing, subject, sofar, ladders, atHand);
+        return answer.Condition == JointCondition.Freed ? answer : WithNext(answer, standing, subject, sofar, ladders, atHand, now);
     }
 
     private static StuckAnswer WithNext(
-        StuckAnswer answer, CarStanding standing, Joint joint, TriesSoFar sofar, LadderSet ladders, AtHand atHand)
+        StuckAnswer answer, CarStanding standing, Joint joint, TriesSoFar sofar, LadderSet ladders, AtHand atHand, DateTimeOffset? now)
     {
         var rungs = ladders.For(joint.Kind);
         var closed = rungs.Values.SelectMany(ladder => ladder.Rungs).DistinctBy(rung => rung.Id)
-            .Select(rung => new ClosedTry(rung, Gate.Of(standing, joint, rung, atHand))).Where(gate => gate.Reasons.Count > 0).ToValueList();
+            .Select(rung => new ClosedTry(rung, [.. Gate.Of(standing, joint, rung, atHand), .. ToolHire.NotHere(standing.Car, rung, now)])).Where(gate => gate.Reasons.Count > 0).ToValueList();
         var question = new NextTryQuestion
         {
             Ladders = rungs,
