@@ -14,6 +14,7 @@ var settings = new ConfigurationBuilder().AddCommandLine(args).Build();
 using var random = RandomNumberGenerator.Create();
 var store = LogbookStore.Open(settings["store"] ?? "refettle.db", TimeProvider.System, random);
 var shelf = KitShelf.Load(settings["kits"] ?? Path.Combine(AppContext.BaseDirectory, "kits"));
+var ladders = LadderReader.Load(settings["ladders"] ?? Path.Combine(AppContext.BaseDirectory, "ladders"));
 if (!store.IsGood || !shelf.IsGood)
 {
     foreach (var fault in store.Faults.Concat(shelf.Faults))
@@ -29,6 +30,7 @@ await using var server = RefettleHost.Build(new()
     Scheduler = () => new ConstraintScheduler(),
     Scoper = new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver()),
     Kits = shelf.Value.Kits,
+    Ladders = ladders.IsGood ? ladders.Value : new([]),
     Start = shelf.Value.Start,
     Photos = PhotoStore.Beside(logbook.Path),
     Port = int.TryParse(settings["port"], out var port) ? port : 5188,

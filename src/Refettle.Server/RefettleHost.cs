@@ -39,6 +39,9 @@ public sealed record HostOptions
     /// <summary>What can be added to a car.</summary>
     public ValueList<Kit> Kits { get; init; } = [];
 
+    /// <summary>The tries at stuck joints.</summary>
+    public LadderSet Ladders { get; init; } = new([]);
+
     /// <summary>What every new car begins with.</summary>
     public Structure Start { get; init; } = Structure.Empty;
 
@@ -122,6 +125,7 @@ public static class RefettleHost
         PairingRoutes.Map(app, api, doorway, options.Certificate?.Authority);
         TimelineRoutes.Map(api);
         ScopeRoutes.Map(api);
+        JudgingRoutes.Map(api, options.Ladders);
         api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));
         app.MapStaticAssets();
         app.MapFallbackToFile("index.html");

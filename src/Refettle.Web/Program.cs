@@ -12,6 +12,7 @@ builder.Services.AddSingleton<IKeeper, BrowserKeeper>();
 builder.Services.AddSingleton<IPhotoKeeper, BrowserPhotoKeeper>();
 builder.Services.AddSingleton<PhotoOutbox>();
 builder.Services.AddSingleton<OpenCar>();
+builder.Services.AddSingleton<LadderShelf>();
 builder.Services.AddSingleton<Shelf>();
 builder.Services.AddSingleton<Refettle.Web.Stores.Storeroom>();
 builder.Services.AddSingleton<TimelineBook>();

@@ -25,6 +25,7 @@ internal static class Tour
         await page.GetByRole(AriaRole.Link, new() { Name = "More", Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Heading, new() { Name = "More" }).WaitForAsync();
         await look("more");
+        await JudgingAsync(visit, look);
         await CaptureAsync(visit, look);
         await visit.GoAsync("close");
         await page.GetByRole(AriaRole.Heading, new() { Name = "Before the road" }).WaitForAsync();
@@ -56,6 +57,29 @@ internal static class Tour
         await page.GetByLabel("Say it in a line").FillAsync("leaks, need 2");
         await page.Locator(".understood").WaitForAsync();
         await look("quick-line");
+    }
+
+    private static async Task JudgingAsync(Visit visit, Func<string, Task> look)
+    {
+        var page = visit.Page;
+        await visit.GoAsync("walk/rear-axle");
+        await page.GetByRole(AriaRole.Button, new() { Name = "C", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep", Exact = true }).ClickAsync();
+        await page.GetByText("surface rust: C").First.WaitForAsync();
+        await look("walk");
+        await visit.GoAsync("verdicts");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Weigh all that was found" }).ClickAsync();
+        await page.Locator("details summary").First.ClickAsync();
+        await look("verdicts");
+        await visit.GoAsync("baseline");
+        await page.Locator("details summary").First.ClickAsync();
+        await look("baseline");
+        await visit.GoAsync("stuck");
+        await page.GetByRole(AriaRole.Heading, new() { Name = "What will not come loose?" }).WaitForAsync();
+        await look("stuck");
+        await visit.GoAsync("open-up");
+        await page.GetByRole(AriaRole.Heading, new() { Name = "Open up, or try first?" }).WaitForAsync();
+        await look("open-up");
     }
 
     private static async Task PlanAsync(IPage page, Func<string, Task> look)

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Refettle.Cli.Forms;
 using Refettle.Cli.Views;
 using Refettle.Stuck;
 using Refettle.Stuck.OpenUp;
@@ -40,7 +39,7 @@ internal static class OpenUpVerb
         return Reply.To(OpenUpCase.Of(car, joints, planned, ladders, atHand, later, desk.Planner, desk.Around.Interrupt), made =>
         {
             var answer = OpenUpPlanner.Best(made.Question, () => new Random(1));
-            return new(OpenUpView.Of(made, answer), OpenUpForm.Of(made, answer));
+            return new(OpenUpView.Of(made, answer), OpenUpReport.Of(made, answer));
         });
     }
 }

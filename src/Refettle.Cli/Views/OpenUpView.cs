@@ -1,4 +1,3 @@
-using Refettle.Cli.Forms;
 using Refettle.Stuck.OpenUp;
 using Spectre.Console;
 using Spectre.Console.Rendering;
@@ -55,7 +54,7 @@ internal static class OpenUpView
         foreach (var (opening, number) in made.Question.Openings.Select((opening, number) => (opening, number)))
         {
             var joints = made.Question.Joints.Where(joint => joint.Needs.Values.Any(needs => needs.Contains(number))).Select(joint => joint.Id);
-            table.AddRow(new Text(Short(opening)), new Text(new Minutes(OpenUpForm.MinutesOf(made.Question, opening)).ToString()), new Text(string.Join(", ", joints)));
+            table.AddRow(new Text(Short(opening)), new Text(new Minutes(OpenUpReport.MinutesOf(made.Question, opening)).ToString()), new Text(string.Join(", ", joints)));
         }
 
         return table;

@@ -1,8 +1,11 @@
 using System.Net.Http.Json;
 using System.Text.Json;
 using Refettle.Access;
+using Refettle.Judging;
 using Refettle.Logbook;
 using Refettle.Scope;
+using Refettle.Stuck;
+using Refettle.Stuck.OpenUp;
 
 namespace Refettle.Web.Garage;
 
@@ -32,6 +35,13 @@ public sealed class ServerApi(HttpClient http)
     }
 
     public Task<Reply<KitTable>> KitsAsync() => GetAsync<KitTable>("api/kits");
+
+    public Task<Reply<LadderSet>> LaddersAsync() => GetAsync<LadderSet>("api/ladders");
+
+    public Task<Reply<OpenUpReport>> OpenUpAsync(string car, OpenUpAsked asked) => PostAsync<OpenUpReport>($"api/cars/{car}/open-up", asked);
+
+    public Task<Reply<ValueList<VerdictAnswer>>> VerdictsAsync(string car, VerdictAsked asked) =>
+        PostAsync<ValueList<VerdictAnswer>>($"api/cars/{car}/verdicts", asked);
 
     public Task<Reply<Plan>> ReachAsync(string car, Question question) => PostAsync<Plan>($"api/cars/{car}/reach", question);
 

@@ -6,6 +6,8 @@ public static class RoomList
     private const string When = "When is what done?";
     private const string Comes = "What comes off?";
     private const string Worth = "What is worth doing?";
+    private const string Stuck = "What will not come loose?";
+    private const string Like = "What is it like?";
     private const string Lies = "Where is it?";
     private const string Together = "How does it go back together?";
     private const string Have = "What do I have, what must I order?";
@@ -19,6 +21,11 @@ public static class RoomList
         new(When, "Spells", "When you are in the garage, and the date to meet.", "spells"),
         new(Comes, "Other ways", "The next best plans, and what else comes within reach.", "others"),
         new(Worth, "Scope", "Jobs, what each takes given the rest, what fits your days and money.", "scope"),
+        new(Stuck, "Stuck joints", "What to try next on a joint that will not open, and which soaks are running.", "stuck"),
+        new(Stuck, "Open up or try first", "Whether to open things up before stuck joints are tried.", "open-up"),
+        new(Like, "Walk round", "What is found of a part, in a word or as a reading.", "walk"),
+        new(Like, "Verdicts", "What to do with each part, with the sums behind it.", "verdicts"),
+        new(Like, "Before the first bolt", "What cannot be found out later.", "baseline"),
         new(Lies, "Bags", "What is in which bag, what it belongs to, what is left over.", "bags"),
         new(Lies, "Photos", "All pictures, newest first.", "photos"),
         new(Together, "Close up", "The next thing to put back: how tight, which bag, what the strip remembers.", "close"),
