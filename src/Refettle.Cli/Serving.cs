@@ -38,7 +38,6 @@ internal static class Serving
             Clock = desk.Around.Clock,
             Scoper = desk.Scoper,
             Kits = shelf.Kits,
-            Ladders = desk.Ladders() is { IsGood: true } ladders ? ladders.Value : new([]),
             Start = shelf.Start,
             Photos = PhotoStore.Beside(logbook is LogbookStore kept ? kept.Path : desk.Around.Store),
             Port = port,

@@ -39,9 +39,6 @@ public sealed record HostOptions
     /// <summary>What can be added to a car.</summary>
     public ValueList<Kit> Kits { get; init; } = [];
 
-    /// <summary>The tries at stuck joints.</summary>
-    public LadderSet Ladders { get; init; } = new([]);
-
     /// <summary>What every new car begins with.</summary>
     public Structure Start { get; init; } = Structure.Empty;
 
