@@ -53,7 +53,6 @@ public sealed class EveningTests(Bench bench) : IClassFixture<Bench>
         await using var visit = await bench.VisitAsync(Looks.Phone());
         var page = visit.Page;
         await visit.AskForAxleAsync();
-        await page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => new Promise(done => setTimeout(done, 500)))");
         await page.WaitForFunctionAsync("async () => { const kept = await (await caches.open('pages')).keys(); return kept.some(one => one.url.includes('dotnet.native')) && kept.some(one => one.url.endsWith('/index.html')) && kept.some(one => one.url.includes('Refettle.Web')); }");
         await visit.GoAsync("");
         await visit.Garage.StopServingAsync();

@@ -1,7 +1,7 @@
 using Refettle.Access;
 using Refettle.Kits;
-using Refettle.Timeline.Network;
 using Refettle.Timeline;
+using Refettle.Timeline.Network;
 
 namespace Refettle.Web.Garage;
 
