@@ -2,6 +2,7 @@ using System.CommandLine;
 using Refettle.Cli.Commands;
 using Refettle.Paper;
 using Refettle.Paper.Html;
+using Refettle.Paper.Pdf;
 using Refettle.SaleFile;
 using Refettle.SaleFile.Sealing;
 using Refettle.Storage;
@@ -15,6 +16,7 @@ internal static class SaleFileVerb
     private static readonly (string Option, string Says, Action<Stream, SalePaper> Write)[] Forms =
     [
         ("--html", "As one page that needs only a browser.", HtmlPaper.Write),
+        ("--pdf", "As a PDF for print.", PdfPaper.Write),
         ("--record", "The sealed entries alone, for programs.", (file, paper) => paper.WriteRecord(file)),
     ];
 
