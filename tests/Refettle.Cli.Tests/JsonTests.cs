@@ -42,7 +42,7 @@ public sealed class JsonTests
         ["numbers"], ["numbers", "preload"], ["numbers", "preload", "torque=48Nm", "thread=M10"],
     ];
 
-    private static readonly string[] _fileVerbs = ["backup", "export-log", "import-log", "restore", "sale-file", "verify"];
+    private static readonly string[] _fileVerbs = ["backup", "export-log", "import-log", "restore", "sale-file", "verify", "labels"];
 
     [Fact]
     public void Every_verb_answers_in_json()
@@ -64,7 +64,8 @@ public sealed class JsonTests
     {
         using var bench = new Bench().WithCar();
         var (copy, log, page) = (bench.Beside("copy.db"), bench.Beside("log.jsonl"), bench.Beside("sale.html"));
-        string[][] calls = [["backup", copy], ["export-log", log], ["import-log", log], ["restore", copy, "--store", bench.Beside("restored.db")], ["sale-file", "--html", page], ["verify", page]];
+        Assert.Equal(ExitCode.Good, bench.Run("bag", "pack", "14", "two clips"));
+        string[][] calls = [["backup", copy], ["export-log", log], ["import-log", log], ["restore", copy, "--store", bench.Beside("restored.db")], ["sale-file", "--html", page, "--pdf", bench.Beside("sale.pdf")], ["verify", page], ["labels", bench.Beside("labels.pdf"), "--bag", "14"]];
         Assert.Equal(_fileVerbs, calls.Select(call => call[0]));
         foreach (var call in calls)
         {

@@ -81,6 +81,7 @@ internal static class VerbList
         ["declare"] = DeclareVerb.Make,
         ["sale-file"] = SaleFileVerb.Make,
         ["verify"] = VerifyVerb.Make,
+        ["labels"] = LabelsVerb.Make,
         ["settings"] = SettingsVerb.Make,
         ["numbers"] = NumbersVerb.Make,
         ["script"] = ScriptVerb.Make,

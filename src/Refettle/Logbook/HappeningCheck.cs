@@ -98,8 +98,8 @@ public static class HappeningCheck
     }
 
     private static IEnumerable<Fault> Declares(CarHistory history, Declared declared) =>
-        Note(history.Car.Structure, new(declared.Text, declared.About)).Concat(declared.Because.Where(id => history.Line(id) is not { Standing: Standing.InForce })
-            .Select(id => new Fault("because", $"this car's log has no entry {id} in force", "Take the mark from the log.")));
+        Note(history.Car.Structure, new(declared.Text, declared.About)).Concat(declared.Because.Where(id => history.Line(id) is not { Standing: Standing.InForce, Happening: not (Declared or Struck) })
+            .Select(id => new Fault("because", $"entry {id} shows nothing: it is not in force, or states something itself", "Take the mark of an entry that tells what was done or found.")));
 
     private static IEnumerable<Fault> Strike(CarHistory history, Struck struck)
     {

@@ -19,6 +19,10 @@ internal static class EntryWords
         HeightMeasured measured => $"Height {Corner(measured.Corner)}: {measured.Height}, hub centre to wheel arch",
         SettingsChosen => "How the owner counts",
         Noted noted => noted.About is null ? noted.Text : $"{names.Of(noted.About)}: {noted.Text}",
+        PhotoTaken taken => $"Photo of {Of(taken.Photo, names)}{With(": ", taken.Photo.Says)}",
+        BagPacked packed => $"Bag {BagCode.Shown(packed.Code)} packed{With(": ", packed.Holds)}",
+        BagMoved moved => $"Bag {BagCode.Shown(moved.Code)} moved to {moved.Place}",
+        BagEmptied emptied => $"Bag {BagCode.Shown(emptied.Code)} used up",
         Declared declared => $"Stated by the owner: {declared.Text}",
         Struck struck => $"An earlier entry struck{With(": ", struck.Why)}",
         _ => CalendarWords.Sentence(entry.Told) ?? Unseen(entry),
@@ -51,6 +55,9 @@ internal static class EntryWords
         _ => corner,
     };
 
+    /// <summary>What a photo shows.</summary>
+    public static string Of(Photo photo, CarNames names) => photo.Of.Count == 0 ? "the car" : string.Join(", ", photo.Of.Select(names.Of));
+
     private static string Did(Fact fact, CarNames names) => fact.Kind switch
     {
         FactKind.Off => $"{names.Of(fact)} taken off",
@@ -70,7 +77,7 @@ internal static class EntryWords
 
     private static string Unseen(SeenEntry entry) => entry.Given.Fields is null
         ? $"An entry of the kind {entry.Entry.Kind}"
-        : $"An entry of the kind {entry.Entry.Kind}; blacked out by the owner";
+        : $"{entry.Entry.Kind}{string.Concat(entry.Given.Fields.Where(field => field.Text is not (null or "null" or "[]")).Select(field => $", {field.Name} {field.Text}"))}; the rest is blacked out by the owner";
 
     private static string With(string word, object? thing) => thing is null ? "" : word + thing;
 }

@@ -15,7 +15,7 @@ public static class SaleFileWriter
             [
                 Summary.Of(from), Disclosures.Of(from), OpenItems.Of(from), Papers.Of(from), Papers.Claims(from), Parts.Condition(from), Parts.Provenance(from),
                 Work.Days(from), Tightened.Of(from), .. question.Privacy.Hours || question.Privacy.Prices ? [Work.Hours(from)] : Array.Empty<Section>(),
-                HowToCheck.Of(question.Fingerprint),
+                .. Snapshots.Of(from), HowToCheck.Of(question.Fingerprint),
             ], from.Entries);
         return DocumentCheck.Of(document) is { Count: > 0 } wrong
             ? throw new InvalidOperationException($"The sale file is not fit to give away: {wrong[0]}")

@@ -13,6 +13,7 @@ internal static class Summary
     public static Section Of(Sources from)
     {
         var said = new List<Block> { Kept(from) };
+        said.AddRange(Snapshots.OfSummary(from));
         said.AddRange(Done(from));
         said.AddRange(Left(from));
         said.Add(new Said("Every statement names the entries it rests on; what no entry shows is worded as belief. How to check the file, and what that cannot prove, is on the last pages.", Backing.Explains, []));
