@@ -123,6 +123,7 @@ public static class RefettleHost
         TimelineRoutes.Map(api);
         ScopeRoutes.Map(api);
         JudgingRoutes.Map(api, options.Ladders);
+        SaleRoutes.Map(api);
         api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));
         app.MapStaticAssets();
         app.MapFallbackToFile("index.html");

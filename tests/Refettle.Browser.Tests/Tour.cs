@@ -50,6 +50,8 @@ internal static class Tour
         await look("photo");
         await visit.GoAsync("bags");
         await look("bags");
+        await visit.GoAsync("sale");
+        await look("sale");
         await visit.GoAsync("photos");
         await page.Locator(".photos img").WaitForAsync();
         await look("photos");

@@ -8,13 +8,13 @@ internal static class TextFile
     /// <summary>The longest file that is read, in bytes.</summary>
     private const long Largest = 64 << 20;
 
-    public static Result<byte[]> Bytes(string path)
+    public static Result<byte[]> Bytes(string path, long largest = Largest)
     {
         try
         {
             var size = new FileInfo(path).Length;
-            return size > Largest
-                ? Result<byte[]>.Bad(new Fault(path, $"the file has {size >> 20} MB", $"Give one of at most {Largest >> 20} MB."))
+            return size > largest
+                ? Result<byte[]>.Bad(new Fault(path, $"the file has {size >> 20} MB", $"Give one of at most {largest >> 20} MB."))
                 : Result<byte[]>.Good(File.ReadAllBytes(path));
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)

@@ -4,9 +4,8 @@ using Refettle.Paper;
 using Refettle.Paper.Html;
 using Refettle.Paper.Pdf;
 using Refettle.SaleFile;
-using Refettle.SaleFile.Sealing;
+using Refettle.Server;
 using Refettle.Storage;
-using Refettle.Storage.Keys;
 
 namespace Refettle.Cli.Verbs;
 
@@ -38,15 +37,8 @@ internal static class SaleFileVerb
     {
         if (Array.TrueForAll(files, file => file is null))
             return Reply.Bad([new("sale-file", "it is not said where to", "Give --html FILE, --pdf FILE, or both.")], ExitCode.Usage);
-        return Reply.To(SealKey.Of(((IGarageStore)open.Logbook).Files), key =>
-        {
-            using (key)
-            {
-                var fingerprint = Verification.FingerprintOf(key.PublicKey);
-                return Reply.To(SaleFileWriter.Of(new() { History = open.History, Made = desk.Around.Clock.GetUtcNow(), Fingerprint = fingerprint, Privacy = privacy }), document =>
-                    Write(desk, files, new(document, open.Car.Id, open.Car.Structure, privacy, new NoPictures(), key)));
-            }
-        });
+        var made = SaleFiles.Of(open.History, privacy, ((IGarageStore)open.Logbook).Files, desk.Around.Clock, paper => Write(desk, files, paper));
+        return Reply.To(made, reply => reply);
     }
 
     private static Reply Write(Desk desk, string?[] files, SalePaper paper)

@@ -8,11 +8,14 @@ namespace Refettle.Cli.Verbs;
 
 internal static class VerifyVerb
 {
+    /// <summary>Sale files with hundreds of photos are large.</summary>
+    private const long Largest = 1 << 30;
+
     public static Command Make(Desk desk)
     {
         var file = new Argument<string>("file") { Description = "A sale file: page, PDF or record." };
         return new Command("verify", "Tells whether a sale file is as it was made, and if not, which entries were changed, removed or added.") { file }
-            .Answers(desk, parsed => Reply.To(TextFile.Bytes(desk.PathOf(parsed.GetRequiredValue(file))), bytes =>
+            .Answers(desk, parsed => Reply.To(TextFile.Bytes(desk.PathOf(parsed.GetRequiredValue(file)), Largest), bytes =>
                 Reply.To(Verifier.Of(bytes, new EcdsaSeal()), Answer)));
     }
 

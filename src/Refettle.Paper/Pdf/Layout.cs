@@ -5,7 +5,7 @@ using Refettle.SaleFile;
 namespace Refettle.Paper.Pdf;
 
 /// <summary>Lays a sale file out on pages.</summary>
-internal sealed class Layout(PdfDocument document, SalePaper paper)
+internal sealed class Layout(PdfDocument document, SalePaper paper) : IDisposable
 {
     private const int EntriesToABookmark = 100;
     private const double PictureHeight = 190;
@@ -21,18 +21,17 @@ internal sealed class Layout(PdfDocument document, SalePaper paper)
 
     public void Write()
     {
-        using (_pages)
-        {
-            _pages.Begin();
-            var sale = paper.Document;
-            Paragraph(sale.Title, Title, 2);
-            Paragraph($"{sale.Subtitle}. Made {sale.Made.UtcDateTime:yyyy-MM-dd HH:mm} UTC. Key {sale.Fingerprint}.", Small, 8);
-            foreach (var section in sale.Sections)
-                Section(section);
-            Log();
-            _pages.Number($"{sale.Title} · made {sale.Made.UtcDateTime:yyyy-MM-dd}", Small);
-        }
+        _pages.Begin();
+        var sale = paper.Document;
+        Paragraph(sale.Title, Title, 2);
+        Paragraph($"{sale.Subtitle}. Made {sale.Made.UtcDateTime:yyyy-MM-dd HH:mm} UTC. Key {sale.Fingerprint}.", Small, 8);
+        foreach (var section in sale.Sections)
+            Section(section);
+        Log();
+        _pages.Number($"{sale.Title} · made {sale.Made.UtcDateTime:yyyy-MM-dd}", Small);
     }
+
+    public void Dispose() => _pages.Dispose();
 
     private void Section(Section section)
     {
@@ -75,7 +74,7 @@ internal sealed class Layout(PdfDocument document, SalePaper paper)
             _pages.Need(Text.Line);
             if (said.Backing == Backing.Warns)
                 _pages.Bar(Text.Line);
-            _pages.Put(line, Text, _pages.Left);
+            _pages.Put(line, Text, Pages.Left);
             _pages.Space(Text.Line);
         }
 
@@ -87,7 +86,7 @@ internal sealed class Layout(PdfDocument document, SalePaper paper)
         foreach (var line in lettering.Lines(text, _pages.Width))
         {
             _pages.Need(lettering.Line);
-            _pages.Put(line, lettering, _pages.Left);
+            _pages.Put(line, lettering, Pages.Left);
             _pages.Space(lettering.Line);
         }
 
@@ -113,7 +112,7 @@ internal sealed class Layout(PdfDocument document, SalePaper paper)
             var below = captions.Max(lines => lines.Count) * Small.Line;
             _pages.Need(PictureHeight + below);
             for (var i = 0; i < pair.Length; i++)
-                Picture(pair[i], _pages.Left + (i * (width + PictureGap)), width);
+                Picture(pair[i], Pages.Left + (i * (width + PictureGap)), width);
             _pages.Space(PictureHeight + 3);
             Captions(captions, width);
             _pages.Space(6);
@@ -127,7 +126,7 @@ internal sealed class Layout(PdfDocument document, SalePaper paper)
             for (var i = 0; i < captions.Length; i++)
             {
                 if (line < captions[i].Count)
-                    _pages.Put(captions[i][line], Small, _pages.Left + (i * (width + PictureGap)));
+                    _pages.Put(captions[i][line], Small, Pages.Left + (i * (width + PictureGap)));
             }
 
             _pages.Space(Small.Line);

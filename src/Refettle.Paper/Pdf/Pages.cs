@@ -16,7 +16,7 @@ internal sealed class Pages(PdfDocument document) : IDisposable
 
     public PdfPage Page { get; private set; } = null!;
 
-    public double Left => Margin;
+    public const double Left = Margin;
 
     public double Width => Page.Width.Point - (2 * Margin);
 

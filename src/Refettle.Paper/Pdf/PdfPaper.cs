@@ -17,7 +17,8 @@ public static class PdfPaper
         using (var document = new PdfDocument())
         {
             Describe(document, paper.Document);
-            new Layout(document, paper).Write();
+            using (var layout = new Layout(document, paper))
+                layout.Write();
             PageStreams.Compress(document);
             Attach(document, paper);
             document.Save(file, closeStream: false);

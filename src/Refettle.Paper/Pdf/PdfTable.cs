@@ -60,7 +60,7 @@ internal sealed class PdfTable
 
     private void Put(List<string>[] cells, int line, Lettering lettering)
     {
-        var x = _pages.Left;
+        var x = Pages.Left;
         for (var i = 0; i < cells.Length; i++)
         {
             if (line < cells[i].Count)

@@ -11,6 +11,7 @@ public static class RoomList
     private const string Lies = "Where is it?";
     private const string Together = "How does it go back together?";
     private const string Have = "What do I have, what must I order?";
+    private const string Buyer = "What does a buyer get?";
     private const string Made = "What is the car made of?";
     private const string Figure = "What does the figure have to be?";
 
@@ -32,6 +33,7 @@ public static class RoomList
         new(Have, "Shelf", "What is there for all cars, what is kept for what, what is free.", "shelf"),
         new(Have, "Basket", "All that the plans use up, and what to order by when.", "basket"),
         new(Have, "Orders and outside work", "What is to come, what is away since when; check it when it is back.", "orders"),
+        new(Buyer, "Sale file", "The record of what was done, sealed and signed, and what you state.", "sale"),
         new(Made, "Add from kits", "An assembly on a side, joined to its neighbours.", "kits"),
         new(Made, "New part", "A part that no kit has.", "edit/part"),
         new(Made, "New joint", "What holds two parts together.", "edit/joint"),
