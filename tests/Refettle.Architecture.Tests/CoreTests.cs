@@ -23,7 +23,8 @@ public sealed partial class CoreTests
         ["Ledger"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline", "Forecast", "Stock"],
         ["CloseUp"] = ["Logbook", "Access", "Bench", "Judging", "Timeline"],
         ["QuickLine"] = ["Logbook"],
-        ["SaleFile"] = ["Logbook", "Access", "Scope", "Timeline", "Stock", "CloseUp"],
+        ["Bags"] = ["Logbook"],
+        ["SaleFile"] = ["Logbook", "Access", "Judging", "Scope", "Timeline", "Stock", "CloseUp"],
     };
 
     [Fact]
