@@ -6,7 +6,8 @@ namespace Refettle.Timeline.Network;
 /// <summary>Puts tries with flame, sparks or cutting behind all that opens their gate.</summary>
 internal static class FireGate
 {
-    private static readonly string[] MadeSafe = ["airbags-safe", "brakes-drained"];
+    /// <summary>States in which airbags and brake fluid no longer close a gate.</summary>
+    public static readonly string[] MadeSafe = ["airbags-safe", "brakes-drained"];
 
     /// <summary>Links a task behind what takes fuel, brake fluid and airbags away, as far as the plan does so.</summary>
     /// <returns>Tries whose gate stays closed all the same: then no link is left. Empty when all may be made.</returns>

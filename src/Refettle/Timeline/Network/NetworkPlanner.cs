@@ -44,7 +44,13 @@ public static class NetworkPlanner
     private static void NewParts(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit)
     {
         foreach (var (part, task) in strip.Made.SelectMany(made => made.Chunk.Steps.SelectMany(step => step.Destroys).Select(part => (part, made.Task))).DistinctBy(pair => pair.part).ToList())
-            draft.Link(Deliveries.Together(draft, part, standing.Parts[part].Name), refit.MirrorOf(task), why: "new, as it was destroyed");
+        {
+            var here = Deliveries.Together(draft, part, standing.Parts[part].Name);
+            var neighbours = standing.JointsOf(part).SelectMany(joint => joint.Holds).Distinct().SelectMany(held => refit.TasksOf(Fact.Off(held)));
+            foreach (var back in neighbours.Append(refit.MirrorOf(task)).Distinct())
+                draft.Link(here, back, why: "new, as it was destroyed");
+        }
+
         var users = refit.All.Where(id => draft[id].Kind == TaskKind.Refit
             && draft[id].Steps.Any(step => step.Fact.Kind == FactKind.Open && standing.Joints[step.Fact.Subject].SingleUse)).ToList();
         if (users.Count == 0)

@@ -9,6 +9,8 @@ internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTa
     /// <summary>Tries with fire that are needed less often than this are left to the day on which the mild ones have failed.</summary>
     public const double WorthPlanning = 0.25;
 
+    private readonly List<(StuckJoint Stuck, string Why)> _refused = [];
+
     public void Add(IEnumerable<StuckJoint> joints)
     {
         foreach (var stuck in joints)
@@ -23,6 +25,8 @@ internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTa
             else
                 Mildly(stuck, task);
         }
+
+        TellRefused();
     }
 
     private void Mildly(StuckJoint stuck, string task)
@@ -120,12 +124,30 @@ internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTa
     private void Refuse(StuckJoint stuck, string task, ValueList<ClosedTry> closed)
     {
         Mildly(stuck, task);
-        draft.Change(task, old => old with { Closed = closed });
-        var reasons = closed.SelectMany(gate => gate.Reasons).Select(reason => $"{reason.Cause}: {string.Join(", ", reason.Things.Take(3))}").Distinct();
-        draft.Notes.Add(new($"joint {stuck.Joint.Id}", $"in {stuck.Hold(stuck.Mild):0%} of cases it takes flame, sparks or a cut, and its gate is closed in this plan ({string.Join("; ", reasons)})",
-            "Take what burns off first: add it to the goals.")
-        { Severity = Severity.Note });
+        draft.Change(task, old => stuck.Mild.Count > 0 ? old with { Closed = closed }
+            : old with { Closed = closed, Takes = StripTasks.Whole(old.Steps.Sum(step => step.Cost.Open.Value)), Says = $"{old.Says}: not as planned, its gate is closed" });
+        _refused.Add((stuck, string.Join("; ", closed.SelectMany(gate => gate.Reasons).Select(reason => $"{reason.Cause}: {Some(reason.Things)}").Distinct())));
     }
+
+    /// <summary>Joints that the same things keep from fire are told of together.</summary>
+    private void TellRefused()
+    {
+        foreach (var group in _refused.GroupBy(one => one.Why))
+        {
+            var joints = group.Select(one => one.Stuck.Joint.Id).ToList();
+            draft.Notes.Add(new(joints.Count == 1 ? $"joint {joints[0]}" : $"joints {string.Join(", ", joints)}",
+                $"in up to {group.Max(one => one.Stuck.Hold(one.Stuck.Mild)):0%} of cases it takes flame, sparks or a cut, and the gate is closed in this plan ({group.Key})",
+                $"Take what burns off first, or make it safe: name it among the goals{Safe()}.") { Severity = Severity.Note });
+        }
+    }
+
+    private string Safe()
+    {
+        var known = FireGate.MadeSafe.Where(standing.States.ContainsKey).Select(state => $"state({state})").ToList();
+        return known.Count == 0 ? "" : $", such as {string.Join(", ", known)}";
+    }
+
+    private static string Some(ValueList<string> things) => $"{string.Join(", ", things.Take(3))}{(things.Count > 3 ? $" and {things.Count - 3} more" : "")}";
 
     public static WorkTask Wait(string id, string says, Minutes minutes, Origin origin) =>
         new() { Id = id, Kind = TaskKind.Wait, Says = says, Takes = minutes, Origin = origin, Pace = Pace.WallClock };
