@@ -13,7 +13,7 @@ public static class LineCheck
             return [Wrong("it offers nothing")];
         if (answer.Readings.All(reading => reading.Kind != LineKind.Note))
             faults.Add(Wrong("it does not offer to keep the line as a note"));
-        if (answer.Readings.DistinctBy(reading => (reading.Kind, reading.About)).Count() < answer.Readings.Count)
+        if (answer.Readings.DistinctBy(reading => (reading.Kind, reading.About, reading.Becomes)).Count() < answer.Readings.Count)
             faults.Add(Wrong("it offers one thing twice"));
         var known = Things(history.Car).ToHashSet();
         foreach (var reading in answer.Readings)

@@ -8,7 +8,7 @@ public sealed class LineReader(Structure structure)
     /// <summary>The longest line, in characters.</summary>
     public const int MaxLength = 500;
 
-    private const int MostThings = 5;
+    private const int MostThings = 6;
     private const double FitOfBag = 0.6;
     private const double NoteShare = 0.34;
 
@@ -24,15 +24,20 @@ public sealed class LineReader(Structure structure)
         var readings = kinds.SelectMany((kind, place) => Readings(kind, words, near).Take(place == 0 ? MostThings : 1)).ToList();
         if (readings.All(reading => reading.Kind != LineKind.Note))
             readings.Add(NoteOf(near, 0));
-        return new(line, readings.DistinctBy(reading => (reading.Kind, reading.About)).ToValueList(), Unread(words, readings[0]));
+        return new(line, readings.DistinctBy(reading => (reading.Kind, reading.About, reading.Becomes)).ToValueList(), Unread(words, readings[0]));
     }
 
     private IEnumerable<Reading> Readings(LineKind kind, List<string> words, string? near) => kind switch
     {
         LineKind.Height => Corner(words) is { } corner ? [new() { Kind = kind, About = $"corner {corner.Code()}", Fit = 1, Height = LineFigures.Height(words) }] : [],
         LineKind.Note => NoteReadings(words, near),
-        _ => Found(kind, words, near).Select(match => Told(kind, match.Thing, match.Fit, words)),
+        _ => Found(kind, words, near).SelectMany((match, place) => WithOtherOutcome(Told(kind, match.Thing, match.Fit, words), place == 0)),
     };
+
+    /// <summary>What came of a try is learnt from, and a line may say it loosely ("moved a bit"): of the best thing the other outcome is offered too.</summary>
+    private static IEnumerable<Reading> WithOtherOutcome(Reading reading, bool isBest) => isBest && reading is { Kind: LineKind.Try, Rung: not null }
+        ? [reading, reading with { Becomes = reading.Becomes is null ? JointCondition.Freed : null }]
+        : [reading];
 
     /// <summary>Tries and tightenings are of joints only. A line that names nothing is about what the user was looking at.</summary>
     private IEnumerable<(string Thing, double Fit)> Found(LineKind kind, List<string> words, string? near)

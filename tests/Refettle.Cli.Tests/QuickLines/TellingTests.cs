@@ -47,6 +47,14 @@ public sealed class TellingTests
     }
 
     [Fact]
+    public void Of_a_try_the_other_outcome_is_offered_next()
+    {
+        var readings = new LineReader(_car.Structure).Read("rl damper bolt moved after a soak").Readings;
+        Assert.Equal([JointCondition.Freed, null], readings.Take(2).Select(reading => reading.Becomes));
+        Assert.Equal(readings[0].About, readings[1].About);
+    }
+
+    [Fact]
     public void A_line_that_names_nothing_is_about_what_one_looks_at()
     {
         var answer = new LineReader(_car.Structure).Read("leaks", "part rl-damper");
