@@ -16,7 +16,7 @@ public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
         var jobs = ChosenJobs.Of(car);
         var question = new Question { Goals = ChosenJobs.Goals(jobs, further) };
         if (question.Goals.Count == 0 && jobs.Count == 0 && car.Calendar.Tasks.Count == 0)
-            return Result<TimelineWork>.Bad(new Fault("timeline", "there is nothing to do", "Think of jobs, or name goals."));
+            return Result<TimelineWork>.Bad(new Fault("timeline", "no job is chosen and no goal is named", "Choose jobs, refettle scope --keep or refettle choose JOB, or name goals: refettle timeline 'free(rear-axle)'."));
         var faults = question.Goals.Count == 0 ? [] : QuestionCheck.Of(car, question);
         if (faults.Any(fault => fault.Severity == Severity.Error))
             return Result<TimelineWork>.Bad(faults);
