@@ -48,6 +48,8 @@ internal static class Tour
         await page.Locator(".photos a").ClickAsync();
         await page.Locator("img.photo").WaitForAsync();
         await look("photo");
+        await visit.GoAsync("ledger");
+        await look("ledger");
         await visit.GoAsync("bags");
         await look("bags");
         await visit.GoAsync("sale");

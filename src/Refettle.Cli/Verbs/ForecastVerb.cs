@@ -1,6 +1,5 @@
 using System.CommandLine;
 using NodaTime;
-using Refettle.Cli.Forms;
 using Refettle.Cli.Verbs.Timeline;
 using Refettle.Cli.Views;
 using Refettle.Forecast;
@@ -54,7 +53,7 @@ internal static class ForecastVerb
                 Futures = parsed.GetValue(Futures),
                 Seed = parsed.GetValue(Seed),
             }, desk.Around.Interrupt),
-            forecast => new Reply(ForecastView.Of(forecast), ForecastForm.Of(forecast)) { Faults = forecast.Notes })));
+            forecast => new Reply(ForecastView.Of(forecast), ShownForecast.Of(forecast)) { Faults = forecast.Notes })));
     }
 
     private static Schedule? Schedule(Desk desk, Projection projection, double seconds)

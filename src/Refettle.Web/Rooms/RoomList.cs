@@ -15,6 +15,8 @@ public static class RoomList
     private const string Made = "What is the car made of?";
     private const string Figure = "What does the figure have to be?";
 
+    private const string Cost = "What does it cost?";
+
     public static ValueList<Room> All { get; } =
     [
         new(When, "Timeline", "Every task by days, and when the car is finished.", "timeline"),
@@ -38,6 +40,7 @@ public static class RoomList
         new(Made, "New part", "A part that no kit has.", "edit/part"),
         new(Made, "New joint", "What holds two parts together.", "edit/joint"),
         new(Figure, "Bench numbers", "Threads, torque, coatings, springs, angles.", "/numbers"),
+        new(Cost, "Ledger", "Hours and money: planned, spent, still to come; receipts.", "ledger"),
     ];
 
     /// <summary>The rooms under their questions, in the order of the list.</summary>
