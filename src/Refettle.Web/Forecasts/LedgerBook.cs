@@ -17,6 +17,9 @@ public sealed record LedgerBook(
 {
     private const ulong Seed = 1;
 
+    // A browser is slow at this, and the ledger wants a figure, not its third digit.
+    private const int Futures = 1_000;
+
     /// <summary>The kinds of spending with their words.</summary>
     public static ValueList<(SpendKind Kind, string Word)> Kinds { get; } =
         [(SpendKind.Consumables, "used up: discs, paint, cleaner"), (SpendKind.Parts, "parts"), (SpendKind.OutsideWork, "outside work"), (SpendKind.Tools, "tools"), (SpendKind.Other, "other")];
@@ -26,7 +29,7 @@ public sealed record LedgerBook(
     {
         var books = BooksFold.Of(history, ShelfFold.Of([history]));
         var steps = plan?.Steps.Where(step => !history.Car.Done.Contains(step.Fact)).SelectMany(step => new[] { step.Cost.Open, step.Cost.Close }) ?? [];
-        var toCome = StillToCome.Of(history.Car, books, steps, Seed);
+        var toCome = StillToCome.Of(history.Car, books, steps, Seed, Futures);
         return new(
             books.Currency,
             $"Spent {Money(books.Spent)} {books.Currency} and {books.Worked}; {Money(books.Owed)} owed.",

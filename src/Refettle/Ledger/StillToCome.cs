@@ -16,11 +16,10 @@ public sealed record StillToCome(
     // Money is sampled in tenths, so that small sums are not rounded away.
     private const int Tenths = 10;
 
-    private const int Futures = 20_000;
-
     /// <param name="steps">Minutes of the steps to open and to close that the chosen jobs still need, each by itself.</param>
     /// <param name="seed">The same seed, the same answer.</param>
-    public static StillToCome Of(Car car, Books books, IEnumerable<Minutes> steps, ulong seed)
+    /// <param name="futures">How many are sampled.</param>
+    public static StillToCome Of(Car car, Books books, IEnumerable<Minutes> steps, ulong seed, int futures = ForecastQuestion.DefaultFutures)
     {
         var ahead = car.Jobs.Where(job => BooksFold.IsChosen(car, job) && !car.JobsDone.Contains(job.Id)).ToList();
         var sums = books.Jobs.Where(sum => sum.Job is not null).ToDictionary(sum => sum.Job!);
@@ -28,15 +27,15 @@ public sealed record StillToCome(
         var money = ahead.Select(job => Math.Max(0, job.Parts.Amount - sums[job.Id].Spent - sums[job.Id].Owed)).Where(rest => rest > 0).ToList();
         var pace = TimedWork.Learn(books.Work);
         var price = OverrunBelief.Start.After(books.Jobs.Where(sum => sum.IsDone).Select(sum => ((double)sum.PlannedMoney, (double)(sum.Spent + sum.Owed))));
-        var (workHalf, workFourInFive) = Sum(work, pace, seed);
-        var (moneyHalf, moneyFourInFive) = Sum([.. money.Select(rest => (double)rest * Tenths)], price, seed);
+        var (workHalf, workFourInFive) = Sum(work, pace, seed, futures);
+        var (moneyHalf, moneyFourInFive) = Sum([.. money.Select(rest => (double)rest * Tenths)], price, seed, futures);
         return new(
             new((decimal)work.Sum()), new(workHalf), new(workFourInFive),
             books.Owed + money.Sum(), books.Owed + (decimal)moneyHalf / Tenths, books.Owed + (decimal)moneyFourInFive / Tenths, pace, price);
     }
 
     /// <summary>The sum of pieces that overrun together, as a row of activities one after the other.</summary>
-    private static (int Half, int FourInFive) Sum(List<double> pieces, OverrunBelief overrun, ulong seed)
+    private static (int Half, int FourInFive) Sum(List<double> pieces, OverrunBelief overrun, ulong seed, int futures)
     {
         if (pieces.Count == 0)
             return (0, 0);
@@ -49,7 +48,7 @@ public sealed record StillToCome(
             Uncertainties = pieces.Select(piece => (Uncertainty)new OwnPace(piece)).ToValueList(),
             Order = Enumerable.Range(0, pieces.Count).ToValueList(),
             Overrun = overrun,
-            Futures = Futures,
+            Futures = futures,
             Seed = seed,
         }).Value);
         return (finishes.Quantile(0.5).Time ?? 0, finishes.Quantile(0.8).Time ?? 0);
