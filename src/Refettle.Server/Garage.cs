@@ -6,18 +6,21 @@ namespace Refettle.Server;
 /// <summary>The cars as they stand, folded anew when their logbook has grown.</summary>
 internal sealed class Garage(ILogbook logbook)
 {
-    private readonly ConcurrentDictionary<string, (long Position, Car Car)> _folded = new();
+    private readonly ConcurrentDictionary<string, (long Position, CarHistory History)> _folded = new();
 
     /// <summary>The car; null when the logbook has no entry about it.</summary>
-    public Car? Car(string id)
+    public Car? Car(string id) => History(id)?.Car;
+
+    /// <summary>The car with its log; null when the logbook has no entry about it.</summary>
+    public CarHistory? History(string id)
     {
         if (LastPosition(id) is not { } position)
             return null;
         if (_folded.TryGetValue(id, out var known) && known.Position == position)
-            return known.Car;
-        var car = CarHistory.Of(id, logbook.Read(id).Select(kept => kept.Entry)).Car;
-        _folded[id] = (position, car);
-        return car;
+            return known.History;
+        var history = CarHistory.Of(id, logbook.Read(id).Select(kept => kept.Entry));
+        _folded[id] = (position, history);
+        return history;
     }
 
     /// <summary>Where the newest entry about a car stands; null when there is none.</summary>

@@ -124,6 +124,7 @@ public static class RefettleHost
         ScopeRoutes.Map(api);
         JudgingRoutes.Map(api, options.Ladders);
         SaleRoutes.Map(api);
+        ForecastRoutes.Map(api);
         api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));
         app.MapStaticAssets();
         app.MapFallbackToFile("index.html");

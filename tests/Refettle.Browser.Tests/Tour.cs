@@ -116,6 +116,10 @@ internal static class Tour
         await page.Locator(".line").First.ClickAsync();
         await page.Locator(".task").WaitForAsync();
         await look("timeline");
+        await visit.GoAsync("forecast");
+        await page.GetByRole(AriaRole.Button, new() { Name = "How sure is the finish?" }).ClickAsync();
+        await page.Locator("svg.finish").WaitForAsync();
+        await look("forecast");
         await visit.GoAsync("tonight");
         await page.Locator(".offers li").First.WaitForAsync();
         await look("tonight");

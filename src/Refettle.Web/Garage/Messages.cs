@@ -35,3 +35,8 @@ public sealed record TimelineAsked(ValueList<Fact> Goals, double Seconds);
 
 /// <summary>A timeline, with what it was made from, so that a page can try changes on it.</summary>
 public sealed record TimelineShown(Plan Plan, TaskNetwork Network, TimelineAnswer Answer);
+
+/// <summary>A question about how sure the finish is.</summary>
+/// <param name="Goals">Beside those of the chosen jobs.</param>
+/// <param name="Confidence">How sure order days are to be, above 0 and below 1.</param>
+public sealed record ForecastAsked(ValueList<Fact> Goals, double Confidence);

@@ -2,6 +2,7 @@ using System.Net.Http.Json;
 using System.Text.Json;
 using Refettle.Access;
 using Refettle.Judging;
+using Refettle.Forecast.OfCar;
 using Refettle.Logbook;
 using Refettle.Scope;
 using Refettle.Stuck;
@@ -61,6 +62,8 @@ public sealed class ServerApi(HttpClient http)
     public Task<Reply<ValueList<FrontierPoint>>> FrontierAsync(string car, FrontierQuestion question) => PostAsync<ValueList<FrontierPoint>>($"api/cars/{car}/scope/frontier", question);
 
     public Task<Reply<Brake>> BrakeAsync(string car, BrakeQuestion question) => PostAsync<Brake>($"api/cars/{car}/scope/add", question);
+
+    public Task<Reply<ShownForecast>> ForecastAsync(string car, ForecastAsked asked) => PostAsync<ShownForecast>($"api/cars/{car}/forecast", asked);
 
     private Task<Reply<T>> GetAsync<T>(string path) => AskAsync<T>(new(HttpMethod.Get, path));
 

@@ -14,12 +14,12 @@ public static class RoomList
     private const string Buyer = "What does a buyer get?";
     private const string Made = "What is the car made of?";
     private const string Figure = "What does the figure have to be?";
-
     private const string Cost = "What does it cost?";
 
     public static ValueList<Room> All { get; } =
     [
         new(When, "Timeline", "Every task by days, and when the car is finished.", "timeline"),
+        new(When, "Forecast", "How sure the finish is, what decides it, what would help, what to order by when.", "forecast"),
         new(When, "Tonight", "What can be finished in the time there is now.", "tonight"),
         new(When, "Spells", "When you are in the garage, and the date to meet.", "spells"),
         new(Comes, "Other ways", "The next best plans, and what else comes within reach.", "others"),
