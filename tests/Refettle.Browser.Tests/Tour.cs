@@ -30,6 +30,7 @@ internal static class Tour
         await visit.GoAsync("close");
         await page.GetByRole(AriaRole.Heading, new() { Name = "Before the road" }).WaitForAsync();
         await look("close");
+        await StockTour.WalkAsync(visit, look);
         await visit.GoAsync("more");
         await page.GetByRole(AriaRole.Link, new() { Name = "all cars" }).ClickAsync();
         await page.GetByLabel("A new car").WaitForAsync();

@@ -24,6 +24,18 @@ public sealed class BasketTests
     }
 
     [Fact]
+    public void The_checker_finds_a_piece_given_twice_or_a_need_that_is_forgotten()
+    {
+        var shelf = new Shelf { Holdings = [new(new("SEAL"), 1)] };
+        var basket = BasketPlanner.Of(shelf, [Need("SEAL", 1, null)], Garage.Day(0), 0.8);
+        Assert.Empty(BasketCheck.Of(shelf, basket));
+        Assert.Single(BasketCheck.Of(shelf, basket with { Lines = [basket.Lines[0], basket.Lines[0]] }));
+        Assert.Single(BasketCheck.Of(shelf, basket with { Lines = [basket.Lines[0] with { Missing = 1 }] }));
+        Assert.Single(BasketCheck.Of(shelf, basket with { Lines = [basket.Lines[0] with { Given = [basket.Lines[0].Given[0] with { Supply = basket.Lines[0].Given[0].Supply with { For = ("saloon", "part damper") } }] }] }));
+        Assert.Single(BasketCheck.Of(Shelf.Empty, basket));
+    }
+
+    [Fact]
     public void More_confidence_orders_earlier()
     {
         var shelf = Sold(new Offer("SEAL", "Seal", new(2), 1, 1, 10));

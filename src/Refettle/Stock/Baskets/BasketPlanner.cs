@@ -25,8 +25,9 @@ public static class BasketPlanner
         }
 
         var unnumbered = served.Where(line => line.Need.Number is null).Select(line => line.Need).ToValueList();
-        return new(served.Where(line => line.Need.Number is not null).ToValueList(), PurchasePlanner.Of(shelf, served, today, confidence), unnumbered,
+        var basket = new Basket(served.Where(line => line.Need.Number is not null).ToValueList(), PurchasePlanner.Of(shelf, served, today, confidence), unnumbered,
             made.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => new NumberCount(one.Key, one.Value)).ToValueList(), confidence);
+        return BasketCheck.Of(shelf, basket) is { Count: > 0 } wrong ? throw new InvalidOperationException($"The basket does not keep its books: {string.Join("; ", wrong)}") : basket;
     }
 
     private static ValueList<Need> Once(IEnumerable<Need> needs) => needs.Where(need => need.Count > 0).GroupBy(need => (need.Car, need.Thing))
