@@ -32,7 +32,7 @@ public static class RoomList
         new(Lies, "Bags", "What is in which bag, what it belongs to, what is left over.", "bags"),
         new(Lies, "Photos", "All pictures, newest first.", "photos"),
         new(Together, "Close up", "The next thing to put back: how tight, which bag, what the strip remembers.", "close"),
-        new(Have, "Shelf", "What is there for all cars, what is kept for what, what is free.", "shelf"),
+        new(Have, "Shelf", "What is there, what is kept for which place, what is free.", "shelf"),
         new(Have, "Basket", "All that the plans use up, and what to order by when.", "basket"),
         new(Have, "Orders and outside work", "What is to come, what is away since when; check it when it is back.", "orders"),
         new(Buyer, "Sale file", "The record of what was done, sealed and signed, and what you state.", "sale"),
