@@ -10,7 +10,7 @@ internal sealed record ScopeForm(
 {
     public static ScopeForm Of(ScopeAnswer answer, ScopeReasons reasons) => new(
         answer.Status, answer.Question, answer.Chosen, answer.Left, ScopeSumForm.Of(answer.Sum), answer.Gain, answer.Bound,
-        reasons.Costs.Select(cost => new JobCostForm(cost.Job, cost.IsIn, ScopeSumForm.Of(cost.Takes), cost.Takes.Gain(answer.Question.PerHour), cost.Along, cost.Since, cost.Proven)).ToValueList(),
+        reasons.Costs.Select(cost => new JobCostForm(cost.Job, cost.IsIn, ScopeSumForm.Of(cost.Takes), cost.Takes.Gain(answer.Question.PerHour), cost.Along, cost.Since)).ToValueList(),
         reasons.First, answer.Obstacles, answer.Plan is null ? null : PlanForm.Of(answer.Plan));
 }
 
@@ -21,4 +21,4 @@ internal sealed record ScopeSumForm(decimal Worth, Money Money, Minutes MinutesO
 }
 
 /// <summary>What a job brings and takes given the rest.</summary>
-internal sealed record JobCostForm(string Job, bool IsIn, ScopeSumForm Takes, decimal Gain, ValueList<string> Along, Fact? Since, bool Proven);
+internal sealed record JobCostForm(string Job, bool IsIn, ScopeSumForm Takes, decimal Gain, ValueList<string> Along, Fact? Since);

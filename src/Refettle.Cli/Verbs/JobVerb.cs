@@ -70,7 +70,7 @@ internal static class JobVerb
         var question = ScopeDays.Question(car, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()));
         if (ScopeQuestionCheck.Of(car, question).Count > 0)
             return [];
-        var brake = desk.Scoper.Add(car, question, job.Id, desk.Around.Interrupt);
+        var brake = desk.Scoper.Add(car, question, job.Id, cancel: desk.Around.Interrupt);
         return brake.Breaches.Count == 0 ? [] : [new($"job {job.Id}", string.Join("; ", BrakeView.Lines(car, brake)), "Nothing was recorded. Take it on all the same with --anyway.")];
     }
 

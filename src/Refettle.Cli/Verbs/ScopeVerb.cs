@@ -64,7 +64,7 @@ internal static class ScopeVerb
     {
         if (car.Jobs.All(known => known.Id != job) || car.JobsDone.Contains(job))
             return Reply.Bad([new($"job {job}", "there is no such open job", NearNames.Ask(job, car.Jobs.Select(known => known.Id), "refettle job list shows them."))]);
-        var brake = desk.Scoper.Add(car, question, job, desk.Around.Interrupt);
+        var brake = desk.Scoper.Add(car, question, job, cancel: desk.Around.Interrupt);
         return new(BrakeView.Of(car, brake), brake);
     }
 
@@ -75,7 +75,7 @@ internal static class ScopeVerb
             return Reply.Bad([new("--frontier", $"\"{word}\" is not a limit", "Write time or money.")]);
         var limit = word == "time" ? ScopeLimit.Time : ScopeLimit.Money;
         var points = desk.Scoper.Frontier(car, question, limit, Math.Clamp(parsed.GetValue(_points), 2, 200), new Telling(desk.Around, limit), desk.Around.Interrupt);
-        return new(FrontierView.Of(car, limit, points), new { limit, points });
+        return new(FrontierView.Of(car, limit, points, desk.Around.Interrupt.IsCancellationRequested), new { limit, points });
     }
 
     /// <summary>A line on the error stream for every point, while a person watches.</summary>

@@ -11,7 +11,7 @@ internal static class ScopeView
     public static IRenderable Of(Car car, ScopeAnswer answer, ScopeReasons reasons)
     {
         if (answer.Status == PlanStatus.Impossible)
-            return new Rows([new Text("The musts cannot all be done:"), .. answer.Obstacles.Select(obstacle => new Text($"  {obstacle}"))]);
+            return new Rows([new Text("There is no choice to show:"), .. answer.Obstacles.Select(obstacle => new Text($"  {obstacle}"))]);
         return new Rows(
             new Markup($"[bold]{answer.Chosen.Count} of {answer.Chosen.Count + answer.Left.Count} jobs are worth doing[/] — {Sure(car, answer).Safe()}"),
             new Text(Sum(car, answer)), new Text(Limits(car, answer)), Text.Empty,
@@ -71,7 +71,7 @@ internal static class ScopeView
 
     private static string Note(Car car, JobCost cost) => string.Join("; ", new[]
     {
-        Since(car, cost.Since), cost.Along.Count == 0 ? "" : $"with {string.Join(", ", cost.Along)}", cost.Proven ? "" : "or less",
+        Since(car, cost.Since), cost.Along.Count == 0 ? "" : $"with {string.Join(", ", cost.Along)}",
     }.Where(note => note.Length > 0));
 
     private static IRenderable Left(Car car, ScopeAnswer answer, ScopeReasons reasons)
@@ -94,7 +94,7 @@ internal static class ScopeView
     }
 
     private static Rows First(Car car, ScopeReasons reasons) => new([Text.Empty, .. reasons.First.Select(first => new Text(
-        $"Short of {(first.Short == ScopeLimit.Time ? "time" : "money")}, {string.Join(", ", first.Gone)} goes first{(first.Instead.Count == 0 ? "" : $", and {string.Join(", ", first.Instead)} comes in")}: the gain falls by {first.Loses:0} {car.Currency}{(first.Proven ? "" : ", not proven least")}, "
+        $"Short of {(first.Short == ScopeLimit.Time ? "time" : "money")}, {string.Join(", ", first.Gone)} goes first{(first.Instead.Count == 0 ? "" : $", and {string.Join(", ", first.Instead)} comes in")}: the gain falls by {first.Loses:0} {car.Currency}, "
         + $"leaving {first.Sum.Time.Value / 60:0.0} h and {first.Sum.Money.Amount:0} {car.Currency} spent."))]);
 
     private static string Why(WhyLeft why) => why switch

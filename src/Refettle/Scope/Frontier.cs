@@ -5,7 +5,7 @@ namespace Refettle.Scope;
 /// <summary>The greatest gain for one limit after another.</summary>
 internal sealed class Frontier(ScopeProblem problem, ScopeQuestion question, IDerivationSolver free, ILimitedSolver forCores, CancellationToken cancel)
 {
-    /// <summary>Evenly spaced from what the musts take to what all that is worth it takes.</summary>
+    /// <summary>Evenly spaced from what the musts take to what all that is worth it takes; fewer when the search is ended early.</summary>
     public ValueList<FrontierPoint> Of(ScopeLimit limit, int most, IProgress<FrontierPoint>? found)
     {
         var points = new List<FrontierPoint>();
@@ -16,7 +16,7 @@ internal sealed class Frontier(ScopeProblem problem, ScopeQuestion question, IDe
         for (var number = 0; number < most && !cancel.IsCancellationRequested; number++)
         {
             var at = decimal.Ceiling(from + ((to - from) * number / (most - 1)));
-            if (Solve(core, limit, at) is not { WayOf: not null } answer)
+            if (Solve(core, limit, at) is not { IsOptimal: true } answer)
                 continue;
             points.Add(Point(at, answer));
             found?.Report(points[^1]);
@@ -37,6 +37,6 @@ internal sealed class Frontier(ScopeProblem problem, ScopeQuestion question, IDe
     private FrontierPoint Point(decimal at, DerivationAnswer answer)
     {
         var sum = problem.SumOf(answer);
-        return new(at, problem.Jobs.Names(problem.JobsOf(answer)), sum, sum.Gain(problem.PerHour), answer.IsOptimal);
+        return new(at, problem.Jobs.Names(problem.JobsOf(answer)), sum, sum.Gain(problem.PerHour));
     }
 }

@@ -17,6 +17,7 @@ public interface IScopePlanner
     ValueList<FrontierPoint> Frontier(
         Car car, ScopeQuestion question, ScopeLimit limit, int most = 20, IProgress<FrontierPoint>? found = null, CancellationToken cancel = default);
 
-    /// <summary>Whether a job of the car fits beside those that are in: the chosen scope, or else the best.</summary>
-    Brake Add(Car car, ScopeQuestion question, string job, CancellationToken cancel = default);
+    /// <summary>Whether a job of the car fits beside those that are in.</summary>
+    /// <param name="beside">Those that are in; null takes the chosen scope, or where nothing is chosen the best.</param>
+    Brake Add(Car car, ScopeQuestion question, string job, ValueList<string>? beside = null, CancellationToken cancel = default);
 }

@@ -7,14 +7,16 @@ internal sealed class Marginals(ScopeProblem problem, IDerivationSolver free, Ca
 {
     private readonly JobList _jobs = problem.Jobs;
 
-    /// <summary>The jobs that are in, and those that could come in, in the order of their names.</summary>
+    /// <summary>The jobs that are in, and those that could come in, in the order of their names; those only whose figures are proven, so
+    /// a search that is ended early gives fewer.</summary>
     public ValueList<JobCost> Of(int[] chosen)
     {
-        var all = Solve(chosen)!;
+        if (Solve(chosen) is not { } all)
+            return [];
         return Enumerable.Range(0, _jobs.Jobs.Length).Select(job => Of(job, chosen, all)).OfType<JobCost>().ToValueList();
     }
 
-    public JobCost? Of(int job, int[] chosen) => Of(job, chosen, Solve(chosen)!);
+    public JobCost? Of(int job, int[] chosen) => Solve(chosen) is { } all ? Of(job, chosen, all) : null;
 
     private JobCost? Of(int job, int[] chosen, DerivationAnswer all)
     {
@@ -23,7 +25,9 @@ internal sealed class Marginals(ScopeProblem problem, IDerivationSolver free, Ca
         return Between(job, all, Solve([.. _jobs.Closed(chosen.Append(job))]), isIn: false);
     }
 
-    private DerivationAnswer? Solve(int[] jobs) => free.Solve(problem.For(jobs), cancel) is { WayOf: not null } answer ? answer : null;
+    /// <summary>The difference of two figures that are not the least says nothing: null then.</summary>
+    private DerivationAnswer? Solve(int[] jobs) =>
+        !cancel.IsCancellationRequested && free.Solve(problem.For(jobs), cancel) is { IsOptimal: true } answer ? answer : null;
 
     private JobCost? Between(int job, DerivationAnswer? without, DerivationAnswer? with, bool isIn)
     {
@@ -32,7 +36,7 @@ internal sealed class Marginals(ScopeProblem problem, IDerivationSolver free, Ca
         var along = problem.JobsOf(with).Except(problem.JobsOf(without)).Where(other => other != job);
         return new(
             _jobs.Jobs[job].Id, isIn, Less(problem.SumOf(with), problem.SumOf(without)), _jobs.Names(along),
-            Sharing.Largest(problem, job, without, with), without.IsOptimal && with.IsOptimal);
+            Sharing.Largest(problem, job, without, with));
     }
 
     private static ScopeSum Less(ScopeSum more, ScopeSum less) => new(

@@ -5,12 +5,11 @@ namespace Refettle.Scope;
 /// <param name="First">What goes first when time or money run short.</param>
 public sealed record ScopeReasons(ValueList<JobCost> Costs, ValueList<DropFirst> First);
 
-/// <summary>What a job takes on top of the others that are in: with it less without it.</summary>
+/// <summary>What a job takes on top of the others that are in: with it less without it, both at the proven least cost.</summary>
 /// <param name="Takes">Time, money, and worth of the job and those that go along.</param>
 /// <param name="Along">Other jobs that come or go with it.</param>
 /// <param name="Since">The largest thing that is off for the others anyway; null when it shares nothing.</param>
-/// <param name="Proven">Nothing cheaper is possible.</param>
-public sealed record JobCost(string Job, bool IsIn, ScopeSum Takes, ValueList<string> Along, Fact? Since, bool Proven);
+public sealed record JobCost(string Job, bool IsIn, ScopeSum Takes, ValueList<string> Along, Fact? Since);
 
 /// <summary>What can run short.</summary>
 public enum ScopeLimit
@@ -20,19 +19,17 @@ public enum ScopeLimit
     Day,
 }
 
-/// <summary>The best that can be done with a little less.</summary>
+/// <summary>The best that can be done with a little less, proven.</summary>
 /// <param name="Short">What runs short.</param>
 /// <param name="Gone">Jobs that are then left out.</param>
 /// <param name="Instead">Jobs that then come in.</param>
 /// <param name="Loses">By how much the gain falls.</param>
 /// <param name="Sum">What is then spent.</param>
-/// <param name="Proven">No other choice loses less.</param>
-public sealed record DropFirst(ScopeLimit Short, ValueList<string> Gone, ValueList<string> Instead, decimal Loses, ScopeSum Sum, bool Proven);
+public sealed record DropFirst(ScopeLimit Short, ValueList<string> Gone, ValueList<string> Instead, decimal Loses, ScopeSum Sum);
 
-/// <summary>The best set of jobs for one limit of time or money.</summary>
+/// <summary>The best set of jobs for one limit of time or money: proven, none gains more.</summary>
 /// <param name="Limit">Minutes or money.</param>
-/// <param name="Proven">No set gains more.</param>
-public sealed record FrontierPoint(decimal Limit, ValueList<string> Jobs, ScopeSum Sum, decimal Gain, bool Proven);
+public sealed record FrontierPoint(decimal Limit, ValueList<string> Jobs, ScopeSum Sum, decimal Gain);
 
 /// <summary>Whether a job fits beside those that are in.</summary>
 /// <param name="Cost">What it takes on top.</param>
@@ -50,4 +47,5 @@ public sealed record Breach(ScopeLimit Limit, decimal Needed, decimal Given);
 public sealed record FrontierQuestion(ScopeQuestion Question, ScopeLimit Limit, int Points);
 
 /// <summary>Asks whether a job fits.</summary>
-public sealed record BrakeQuestion(ScopeQuestion Question, string Job);
+/// <param name="Beside">The jobs that are in.</param>
+public sealed record BrakeQuestion(ScopeQuestion Question, string Job, ValueList<string> Beside);

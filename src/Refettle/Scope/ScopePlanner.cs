@@ -8,13 +8,15 @@ namespace Refettle.Scope;
 /// <param name="forCores">Finds it within limits, once the problem is reduced.</param>
 public sealed class ScopePlanner(IDerivationSolver free, ILimitedSolver forCores) : IScopePlanner
 {
+    private const string Ended = "the search was ended before a choice was found; whether there is one is not known";
+
     public ScopeAnswer Choose(Car car, ScopeQuestion question, CancellationToken cancel = default)
     {
         var problem = new ScopeProblem(car, question);
         var core = problem.Core(free, forCores, cancel);
         var answer = core?.Solve(ScopeProblem.Most(question.Time, question.Budget), cancel);
         var scope = answer?.WayOf is null
-            ? new() { Question = question, Status = PlanStatus.Impossible, Obstacles = ScopeObstacles.Of(problem, question, free, cancel) }
+            ? new() { Question = question, Status = PlanStatus.Impossible, Obstacles = IsEnded(answer) ? [Ended] : ScopeObstacles.Of(problem, question, free, cancel) }
             : Answer(problem, question, answer, core!.Unlimited, cancel);
         var faults = ScopeCheck.Of(car, scope);
         return faults.Count == 0 ? scope : throw new InvalidOperationException("The scope does not add up: " + faults[0]);
@@ -33,11 +35,14 @@ public sealed class ScopePlanner(IDerivationSolver free, ILimitedSolver forCores
         Car car, ScopeQuestion question, ScopeLimit limit, int most = 20, IProgress<FrontierPoint>? found = null, CancellationToken cancel = default) =>
         new Frontier(new(car, question), question, free, forCores, cancel).Of(limit, most, found);
 
-    public Brake Add(Car car, ScopeQuestion question, string job, CancellationToken cancel = default)
+    public Brake Add(Car car, ScopeQuestion question, string job, ValueList<string>? beside = null, CancellationToken cancel = default)
     {
-        var chosen = car.Scope ?? Choose(car, question, cancel).Chosen;
+        var chosen = beside ?? (car.Scope is { Count: > 0 } scope ? scope : Choose(car, question, cancel).Chosen);
         return new Braking(car, question, free, forCores, cancel).Of(job, chosen);
     }
+
+    /// <summary>Nothing was found, and nothing is proven either.</summary>
+    private static bool IsEnded(DerivationAnswer? answer) => answer is { WayOf: null, Bound: < long.MaxValue };
 
     private ScopeAnswer Answer(ScopeProblem problem, ScopeQuestion question, DerivationAnswer answer, DerivationAnswer unlimited, CancellationToken cancel)
     {

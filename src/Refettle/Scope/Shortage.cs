@@ -8,7 +8,7 @@ internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, Limited
     // Where less can be had by other ways to open the same, that is tried so often before giving up.
     private const int MostRounds = 5;
 
-    /// <summary>For what there is least of, the best that can be done with a hundredth less than is spent; none where only musts are left.
+    /// <summary>For what there is least of, the best that can be done with a hundredth less than is spent; none where only musts are left, or the search was ended.
     /// Where nothing is limited, for time and for money.</summary>
     public ValueList<DropFirst> First() =>
         new[] { ScopeLimit.Time, ScopeLimit.Money }.Where(IsShort).Select(Of).OfType<DropFirst>().ToValueList();
@@ -27,7 +27,7 @@ internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, Limited
         for (var round = 0; round < MostRounds; round++)
         {
             var less = core.Solve(Less(limit, sum), cancel);
-            if (less.WayOf is null)
+            if (!less.IsOptimal)
                 return null;
             sum = problem.SumOf(less);
             var jobs = problem.Jobs.Names(problem.JobsOf(less));
@@ -43,7 +43,7 @@ internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, Limited
         var sum = problem.SumOf(less);
         return new(
             limit, answer.Chosen.Except(jobs).ToValueList(), jobs.Except(answer.Chosen).ToValueList(),
-            answer.Gain - sum.Gain(problem.PerHour), sum, less.IsOptimal);
+            answer.Gain - sum.Gain(problem.PerHour), sum);
     }
 
     /// <summary>A hundredth less than is spent.</summary>

@@ -109,7 +109,7 @@ public sealed class ScopeProperties
             return;
         foreach (var left in scope.Left.Where(left => left.Why is WhyLeft.NoRoom or WhyLeft.NotWorthIt))
         {
-            var brake = Planner.Add(car with { Scope = scope.Chosen }, question, left.Job);
+            var brake = Planner.Add(car, question, left.Job, scope.Chosen);
             var all = Planner.Choose(car, question with { Also = scope.Chosen.Append(left.Job).ToValueList() });
             Assert.Equal(all.Status == PlanStatus.Impossible, brake.Breaches.Count > 0);
             var forced = Planner.Choose(car, question with { Also = [left.Job] });
@@ -136,6 +136,21 @@ public sealed class ScopeProperties
 
             told.Clear();
         }
+    }
+
+    [Fact]
+    public void A_search_that_is_ended_tells_nothing_that_is_not_proven()
+    {
+        var (car, question) = Make(500);
+        var scope = Planner.Choose(car, question);
+        using var ended = new CancellationTokenSource();
+        ended.Cancel();
+        var reasons = Planner.Explain(car, scope, ended.Token);
+        Assert.Empty(reasons.Costs);
+        Assert.Empty(reasons.First);
+        Assert.Empty(Planner.Frontier(car, question, ScopeLimit.Time, 5, cancel: ended.Token));
+        var early = Planner.Choose(car, question, ended.Token);
+        Assert.True(early.Status == PlanStatus.Impossible || (early.Gain <= scope.Gain && early.Bound >= scope.Gain));
     }
 
     private static (Car Car, ScopeQuestion Question) Make(int seed)

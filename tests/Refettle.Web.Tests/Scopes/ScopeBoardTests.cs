@@ -28,8 +28,8 @@ public sealed class ScopeBoardTests
     };
 
     private static readonly ScopeBoard _board = new(_car, _question, _answer, new(
-        [new("seal", false, new(30, new(22), new(48), default, default), [], Fact.Off("gearbox"), true)],
-        [new(ScopeLimit.Time, ["clutch"], ["seal"], 70, ScopeSum.Nothing, true)]));
+        [new("seal", false, new(30, new(22), new(48), default, default), [], Fact.Off("gearbox"))],
+        [new(ScopeLimit.Time, ["clutch"], ["seal"], 70, ScopeSum.Nothing)]));
 
     [Fact]
     public void Limits_go_to_the_next_whole_step()
@@ -80,7 +80,7 @@ public sealed class ScopeBoardTests
         Assert.Equal(308, picture.X(999));
     }
 
-    private static FrontierPoint Point(decimal limit, decimal gain) => new(limit, [], ScopeSum.Nothing, gain, true);
+    private static FrontierPoint Point(decimal limit, decimal gain) => new(limit, [], ScopeSum.Nothing, gain);
 
     private static Job Job(string id, Wish wish) => new() { Id = id, Name = $"New {id}", Wish = wish };
 }
