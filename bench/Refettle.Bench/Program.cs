@@ -16,6 +16,8 @@ Dictionary<string, Func<string[], int>> verbs = new()
     ["replan"] = ReplanTime.Run,
     ["psplib"] = Psplib.Run,
     ["scope"] = Scope.Run,
+    ["sale-file"] = SaleFileTime.Run,
+    ["verify"] = SaleFileTime.Verify,
     ["sheet-load"] = SheetLoad.Run,
     ["power-loss"] = PowerLoss.Run,
 };

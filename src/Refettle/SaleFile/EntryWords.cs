@@ -25,7 +25,9 @@ internal static class EntryWords
         BagEmptied emptied => $"Bag {BagCode.Shown(emptied.Code)} used up",
         Declared declared => $"Stated by the owner: {declared.Text}",
         Struck struck => $"An earlier entry struck{With(": ", struck.Why)}",
-        _ => CalendarWords.Sentence(entry.Told) ?? Unseen(entry),
+        PiecesMoved moved => $"{moved.Count} × {moved.Batch.Number} ({moved.Batch.Condition.ToString().ToLowerInvariant()}): {Place(moved.From, names)} to {Place(moved.To, names)}{With(", ", moved.Why)}",
+        { } told => JudgingSayings.Of(told, names.Of) ?? CalendarWords.Sentence(told) ?? Unseen(entry),
+        null => Unseen(entry),
     };
 
     public static string Soundness(SoundnessJudged judged) => judged.Sound ? "sound" : "too weak to carry the car";
@@ -57,6 +59,9 @@ internal static class EntryWords
 
     /// <summary>What a photo shows.</summary>
     public static string Of(Photo photo, CarNames names) => photo.Of.Count == 0 ? "the car" : string.Join(", ", photo.Of.Select(names.Of));
+
+    private static string Place(StockPlace place, CarNames names) =>
+        place.Position() is var (_, thing) ? names.Of(thing) : place.Kind == StockPlaceKind.Supplier ? "a supplier" : place.Kind.ToString().ToLowerInvariant();
 
     private static string Did(Fact fact, CarNames names) => fact.Kind switch
     {

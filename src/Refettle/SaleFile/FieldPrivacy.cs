@@ -19,6 +19,9 @@ public static class FieldPrivacy
         /// <summary>Open unless it holds minutes.</summary>
         Work,
 
+        /// <summary>Open unless it names a supplier.</summary>
+        Place,
+
         /// <summary>Words: open unless they look like a price or like somebody's name, number or address.</summary>
         Words,
     }
@@ -44,6 +47,18 @@ public static class FieldPrivacy
         (Class.Open, "noted: about"),
         (Class.Open, "declared: topic about because"),
         (Class.Words, "declared: text"),
+        (Class.Words, "found: finding"),
+        (Class.Words, "limit-set: limit"),
+        (Class.Words, "verdict-given: verdict"),
+        (Class.Open, "verdict-withdrawn: part"),
+        (Class.Words, "baseline-told: answer"),
+        (Class.Open, "soak-begun: joint rung since"),
+        (Class.Open, "reach-judged: reach"),
+        (Class.Open, "missing-accepted: joint rung"),
+        (Class.Words, "missing-accepted: why"),
+        (Class.Open, "pieces-moved: batch count on"),
+        (Class.Place, "pieces-moved: from to"),
+        (Class.Words, "pieces-moved: why"),
         (Class.Open, "bag-packed: code for"),
         (Class.Words, "bag-packed: holds place"),
         (Class.Open, "bag-moved: code"),
@@ -69,6 +84,7 @@ public static class FieldPrivacy
             Class.Name => !privacy.Names,
             Class.Hours => !privacy.Hours,
             Class.Description => !privacy.Prices && HoldsNumber(text, "price", "spends"),
+            Class.Place => !privacy.Names && text.Contains("\"supplier\"", StringComparison.Ordinal),
             Class.Work => !privacy.Hours && HoldsNumber(text, "took"),
             Class.Words => (!privacy.Prices && PrivateWords.LookLikeMoney(Spoken(text))) || (!privacy.Names && PrivateWords.LookLikePeople(Spoken(text))),
             _ => false,

@@ -34,6 +34,15 @@ internal sealed record Witness(SeenEntry Entry, string Part, Shows Shows, string
         StepDone { Fact.Kind: FactKind.Off } done => names.Moved(done.Fact.Subject).Select(part => new Witness(entry, part, Shows.TakenOff, "taken off")),
         StepReversed { Fact.Kind: FactKind.Off } back => names.Moved(back.Fact.Subject).Select(part => new Witness(entry, part, Shows.Fitted, "fitted")),
         Tried tried => OfJoint(entry, tried.Try.Joint, Shows.Work, $"{tried.Try.Rung}: {EntryWords.Became(tried.Try.Becomes)}", names),
+        Found found when Thing.TryParse(found.Finding.Of, out var thing) => thing.Kind switch
+        {
+            ThingKind.Part => [new(entry, thing.Id, Shows.Condition, JudgingSayings.Of(found.Finding))],
+            ThingKind.Joint => OfJoint(entry, thing.Id, Shows.Condition, $"{names.OfJoint(thing.Id)}: {JudgingSayings.Of(found.Finding)}", names),
+            _ => [],
+        },
+        VerdictGiven given => [new(entry, given.Verdict.Part, Shows.Work, $"verdict: {given.Verdict.Kind.ToString().ToLowerInvariant()}")],
+        PiecesMoved moved when moved.To.Position() is var (_, about) && Thing.TryParse(about, out var place) && place.Kind == ThingKind.Part =>
+            [new(entry, place.Id, Fitted(moved.Batch.Condition), $"{moved.Batch.Condition.ToString().ToLowerInvariant()} part {moved.Batch.Number} fitted")],
         SoundnessJudged judged => [new(entry, judged.Part, Shows.Condition, $"found {EntryWords.Soundness(judged)}")],
         Noted { About: { } about } noted when Thing.TryParse(about, out var thing) => thing.Kind switch
         {
@@ -42,6 +51,13 @@ internal sealed record Witness(SeenEntry Entry, string Part, Shows Shows, string
             _ => [],
         },
         _ => [],
+    };
+
+    private static Shows Fitted(PieceCondition condition) => condition switch
+    {
+        PieceCondition.New => Shows.FittedNew,
+        PieceCondition.Used => Shows.FittedUsed,
+        _ => Shows.FittedRefurbished,
     };
 
     private static IEnumerable<Witness> OfJoint(SeenEntry entry, string joint, Shows shows, string says, CarNames names) =>
