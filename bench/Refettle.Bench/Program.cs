@@ -19,6 +19,7 @@ Dictionary<string, Func<string[], int>> verbs = new()
     ["sale-file"] = SaleFileTime.Run,
     ["verify"] = SaleFileTime.Verify,
     ["sheet-load"] = SheetLoad.Run,
+    ["stuck"] = StuckTimes.Run,
     ["power-loss"] = PowerLoss.Run,
 };
 
