@@ -1,8 +1,8 @@
 using System.Net.Http.Json;
 using System.Text.Json;
 using Refettle.Access;
-using Refettle.Judging;
 using Refettle.Forecast.OfCar;
+using Refettle.Judging;
 using Refettle.Logbook;
 using Refettle.Scope;
 using Refettle.Stuck;

@@ -137,7 +137,8 @@ internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTa
             var joints = group.Select(one => one.Stuck.Joint.Id).ToList();
             draft.Notes.Add(new(joints.Count == 1 ? $"joint {joints[0]}" : $"joints {string.Join(", ", joints)}",
                 $"in up to {group.Max(one => one.Stuck.Hold(one.Stuck.Mild)):0%} of cases it takes flame, sparks or a cut, and the gate is closed in this plan ({group.Key})",
-                $"Take what burns off first, or make it safe: name it among the goals{Safe()}.") { Severity = Severity.Note });
+                $"Take what burns off first, or make it safe: name it among the goals{Safe()}.")
+            { Severity = Severity.Note });
         }
     }
 
