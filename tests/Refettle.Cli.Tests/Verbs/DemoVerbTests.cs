@@ -14,8 +14,8 @@ public sealed class DemoVerbTests
     {
         using var bench = new Bench();
         var script = Path.Combine(bench.Around.Content, "samples", "estate.commands");
-        string[] time = ["spell", "meet", "facility", "climate"];
-        var commands = CommandLines.Read(File.ReadAllLines(script)).Value.Where(line => !time.Contains(line.Words[0])).ToList();
+        string[] describe = ["new", "add", "set", "tie", "block", "remove", "mirror", "sheet"];
+        var commands = CommandLines.Read(File.ReadAllLines(script)).Value.Where(line => describe.Contains(line.Words[0])).ToList();
         Assert.InRange(commands.Count, 1, MostCommands);
         Assert.True(bench.Run("script", script) == ExitCode.Good, bench.Error);
         var counts = bench.Json("show").GetProperty("counts");
