@@ -21,6 +21,14 @@ public sealed class FileTests
         Assert.Empty(Tree.TextFiles().Where(file => Path.GetFileName(file) != "banned-words.txt").SelectMany(file => Finds(file, words)));
     }
 
+    /// <summary>A merge that was left half done shows on pages and in documents, where no compiler looks.</summary>
+    [Fact]
+    public void No_merge_is_left_half_done()
+    {
+        string[] marks = [new('<', 7), new('>', 7)];
+        Assert.Empty(Tree.TextFiles().Where(file => File.ReadLines(file).Any(line => marks.Any(line.StartsWith))).Select(Tree.Name));
+    }
+
     [Fact]
     public void Every_project_is_in_the_solution()
     {
