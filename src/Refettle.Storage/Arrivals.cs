@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Refettle.Logbook;
 using Refettle.Storage.Tables;
 
 namespace Refettle.Storage;
@@ -9,8 +10,17 @@ internal static class Arrivals
     /// <summary>How many identifiers are looked up at once.</summary>
     private const int LookUp = 500;
 
+    /// <summary>Takes in what is sound: all of it, or none.</summary>
+    /// <param name="run">Runs a change in one transaction.</param>
+    public static Result<int> Take(IEnumerable<Entry> entries, Func<Func<LogbookContext, Result<int>>, Result<int>> run)
+    {
+        var given = entries.ToList();
+        var faults = given.SelectMany(EntryCheck.Of).ToValueList();
+        return faults.Count > 0 ? Result<int>.Bad(faults) : run(context => Add(context, given));
+    }
+
     /// <returns>How many were new; faults for those that contradict what is here.</returns>
-    public static Result<int> Add(LogbookContext context, List<Entry> entries)
+    private static Result<int> Add(LogbookContext context, List<Entry> entries)
     {
         var here = Here(context, entries);
         var faults = new List<Fault>();

@@ -28,12 +28,7 @@ internal static class Identity
     }
 
     /// <summary>A name that no other machine has.</summary>
-    public static string New(RandomNumberGenerator random)
-    {
-        var bytes = new byte[RandomBytes];
-        random.GetBytes(bytes);
-        return "d-" + Convert.ToHexStringLower(bytes);
-    }
+    public static string New(RandomNumberGenerator random) => "d-" + RandomText.Hex(random, RandomBytes);
 
     private static string? Stored(SqliteConnection connection) => connection.Ask<string>("SELECT Device FROM Identity WHERE \"Key\" = 1");
 }

@@ -1,8 +1,6 @@
 using System.Security.Cryptography;
-using Microsoft.EntityFrameworkCore;
 using Refettle.Logbook;
 using Refettle.Storage.Pairing;
-using Refettle.Storage.Tables;
 
 namespace Refettle.Storage;
 
@@ -11,10 +9,14 @@ public sealed class LogbookStore : IGarageStore
 {
     private readonly Connections _connections;
     private readonly LogWriter _writer;
-    private readonly Lock _writing = new();
+    private readonly Transactions _tables;
 
-    private LogbookStore(string path, Connections connections, LogWriter writer, PairedDevices devices) =>
-        (Path, _connections, _writer, Devices) = (path, connections, writer, devices);
+    private LogbookStore(string path, Connections connections, string device, TimeProvider clock, RandomNumberGenerator random)
+    {
+        (Path, _connections, _writer) = (path, connections, new(device, clock, random));
+        _tables = new(connections.Context, problem => DiskFaults.IsOfDisk(problem) ? DiskFaults.Of(path, problem) : null);
+        Devices = new(_tables, clock, random);
+    }
 
     /// <summary>Who else may use this garage over the network.</summary>
     public PairedDevices Devices { get; }
@@ -40,7 +42,7 @@ public sealed class LogbookStore : IGarageStore
             if (Opening.Prepare(path, connections) is { } fault)
                 return Closed(connections, fault);
             var device = Identity.Of(connections, random);
-            return Result<LogbookStore>.Good(new(path, connections, new(device, clock, random), new(connections.Context, problem => DiskFaults.IsOfDisk(problem) ? DiskFaults.Of(path, problem) : null, clock, random)));
+            return Result<LogbookStore>.Good(new(path, connections, device, clock, random));
         }
         catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
         {
@@ -48,76 +50,31 @@ public sealed class LogbookStore : IGarageStore
         }
     }
 
-    public ValueList<ShelfCar> Cars() => Reading(() => Shelf.Of(_connections));
+    public ValueList<ShelfCar> Cars() => _tables.Read(() => Shelf.Of(_connections));
 
     public IEnumerable<KeptEntry> Read(string car, long after = 0)
     {
-        using var rows = Reading(() => EntryReader.Open(_connections, car, after));
-        while (Reading(rows.Read) is { } kept)
+        using var rows = _tables.Read(() => EntryReader.Open(_connections, car, after));
+        while (_tables.Read(rows.Read) is { } kept)
             yield return kept;
     }
 
     public Result<ValueList<Entry>> Write(string car, params IEnumerable<Happening> happenings)
     {
         var told = happenings.ToList();
-        return Writing(context =>
-        {
-            var entries = _writer.Next(car, Ends.Of(context, car, Device), told);
-            context.Entries.AddRange(entries.Select(EntryRow.Of));
-            return Result<ValueList<Entry>>.Good(entries);
-        });
+        return _tables.Run(context => Departures.Add(context, _writer, car, told));
     }
 
-    public Result<int> Append(IEnumerable<Entry> entries)
-    {
-        var given = entries.ToList();
-        var faults = given.SelectMany(EntryCheck.Of).ToValueList();
-        return faults.Count > 0 ? Result<int>.Bad(faults) : Writing(context => Arrivals.Add(context, given));
-    }
+    public Result<int> Append(IEnumerable<Entry> entries) => Arrivals.Take(entries, _tables.Run);
 
     /// <summary>What SQLite's own check of the whole file finds wrong; null when it is sound.</summary>
-    public string? Damage() => Reading(() =>
+    public string? Damage() => _tables.Read(() =>
     {
         using var connection = _connections.Open();
         return connection.Ask<string>("PRAGMA integrity_check(1)") is var found && found == "ok" ? null : found;
     });
 
     public void Dispose() => _connections.Dispose();
-
-    /// <summary>Runs in one transaction that is durable once this returns a good result.</summary>
-    private Result<T> Writing<T>(Func<LogbookContext, Result<T>> write)
-    {
-        lock (_writing)
-        {
-            try
-            {
-                using var context = _connections.Context();
-                using var transaction = context.Database.BeginTransaction();
-                var result = write(context);
-                if (!result.IsGood)
-                    return result;
-                context.SaveChanges();
-                transaction.Commit();
-                return result;
-            }
-            catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
-            {
-                return Result<T>.Bad(DiskFaults.Of(Path, problem));
-            }
-        }
-    }
-
-    private T Reading<T>(Func<T> read)
-    {
-        try
-        {
-            return read();
-        }
-        catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
-        {
-            throw new LogbookException(DiskFaults.Of(Path, problem), problem);
-        }
-    }
 
     private static Result<LogbookStore> Closed(Connections connections, Fault fault)
     {

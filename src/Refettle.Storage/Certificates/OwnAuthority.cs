@@ -1,6 +1,7 @@
 using System.Net;
 using System.Security.Cryptography;
 using System.Security.Cryptography.X509Certificates;
+using Refettle.Storage.Keys;
 
 namespace Refettle.Storage.Certificates;
 
@@ -52,12 +53,7 @@ public static class OwnAuthority
     private static X509Certificate2 Keep(string file, X509Certificate2 made)
     {
         using var key = made.GetECDsaPrivateKey()!;
-        var options = new FileStreamOptions { Mode = FileMode.Create, Access = FileAccess.Write };
-        if (!OperatingSystem.IsWindows())
-            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        File.Delete(file);
-        using (var text = new StreamWriter(file, options))
-            text.Write($"{made.ExportCertificatePem()}\n{key.ExportPkcs8PrivateKeyPem()}\n");
+        OwnerFile.Write(file, $"{made.ExportCertificatePem()}\n{key.ExportPkcs8PrivateKeyPem()}\n");
         return made;
     }
 

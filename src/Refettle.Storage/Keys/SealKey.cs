@@ -48,11 +48,7 @@ public sealed class SealKey : ISealKey, IDisposable
         Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
         using var key = ECDsa.Create(ECCurve.NamedCurves.nistP256);
         var partial = $"{path}.{Environment.ProcessId}";
-        var options = new FileStreamOptions { Mode = FileMode.Create, Access = FileAccess.Write };
-        if (!OperatingSystem.IsWindows())
-            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        using (var file = new StreamWriter(partial, options))
-            file.Write(key.ExportPkcs8PrivateKeyPem());
+        OwnerFile.Write(partial, key.ExportPkcs8PrivateKeyPem());
         try
         {
             File.Move(partial, path, overwrite: false);

@@ -11,18 +11,15 @@ public sealed class PairedDevices
     public static readonly TimeSpan CodeLasts = TimeSpan.FromMinutes(10);
 
     private const int LongestName = 60;
-    private readonly Func<LogbookContext> _open;
-    private readonly Func<Exception, Fault?> _fault;
+    private const int IdBytes = 3;
+    private readonly Transactions _tables;
     private readonly TimeProvider _clock;
     private readonly RandomNumberGenerator _random;
 
-    /// <param name="open">Opens the tables.</param>
-    /// <param name="fault">Says in words what the store refused; null for what is a bug of ours.</param>
-    internal PairedDevices(Func<LogbookContext> open, Func<Exception, Fault?> fault, TimeProvider clock, RandomNumberGenerator random) =>
-        (_open, _fault, _clock, _random) = (open, fault, clock, random);
+    internal PairedDevices(Transactions tables, TimeProvider clock, RandomNumberGenerator random) => (_tables, _clock, _random) = (tables, clock, random);
 
     /// <summary>A code that pairs one device within <see cref="CodeLasts"/>.</summary>
-    public Result<string> NewCode() => Change(context =>
+    public Result<string> NewCode() => _tables.Run(context =>
     {
         var now = Now;
         context.Codes.Where(code => code.Until <= now).ExecuteDelete();
@@ -34,13 +31,13 @@ public sealed class PairedDevices
     /// <summary>Pairs a device. The code is used up.</summary>
     /// <param name="code">As typed or scanned.</param>
     /// <param name="name">What its owner calls it; cut at 60 letters.</param>
-    public Result<NewDevice> Pair(string code, string name) => Change(context =>
+    public Result<NewDevice> Pair(string code, string name) => _tables.Run(context =>
     {
         var (hash, now) = (Hashed(code), Now);
         if (context.Codes.Where(row => row.CodeHash == hash && row.Until > now).ExecuteDelete() == 0)
             return Result<NewDevice>.Bad(new Fault("the code", "it is not one that is waiting to be used", $"Each works once, for {CodeLasts.TotalMinutes:0} minutes. Ask for a new one: refettle pair."));
         var token = PairingCode.NewToken(_random);
-        var row = new DeviceRow { Id = NewId(), Name = Named(name), TokenHash = PairingCode.Hash(token), Since = now };
+        var row = new DeviceRow { Id = RandomText.Hex(_random, IdBytes), Name = Named(name), TokenHash = PairingCode.Hash(token), Since = now };
         context.Devices.Add(row);
         return Result<NewDevice>.Good(new(Of(row), token));
     });
@@ -49,19 +46,19 @@ public sealed class PairedDevices
     public PairedDevice? Find(string token)
     {
         var hash = PairingCode.Hash(token);
-        using var context = _open();
+        using var context = _tables.Open();
         return context.Devices.AsNoTracking().SingleOrDefault(row => row.TokenHash == hash) is { } found ? Of(found) : null;
     }
 
     /// <summary>All devices, the oldest first.</summary>
     public ValueList<PairedDevice> All()
     {
-        using var context = _open();
+        using var context = _tables.Open();
         return context.Devices.AsNoTracking().OrderBy(row => row.Since).ThenBy(row => row.Id).AsEnumerable().Select(Of).ToValueList();
     }
 
     /// <summary>From now on this device is turned away. What it wrote stays.</summary>
-    public Result<PairedDevice> Revoke(string id) => Change(context =>
+    public Result<PairedDevice> Revoke(string id) => _tables.Run(context =>
     {
         if (context.Devices.Find(id) is not { } row)
             return Result<PairedDevice>.Bad(new Fault($"device {id}", "no device of this name is paired", NearNames.Ask(id, All().Select(device => device.Id), "refettle devices lists them.")));
@@ -73,33 +70,7 @@ public sealed class PairedDevices
 
     private static string Hashed(string code) => PairingCode.Hash(PairingCode.Plain(code));
 
-    private string NewId()
-    {
-        var bytes = new byte[3];
-        _random.GetBytes(bytes);
-        return Convert.ToHexStringLower(bytes);
-    }
-
     private static string Named(string name) => name.Trim() is not { Length: > 0 } given ? "a device" : given.Length <= LongestName ? given : given[..LongestName];
 
     private static PairedDevice Of(DeviceRow row) => new(row.Id, row.Name, DateTimeOffset.FromUnixTimeMilliseconds(row.Since));
-
-    private Result<T> Change<T>(Func<LogbookContext, Result<T>> change)
-    {
-        try
-        {
-            using var context = _open();
-            using var transaction = context.Database.BeginTransaction();
-            var result = change(context);
-            if (!result.IsGood)
-                return result;
-            context.SaveChanges();
-            transaction.Commit();
-            return result;
-        }
-        catch (Exception problem) when (_fault(problem) is { } fault)
-        {
-            return Result<T>.Bad(fault);
-        }
-    }
 }

@@ -21,12 +21,7 @@ internal static class PairingCode
     }
 
     /// <summary>256 random bits.</summary>
-    public static string NewToken(RandomNumberGenerator random)
-    {
-        var bytes = new byte[TokenBytes];
-        random.GetBytes(bytes);
-        return Convert.ToHexStringLower(bytes);
-    }
+    public static string NewToken(RandomNumberGenerator random) => RandomText.Hex(random, TokenBytes);
 
     /// <summary>As typed by hand: small letters, blanks, a missing dash, O for 0, I and L for 1.</summary>
     public static string Plain(string typed) => string.Concat(typed.ToUpperInvariant().Where(char.IsAsciiLetterOrDigit))

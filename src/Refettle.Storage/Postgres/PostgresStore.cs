@@ -16,9 +16,14 @@ public sealed class PostgresStore : IGarageStore
 
     private readonly DbContextOptions<PostgresContext> _options;
     private readonly LogWriter _writer;
+    private readonly Transactions _tables;
 
-    private PostgresStore(string place, DbContextOptions<PostgresContext> options, string device, TimeProvider clock, RandomNumberGenerator random) =>
-        (Place, _options, _writer, Devices) = (place, options, new(device, clock, random), new(() => new PostgresContext(options), problem => ServerFaults.Of(place, problem), clock, random));
+    private PostgresStore(string place, DbContextOptions<PostgresContext> options, string device, TimeProvider clock, RandomNumberGenerator random)
+    {
+        (Place, _options, _writer) = (place, options, new(device, clock, random));
+        _tables = new(() => new PostgresContext(options), problem => ServerFaults.Of(place, problem));
+        Devices = new(_tables, clock, random);
+    }
 
     public string Place { get; }
 
@@ -73,20 +78,10 @@ public sealed class PostgresStore : IGarageStore
     public Result<ValueList<Entry>> Write(string car, params IEnumerable<Happening> happenings)
     {
         var told = happenings.ToList();
-        return Writing(context =>
-        {
-            var entries = _writer.Next(car, Ends.Of(context, car, Device), told);
-            context.Entries.AddRange(entries.Select(EntryRow.Of));
-            return Result<ValueList<Entry>>.Good(entries);
-        });
+        return Writing(context => Departures.Add(context, _writer, car, told));
     }
 
-    public Result<int> Append(IEnumerable<Entry> entries)
-    {
-        var given = entries.ToList();
-        var faults = given.SelectMany(EntryCheck.Of).ToValueList();
-        return faults.Count > 0 ? Result<int>.Bad(faults) : Writing(context => Arrivals.Add(context, given));
-    }
+    public Result<int> Append(IEnumerable<Entry> entries) => Arrivals.Take(entries, Writing);
 
     public void Dispose()
     {
@@ -94,38 +89,17 @@ public sealed class PostgresStore : IGarageStore
         NpgsqlConnection.ClearPool((NpgsqlConnection)context.Database.GetDbConnection());
     }
 
-    private Result<T> Writing<T>(Func<LogbookContext, Result<T>> write)
+    private Result<T> Writing<T>(Func<LogbookContext, Result<T>> write) => _tables.Run(context =>
     {
-        try
-        {
-            using var context = new PostgresContext(_options);
-            using var transaction = context.Database.BeginTransaction();
-            context.Database.ExecuteSql($"SELECT pg_advisory_xact_lock({WritersTurn})");
-            var result = write(context);
-            if (!result.IsGood)
-                return result;
-            context.SaveChanges();
-            transaction.Commit();
-            return result;
-        }
-        catch (Exception problem) when (ServerFaults.Of(Place, problem) is { } fault)
-        {
-            return Result<T>.Bad(fault);
-        }
-    }
+        context.Database.ExecuteSql($"SELECT pg_advisory_xact_lock({WritersTurn})");
+        return write(context);
+    });
 
-    private T Reading<T>(Func<LogbookContext, T> read)
+    private T Reading<T>(Func<LogbookContext, T> read) => _tables.Read(() =>
     {
-        try
-        {
-            using var context = new PostgresContext(_options);
-            return read(context);
-        }
-        catch (Exception problem) when (ServerFaults.Of(Place, problem) is { } fault)
-        {
-            throw new LogbookException(fault, problem);
-        }
-    }
+        using var context = _tables.Open();
+        return read(context);
+    });
 
     private static string Named(PostgresContext context, RandomNumberGenerator random)
     {

@@ -1,0 +1,50 @@
+using Refettle.Logbook;
+using Refettle.Storage.Tables;
+
+namespace Refettle.Storage;
+
+/// <summary>Reads and changes the tables of a store; what the store refuses becomes a fault.</summary>
+/// <param name="open">Opens the tables.</param>
+/// <param name="refused">Says in words what the store refused; null for what is a bug of ours.</param>
+internal sealed class Transactions(Func<LogbookContext> open, Func<Exception, Fault?> refused)
+{
+    private readonly Lock _turn = new();
+
+    public LogbookContext Open() => open();
+
+    /// <summary>Runs in one transaction that is durable once this returns a good result.</summary>
+    public Result<T> Run<T>(Func<LogbookContext, Result<T>> change)
+    {
+        lock (_turn)
+        {
+            try
+            {
+                using var context = open();
+                using var transaction = context.Database.BeginTransaction();
+                var result = change(context);
+                if (!result.IsGood)
+                    return result;
+                context.SaveChanges();
+                transaction.Commit();
+                return result;
+            }
+            catch (Exception problem) when (refused(problem) is { } fault)
+            {
+                return Result<T>.Bad(fault);
+            }
+        }
+    }
+
+    /// <exception cref="LogbookException">The store refused.</exception>
+    public T Read<T>(Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (Exception problem) when (refused(problem) is { } fault)
+        {
+            throw new LogbookException(fault, problem);
+        }
+    }
+}
