@@ -4,6 +4,7 @@ using Refettle.Logbook;
 using Refettle.Scope;
 using Refettle.Sheets;
 using Refettle.Stock;
+using Refettle.Storage;
 using Refettle.Stuck;
 
 namespace Refettle.Cli;
@@ -14,7 +15,7 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
     private readonly Dictionary<string, OpenCar> _cars = [];
     private readonly Lazy<IAccessPlanner> _planner = new(around.Planner);
     private readonly Lazy<IScopePlanner> _scoper = new(around.Scoper);
-    private ILogbook? _logbook;
+    private IGarageStore? _logbook;
     private Result<KitShelf>? _kits;
     private string? _path;
     private string? _spokenOf;
@@ -53,7 +54,7 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
     public Result<LadderSet> Ladders() => LadderReader.Load(Path.Combine(around.Content, "ladders"));
 
     /// <summary>Answers with the store; it is made when there is none.</summary>
-    public Reply WithLogbook(ParseResult parsed, Func<ILogbook, Reply> answer)
+    public Reply WithLogbook(ParseResult parsed, Func<IGarageStore, Reply> answer)
     {
         var path = parsed.GetValue<string>(GlobalOptions.Store) ?? around.Store;
         var logbook = Logbook(path);
@@ -111,10 +112,10 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
     }
 
     /// <summary>All cars of the store: the shelf is one for all of them.</summary>
-    public ValueList<OpenCar> All(ILogbook logbook) => logbook.Cars().Select(car => Open(logbook, car.Id)).ToValueList();
+    public ValueList<OpenCar> All(IGarageStore logbook) => logbook.Cars().Select(car => Open(logbook, car.Id)).ToValueList();
 
     /// <summary>Opens a car that has no entries yet; following lines speak of it.</summary>
-    public OpenCar Begin(ILogbook logbook, string car) => Open(logbook, _spokenOf = car);
+    public OpenCar Begin(IGarageStore logbook, string car) => Open(logbook, _spokenOf = car);
 
     /// <summary>A plan's exit code: whether it exists, and whether the search was let finish.</summary>
     public ExitCode CodeOf(Plan plan) => plan.Status switch
@@ -127,10 +128,10 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
 
     public void Dispose() => _logbook?.Dispose();
 
-    private Result<ILogbook> Logbook(string path)
+    private Result<IGarageStore> Logbook(string path)
     {
         if (_logbook is not null && _path == path)
-            return Result<ILogbook>.Good(_logbook);
+            return Result<IGarageStore>.Good(_logbook);
         var opened = around.OpenLogbook(path);
         if (!opened.IsGood)
             return opened;
@@ -140,10 +141,10 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
         return opened;
     }
 
-    private OpenCar Open(ILogbook logbook, string car) =>
+    private OpenCar Open(IGarageStore logbook, string car) =>
         _cars.TryGetValue(car, out var open) ? open : Reopen(logbook, car, [.. logbook.Read(car).Select(kept => kept.Entry)]);
 
-    private OpenCar Reopen(ILogbook logbook, string car, ValueList<Entry> entries) =>
+    private OpenCar Reopen(IGarageStore logbook, string car, ValueList<Entry> entries) =>
         _cars[car] = new(logbook, entries, CarHistory.Of(car, entries));
 }
 
@@ -154,7 +155,7 @@ internal sealed class Ending(Action end) : IDisposable
 }
 
 /// <summary>A car with its log.</summary>
-internal sealed record OpenCar(ILogbook Logbook, ValueList<Entry> Entries, CarHistory History)
+internal sealed record OpenCar(IGarageStore Logbook, ValueList<Entry> Entries, CarHistory History)
 {
     public Car Car => History.Car;
 }

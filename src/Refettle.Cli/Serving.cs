@@ -1,5 +1,4 @@
 using System.Net.Sockets;
-using Refettle.Logbook;
 using Refettle.Server;
 using Refettle.Server.Pairing;
 using Refettle.Storage;
@@ -27,11 +26,11 @@ internal static class Serving
     private static readonly TimeSpan LooksForANewDay = TimeSpan.FromMinutes(30);
 
     /// <param name="started">Told the address once the pages can be opened.</param>
-    public static Reply Run(Desk desk, ILogbook logbook, int port, Reach reach, Action<Uri> started) => port is < 0 or >= ushort.MaxValue
+    public static Reply Run(Desk desk, IGarageStore store, int port, Reach reach, Action<Uri> started) => port is < 0 or >= ushort.MaxValue
         ? Reply.Bad([new($"port {port}", "there is no such port", $"Give 1 to {ushort.MaxValue - 1}, or 0 for any that is free.")])
-        : Reply.To(Own(logbook, reach), own => Reply.To(desk.SoundKits(), shelf => RunAsync(desk, new()
+        : Reply.To(Own(desk, store, reach), own => Reply.To(desk.SoundKits(), shelf => RunAsync(desk, store, new()
         {
-            Logbook = logbook,
+            Logbook = store,
             Planner = desk.Planner,
             Ladders = desk.Ladders() is { IsGood: true } ladders ? ladders.Value : new([]),
             Scheduler = desk.Around.Scheduler,
@@ -39,21 +38,21 @@ internal static class Serving
             Scoper = desk.Scoper,
             Kits = shelf.Kits,
             Start = shelf.Start,
-            Photos = PhotoStore.Beside(logbook is LogbookStore kept ? kept.Path : desk.Around.Store),
+            Photos = PhotoStore.Beside(store.Files),
             Port = port,
-            Devices = reach == Reach.ThisMachine ? null : ((IGarageStore)logbook).Devices,
+            Devices = reach == Reach.ThisMachine ? null : store.Devices,
             Certificate = own,
         }, started).GetAwaiter().GetResult()));
 
-    private static Result<OwnCertificate?> Own(ILogbook logbook, Reach reach)
+    private static Result<OwnCertificate?> Own(Desk desk, IGarageStore store, Reach reach)
     {
         if (reach != Reach.NetworkEncrypted)
             return Result<OwnCertificate?>.Good(null);
-        var own = OwnAuthority.Of($"{((IGarageStore)logbook).Files}.tls", [.. Doorway.Addresses(), .. Doorway.Names()], TimeProvider.System);
+        var own = OwnAuthority.Of($"{store.Files}.tls", [.. Doorway.Addresses(), .. Doorway.Names()], desk.Around.Clock);
         return own.IsGood ? Result<OwnCertificate?>.Good(own.Value) : Result<OwnCertificate?>.Bad(own.Faults);
     }
 
-    private static async Task<Reply> RunAsync(Desk desk, HostOptions options, Action<Uri> started)
+    private static async Task<Reply> RunAsync(Desk desk, IGarageStore store, HostOptions options, Action<Uri> started)
     {
         await using var server = RefettleHost.Build(options);
         try
@@ -67,19 +66,19 @@ internal static class Serving
 
         var address = new Uri(server.Urls.First().Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal));
         started(address);
-        await CopyDailyAsync(desk, options.Logbook);
+        await CopyDailyAsync(desk, store);
         await server.StopAsync();
         return Reply.Said("", new { address });
     }
 
     /// <summary>Until Ctrl-C. A copy that cannot be made is told of once a day and stops nothing.</summary>
-    private static async Task CopyDailyAsync(Desk desk, ILogbook logbook)
+    private static async Task CopyDailyAsync(Desk desk, IGarageStore store)
     {
         var told = default(DateOnly);
         while (!desk.Around.Interrupt.IsCancellationRequested)
         {
             var today = DateOnly.FromDateTime(desk.Around.Clock.GetLocalNow().DateTime);
-            if (logbook is LogbookStore store && DailyCopies.Make(store, desk.Around.Clock) is { IsGood: false } failed && told != today)
+            if (store is LogbookStore file && DailyCopies.Make(file, desk.Around.Clock) is { IsGood: false } failed && told != today)
             {
                 told = today;
                 await desk.Around.Error.WriteLineAsync($"Today's copy of the logbook could not be made: {failed.Faults[0]}");

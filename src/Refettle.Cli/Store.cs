@@ -9,11 +9,11 @@ namespace Refettle.Cli;
 internal static class Store
 {
     /// <summary>The logbook at a path, whose folder is made too; or on a server, when given a connection.</summary>
-    public static Result<ILogbook> Open(string path) => PostgresStore.IsConnection(path)
+    public static Result<IGarageStore> Open(string path) => PostgresStore.IsConnection(path)
         ? Opened(PostgresStore.Open(path, TimeProvider.System, RandomNumberGenerator.Create()))
         : OpenFile(path);
 
-    private static Result<ILogbook> OpenFile(string path)
+    private static Result<IGarageStore> OpenFile(string path)
     {
         try
         {
@@ -22,12 +22,12 @@ internal static class Store
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            return Result<ILogbook>.Bad(new Fault(path, $"its folder cannot be made ({trouble.Message.TrimEnd('.')})", "Give another with --store."));
+            return Result<IGarageStore>.Bad(new Fault(path, $"its folder cannot be made ({trouble.Message.TrimEnd('.')})", "Give another with --store."));
         }
 
         return Opened(LogbookStore.Open(path, TimeProvider.System, RandomNumberGenerator.Create()));
     }
 
-    private static Result<ILogbook> Opened<T>(Result<T> store)
-        where T : ILogbook => store.IsGood ? Result<ILogbook>.Good(store.Value, store.Faults) : Result<ILogbook>.Bad(store.Faults);
+    private static Result<IGarageStore> Opened<T>(Result<T> store)
+        where T : IGarageStore => store.IsGood ? Result<IGarageStore>.Good(store.Value, store.Faults) : Result<IGarageStore>.Bad(store.Faults);
 }

@@ -3,6 +3,7 @@ using Refettle.Access.Derivation;
 using Refettle.Logbook;
 using Refettle.Scope;
 using Refettle.Solvers;
+using Refettle.Storage;
 using Refettle.Timeline.Scheduling;
 
 namespace Refettle.Cli;
@@ -41,7 +42,7 @@ internal sealed record Surroundings
     public Func<IScheduler> Scheduler { get; init; } = () => new FirstScheduler();
 
     /// <summary>Opens the store at a path, making it when there is none.</summary>
-    public required Func<string, Result<ILogbook>> OpenLogbook { get; init; }
+    public required Func<string, Result<IGarageStore>> OpenLogbook { get; init; }
 
     /// <summary>The store when <c>--store</c> does not say.</summary>
     public required string Store { get; init; }

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Refettle.Access;
 using Refettle.Access.Derivation;
 using Refettle.Logbook;
+using Refettle.Storage;
 
 namespace Refettle.Cli.Tests;
 
@@ -75,7 +76,7 @@ internal sealed class Bench : IDisposable
         Directory.Delete(_folder, recursive: true);
     }
 
-    private Result<ILogbook> Kept(Result<ILogbook> opened)
+    private Result<IGarageStore> Kept(Result<IGarageStore> opened)
     {
         if (opened.IsGood)
             _stores.Add(opened.Value);

@@ -14,7 +14,7 @@ internal static class BackupVerbs
         return new Command("backup", "Copies the store to a file, whole, also while others write to it.") { file }
             .Answers(desk, parsed => desk.WithLogbook(parsed, logbook => logbook is LogbookStore store
                 ? Kept(Storage.Backup.Make(store, desk.PathOf(parsed.GetRequiredValue(file))), "backed up to", store.Path, desk.PathOf(parsed.GetRequiredValue(file)))
-                : Reply.Bad([new(((IGarageStore)logbook).Place, "a database server keeps this store", "Back it up there (pg_dump), or each car with export-log.")])));
+                : Reply.Bad([new(logbook.Place, "a database server keeps this store", "Back it up there (pg_dump), or each car with export-log.")])));
     }
 
     public static Command Restore(Desk desk)

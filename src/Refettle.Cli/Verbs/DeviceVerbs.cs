@@ -50,5 +50,5 @@ internal static class DeviceVerbs
         new { devices });
 
     private static Reply WithDevices(Desk desk, ParseResult parsed, Func<PairedDevices, Reply> answer) =>
-        desk.WithLogbook(parsed, (ILogbook logbook) => answer(((IGarageStore)logbook).Devices));
+        desk.WithLogbook(parsed, store => answer(store.Devices));
 }

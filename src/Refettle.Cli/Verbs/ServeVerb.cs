@@ -16,7 +16,7 @@ internal static class ServeVerb
         var encrypted = new Option<bool>("--https") { Description = "With --lan: also encrypted, at the next port, under an authority of this machine's own that each phone is told once to trust." };
         var command = new Command("serve", "Serves the pages on this machine until Ctrl-C.") { port, toNetwork, encrypted };
         command.SetAction(parsed => (int)new Printer(desk.Around).Show(
-            desk.WithLogbook(parsed, logbook => Run(desk, parsed, logbook, parsed.GetValue(port), Asked(parsed.GetValue(toNetwork), parsed.GetValue(encrypted)))),
+            desk.WithLogbook(parsed, store => Run(desk, parsed, store, parsed.GetValue(port), Asked(parsed.GetValue(toNetwork), parsed.GetValue(encrypted)))),
             parsed.GetValue<bool>(GlobalOptions.Json)));
         return command;
     }
@@ -26,16 +26,16 @@ internal static class ServeVerb
 
     private static Reach Asked(bool toNetwork, bool encrypted) => !toNetwork ? Reach.ThisMachine : encrypted ? Reach.NetworkEncrypted : Reach.Network;
 
-    private static Reply Run(Desk desk, ParseResult parsed, ILogbook logbook, int port, Reach reach) => Serving.Run(desk, logbook, port, reach, address =>
+    private static Reply Run(Desk desk, ParseResult parsed, IGarageStore store, int port, Reach reach) => Serving.Run(desk, store, port, reach, address =>
     {
         Tell(desk, parsed, address);
         if (reach != Reach.ThisMachine)
-            Say(desk, parsed, Invitation(logbook, address.Port, reach));
+            Say(desk, parsed, Invitation(store, address.Port, reach));
     });
 
-    private static string Invitation(ILogbook logbook, int port, Reach reach)
+    private static string Invitation(IGarageStore store, int port, Reach reach)
     {
-        var invitation = DeviceVerbs.Invite(((IGarageStore)logbook).Devices, port);
+        var invitation = DeviceVerbs.Invite(store.Devices, port);
         if (!invitation.IsGood)
             return $"{invitation.Faults[0]}";
         var host = new Uri(invitation.Value.Address).Host;
