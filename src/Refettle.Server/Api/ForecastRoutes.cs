@@ -3,7 +3,7 @@ using NodaTime;
 using Refettle.Access;
 using Refettle.Forecast;
 using Refettle.Forecast.OfCar;
-using Refettle.Server.Guards;
+using Refettle.Logbook;
 using Refettle.Timeline;
 using Refettle.Timeline.Scheduling;
 using Refettle.Web.Garage;
@@ -13,40 +13,28 @@ namespace Refettle.Server.Api;
 /// <summary>The forecast of a car as its log tells it.</summary>
 internal static class ForecastRoutes
 {
-    private const long MostBytes = 200_000;
+    public static void Map(IEndpointRouteBuilder api) => api.MapPost("cars/{car}/forecast", (
+            string car, HttpRequest request, Garage garage, TimelineTools tools, [FromServices] IAccessPlanner? planner, CancellationToken left) =>
+            QuestionRoutes.MadeAsync<ForecastAsked, ShownForecast>(car, request, garage, planner, "There is no forecast for that",
+                (planning, history, asked) => Shown(Made(history, asked, tools, planning, left)), left))
+        .WithMetadata(new BodyLimit(QuestionRoutes.MostBytes));
 
-    public static void Map(IEndpointRouteBuilder api) =>
-        api.MapPost("cars/{car}/forecast", AnswerAsync).WithMetadata(new BodyLimit(MostBytes));
+    private static Result<ShownForecast> Shown(Result<CarForecast> made) =>
+        made.IsGood ? Result<ShownForecast>.Good(ShownForecast.Of(made.Value)) : Result<ShownForecast>.Bad(made.Faults);
 
-    /// <summary>Whoever leaves ends the sampling.</summary>
-    private static async Task<IResult> AnswerAsync(
-        string car, HttpRequest request, Garage garage, TimelineTools tools, [FromServices] IAccessPlanner? planner, CancellationToken left)
-    {
-        if (planner is null)
-            return Problems.Of(StatusCodes.Status503ServiceUnavailable, "This server has no planner", "Start it with the planner, or ask on the command line.");
-        if (garage.History(car) is not { } history)
-            return Problems.NoSuchCar(car);
-        var asked = await Body.ReadAsync<ForecastAsked>(request, left);
-        if (!asked.IsGood)
-            return Problems.Of(asked.Faults[0]);
-        var made = await Task.Run(() => Made(history, asked.Value, tools, planner, left), left);
-        return made.IsGood
-            ? Results.Json(ShownForecast.Of(made.Value), ExchangeJson.Options)
-            : Problems.Of(StatusCodes.Status422UnprocessableEntity, "There is no forecast for that", "See the faults.", made.Faults);
-    }
-
-    private static Result<CarForecast> Made(Logbook.CarHistory history, ForecastAsked asked, TimelineTools tools, IAccessPlanner planner, CancellationToken cancel)
+    private static Result<CarForecast> Made(CarHistory history, ForecastAsked asked, TimelineTools tools, IAccessPlanner planner, CancellationToken cancel)
     {
         var work = TimelineWork.Of(history.Car, asked.Goals, tools.Ladders, planner, cancel);
         if (!work.IsGood)
             return Result<CarForecast>.Bad(work.Faults);
-        if (work.Value.Network is not { } network)
-            return Result<CarForecast>.Bad(new Fault("goals", "no plan reaches them", "The plan page tells what is in the way."));
-        var projection = Projection.Of(history.Car, network, Instant.FromDateTimeOffset(tools.Clock.GetUtcNow()));
+        var tasks = work.Value.Tasks();
+        if (!tasks.IsGood)
+            return Result<CarForecast>.Bad(tasks.Faults);
+        var projection = Projection.Of(history.Car, tasks.Value, Instant.FromDateTimeOffset(tools.Clock.GetUtcNow()));
         return !projection.IsGood ? Result<CarForecast>.Bad(projection.Faults) : CarForecast.Of(new()
         {
             Car = history.Car,
-            Network = network,
+            Network = tasks.Value,
             Projection = projection.Value,
             Schedule = new FirstScheduler().Solve(new(projection.Value.Project), new(TimeSpan.FromSeconds(1)), null, cancel).Schedule,
             Ladders = tools.Ladders,

@@ -10,18 +10,16 @@ namespace Refettle.Server.Api;
 /// <summary>The ladders of tries, and the heavy questions about stuck joints and verdicts.</summary>
 internal static class JudgingRoutes
 {
-    private const long MostBytes = 200_000;
-
     public static void Map(IEndpointRouteBuilder api, LadderSet ladders)
     {
         api.MapGet("ladders", () => Results.Json(ladders, ExchangeJson.Options));
         api.MapPost("cars/{car}/open-up", (string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken cancel) =>
             QuestionRoutes.AnswerAsync<IAccessPlanner, OpenUpAsked, OpenUpReport>(car, request, garage, planner, (of, asked) => Faults(of, asked, ladders), (planning, of, asked, stop) => OpenUp(planning, of, asked, ladders, stop), cancel))
-            .WithMetadata(new BodyLimit(MostBytes));
+            .WithMetadata(new BodyLimit(QuestionRoutes.MostBytes));
         api.MapPost("cars/{car}/verdicts", (string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken cancel) =>
             QuestionRoutes.AnswerAsync<IAccessPlanner, VerdictAsked, ValueList<VerdictAnswer>>(car, request, garage, planner, Faults, (planning, of, asked, stop) =>
                 new VerdictPlanner(planning).Of(of, new() { Parts = asked.Parts, Planned = asked.Planned, DaysLeft = asked.DaysLeft, Ladders = ladders }, stop), cancel))
-            .WithMetadata(new BodyLimit(MostBytes));
+            .WithMetadata(new BodyLimit(QuestionRoutes.MostBytes));
     }
 
     private static ValueList<Fault> Faults(Car car, VerdictAsked asked) =>

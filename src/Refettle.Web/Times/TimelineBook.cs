@@ -62,10 +62,11 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
         var work = TimelineWork.Of(car, goals, new LadderSet([]), new AccessPlanner(new ReducedSolver(mostNodes: NodesOnDevice)));
         if (!work.IsGood)
             return Result<TimelineShown>.Bad(work.Faults);
-        if (work.Value.Network is not { } network)
-            return Result<TimelineShown>.Bad(new Fault("goals", "no plan reaches them", "The plan page tells what is in the way."));
-        var answer = Planned(car, work.Value.Plan, network);
-        return answer.IsGood ? Result<TimelineShown>.Good(new(work.Value.Plan, network, answer.Value)) : Result<TimelineShown>.Bad(answer.Faults);
+        var tasks = work.Value.Tasks();
+        if (!tasks.IsGood)
+            return Result<TimelineShown>.Bad(tasks.Faults);
+        var answer = Planned(car, work.Value.Plan, tasks.Value);
+        return answer.IsGood ? Result<TimelineShown>.Good(new(work.Value.Plan, tasks.Value, answer.Value)) : Result<TimelineShown>.Bad(answer.Faults);
     }
 
     private Result<TimelineAnswer> Planned(Car car, Plan plan, TaskNetwork network) => new TimelinePlanner(new FirstScheduler())

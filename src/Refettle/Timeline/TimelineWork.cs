@@ -25,6 +25,10 @@ public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
             : NetworkPlanner.Of(new() { Car = car, Plan = plan, Jobs = jobs, Ladders = ladders })));
     }
 
+    /// <summary>The tasks, or the fault that no plan reaches the goals.</summary>
+    public Result<TaskNetwork> Tasks() => Network is { } network ? Result<TaskNetwork>.Good(network)
+        : Result<TaskNetwork>.Bad(new Fault("goals", "no plan reaches them", "The plan page tells what is in the way."));
+
     /// <summary>The question when all of it is done.</summary>
     /// <exception cref="InvalidOperationException">No plan reaches the goals.</exception>
     public TimelineQuestion Ask(Instant now) => new() { Car = Car, Network = Network ?? throw new InvalidOperationException("No plan reaches the goals."), Plan = Plan, Now = now };
