@@ -6,6 +6,9 @@ public sealed record Car
     /// <summary>The stance that a car is in until its log says otherwise, where it is described.</summary>
     public const string OnWheels = "on-wheels";
 
+    /// <summary>The stance in which the wheels carry the recorded height on blocks.</summary>
+    public const string AtRideHeight = "at-ride-height";
+
     public required string Id { get; init; }
 
     public required string Name { get; init; }
@@ -77,6 +80,9 @@ public sealed record Car
     public ValueList<Photo> Photos { get; init; } = [];
 
     public Settings Settings { get; init; } = Settings.Standard;
+
+    /// <summary>The day to meet: of the handover, else of the scope's means; null when neither says.</summary>
+    public DateOnly? Due() => Calendar.Handover is { } handover ? handover.By.Date.ToDateOnly() : Means.By;
 }
 
 /// <summary>How the owner counts. Every figure is a choice, shown with the answer it shaped.</summary>

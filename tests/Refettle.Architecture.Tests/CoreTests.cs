@@ -15,7 +15,7 @@ public sealed partial class CoreTests
         ["Logbook"] = ["Checks"],
         ["Kits"] = ["Checks", "Logbook"],
         ["Stuck"] = ["Access"],
-        ["Judging"] = ["Logbook", "Access", "Stuck", "Bench"],
+        ["Judging"] = ["Logbook", "Access", "Stuck", "Bench", "Imaging"],
         ["Scope"] = ["Access", "Stuck"],
         ["Timeline"] = ["Access", "Stuck", "Scope", "Bench"],
         ["Forecast"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline"],

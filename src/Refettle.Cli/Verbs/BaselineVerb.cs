@@ -18,13 +18,9 @@ internal static class BaselineVerb
                 : Shown(open)));
     }
 
-    /// <summary>Corners whose ride height is recorded.</summary>
-    public static ValueList<string> Heights(CarHistory history) => history.Lines.Where(line => line.Standing == Standing.InForce)
-        .Select(line => line.Happening).OfType<HeightMeasured>().Select(measured => measured.Corner).Distinct().ToValueList();
-
     private static Reply Shown(OpenCar open)
     {
-        var lines = Baseline.Of(open.Car, Heights(open.History));
+        var lines = Baseline.Of(open.Car, Baseline.MeasuredCorners(open.History));
         var table = new Table { Border = TableBorder.None };
         table.AddColumns("", "Item", "What to do", "Known");
         foreach (var line in lines)

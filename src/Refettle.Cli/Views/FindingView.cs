@@ -1,4 +1,3 @@
-using Refettle.Bench.Limits;
 using Refettle.Judging;
 using Refettle.Logbook;
 using Spectre.Console;
@@ -28,19 +27,11 @@ internal static class FindingView
         {
             yield return new Text($"  {JudgingSayings.Of(finding)}{(finding.Photos.Count > 0 ? $" ({Wording.Count(finding.Photos.Count, "photo", "photos")})" : "")}");
             if (condition.Measured.FirstOrDefault(one => one.Finding == finding) is { } measured)
-                yield return new Text($"    {(measured.Decision is { } decision ? $"{Word(decision)}. " : "")}{measured.Says}");
+                yield return new Text($"    {measured.Told()}");
         }
     }
 
     public static string Word(Severeness how) => how.ToString().ToLowerInvariant();
-
-    private static string Word(Decision decision) => decision switch
-    {
-        Decision.Pass => "Pass",
-        Decision.ConditionalPass => "Conditional pass",
-        Decision.ConditionalFail => "Conditional fail",
-        _ => "Fail",
-    };
 
     private static string Tests(ConditionScale scale) => scale.Tests.Count == 0 ? "" : $"; measured: {string.Join(", ", scale.Tests.Select(test => $"{test.What} ({test.Unit})"))}";
 }

@@ -42,7 +42,7 @@ internal static class RefitView
         if (step.Card is not { } card)
             yield break;
         if (card.Joint.Torque is { } torque)
-            yield return $"{torque} ({card.Joint.Origin.ToString().ToLowerInvariant()})";
+            yield return $"{torque} ({Wording.Of(card.Joint.Origin)})";
         if (card.General is { } general)
             yield return $"General range: {general.Low} to {general.High}";
         if (card.Order.Count > 2)

@@ -1,6 +1,7 @@
 using Refettle.CloseUp;
 using Refettle.CloseUp.Refit;
 using Refettle.Logbook;
+using Refettle.Web.Words;
 
 namespace Refettle.Web.CloseUp;
 
@@ -31,7 +32,7 @@ public sealed record ClosingStep(RefitStep Step)
             return [];
         return
         [
-            .. card.Joint.Torque is { } torque ? new[] { $"{torque}, {(card.Joint.Origin == Origin.Maker ? "the maker's figure" : $"not the maker's: {Plain(card.Joint.Origin)}")}" } : [],
+            .. card.Joint.Torque is { } torque ? new[] { $"{torque}, {(card.Joint.Origin == Origin.Maker ? "the maker's figure" : $"not the maker's: {Plain.Word(card.Joint.Origin)}")}" } : [],
             .. card.General is { } general ? new[] { $"General range {general.Low} to {general.High}" } : [],
             .. card.Order.Count > 2 ? new[] { $"Order {string.Join(' ', card.Order)}" } : [],
             .. card.NewFasteners > 0 ? new[] { $"{card.NewFasteners} new" } : [],
@@ -51,12 +52,4 @@ public sealed record ClosingStep(RefitStep Step)
         return card.Joint.AtRideHeight ? [back, new JointTightened(card.Joint.Id, Tightness.Snug, null, null, null)]
             : torque is { } read ? [back, new JointTightened(card.Joint.Id, Tightness.Torqued, read, null, null)] : [back];
     }
-
-    private static string Plain(Origin origin) => origin switch
-    {
-        Origin.CommonPractice => "common practice",
-        Origin.User => "your own",
-        Origin.Measured => "measured",
-        _ => "assumed",
-    };
 }

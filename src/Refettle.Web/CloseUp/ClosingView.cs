@@ -15,7 +15,6 @@ public sealed record ClosingView(CarHistory Of, RefitSheet Sheet, ValueList<Join
             return known;
         var record = ClosingRecord.Of(history);
         var ledger = RideHeightLedger.Of(history.Car, record.Opened, record.Tightenings);
-        return new(history, RefitPlanner.Of(history), ledger.Where(line => line.Standing is not (RideHeightStanding.Settled or RideHeightStanding.Open))
-            .Select(line => line.Joint).ToValueList());
+        return new(history, RefitPlanner.Of(history), ledger.Where(line => line.IsToSettle).Select(line => line.Joint).ToValueList());
     }
 }

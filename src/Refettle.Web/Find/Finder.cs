@@ -1,3 +1,5 @@
+using Refettle.Web.Words;
+
 namespace Refettle.Web.Find;
 
 /// <summary>Something that can be looked for.</summary>
@@ -5,7 +7,12 @@ namespace Refettle.Web.Find;
 /// <param name="Name">As shown.</param>
 /// <param name="More">Further words it is found by: identifier, zone, side.</param>
 /// <param name="Rank">Of two that are found equally well the smaller comes first.</param>
-public sealed record Findable(string Key, string Name, string More, int Rank = 0);
+public sealed record Findable(string Key, string Name, string More, int Rank = 0)
+{
+    public static IEnumerable<Findable> Parts(CarLookup car) => car.Car.Structure.Parts.Select(part => new Findable(part.Id, part.Name, Goals.More(car, part)));
+
+    public static IEnumerable<Findable> Joints(CarLookup car) => car.Car.Structure.Joints.Select(joint => new Findable(joint.Id, car.JointName(joint), joint.Id));
+}
 
 /// <summary>Finds by words: each word typed must begin, or else be within, a word of the thing.</summary>
 public static class Finder

@@ -1,4 +1,3 @@
-using Refettle.Bench.Limits;
 using Refettle.Judging;
 
 namespace Refettle.Web.Judging;
@@ -7,14 +6,6 @@ namespace Refettle.Web.Judging;
 public static class ConditionWords
 {
     public static string Of(Severeness? how) => how switch { null => "Not looked at yet", { } known => known.ToString() };
-
-    public static string Of(Decision decision) => decision switch
-    {
-        Decision.Pass => "Pass",
-        Decision.ConditionalPass => "Conditional pass",
-        Decision.ConditionalFail => "Conditional fail",
-        _ => "Fail",
-    };
 
     public static string Of(VerdictKind kind, DoneBy by) => by == DoneBy.OutsideShop ? $"{kind} by an outside shop" : kind.ToString();
 

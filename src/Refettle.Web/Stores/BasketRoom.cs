@@ -2,6 +2,7 @@ using Refettle.Access;
 using Refettle.Logbook;
 using Refettle.Stock;
 using Refettle.Stock.Baskets;
+using Refettle.Web.Words;
 
 namespace Refettle.Web.Stores;
 
@@ -19,7 +20,7 @@ public sealed class BasketRoom
     public BasketRoom(Refettle.Stock.Shelf shelf, ValueList<(CarHistory History, Plan? Plan)> plans, DateOnly today)
     {
         (_shelf, _today) = (shelf, today);
-        var needs = plans.SelectMany(one => PlanNeeds.Of(one.History, shelf, one.Plan ?? Nothing, [], Due(one.History.Car)));
+        var needs = plans.SelectMany(one => PlanNeeds.Of(one.History, shelf, one.Plan ?? Nothing, [], one.History.Car.Due()));
         Basket = BasketPlanner.Of(shelf, needs, today, Confidence);
         TrialFits = Refettle.Stock.Baskets.TrialFits.Of(shelf, plans.Select(one => one.History.Car), today);
         Planned = plans.Where(one => one.Plan is not null).Select(one => one.History.Car.Name).ToValueList();
@@ -51,18 +52,14 @@ public sealed class BasketRoom
     public static string OrderBy(Purchase purchase) => purchase switch
     {
         { OrderBy: null } => "no date to meet is known",
-        { DaysTooLate: > 0 } => $"should have been ordered {Days(purchase.DaysTooLate)} ago",
+        { DaysTooLate: > 0 } => $"should have been ordered {Plain.Days(purchase.DaysTooLate)} ago",
         _ => $"order by {purchase.OrderBy:d MMM yyyy}",
     };
 
     private static string Where(Given given) => (given.Supply.Order, given.Supply.Kit) switch
     {
-        ({ }, _) => $"to come about {given.Supply.From:d MMM}{(given.DaysLate > 0 ? $", {Days(given.DaysLate)} late" : "")}",
+        ({ }, _) => $"to come about {given.Supply.From:d MMM}{(given.DaysLate > 0 ? $", {Plain.Days(given.DaysLate)} late" : "")}",
         (_, { } kit) => $"in kit {kit}, to be opened",
         _ => "in hand",
     };
-
-    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
-
-    private static DateOnly? Due(Car car) => car.Calendar.Handover is { } handover ? handover.By.Date.ToDateOnly() : car.Means.By;
 }

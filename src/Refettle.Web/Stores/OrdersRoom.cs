@@ -1,5 +1,6 @@
 using Refettle.Logbook;
 using Refettle.Stock;
+using Refettle.Web.Words;
 
 namespace Refettle.Web.Stores;
 
@@ -15,7 +16,7 @@ public sealed class OrdersRoom(Refettle.Stock.Shelf shelf, DateOnly today)
     /// <summary>How the promise of an order stands, in words.</summary>
     public string Promise(Order order) => Promise(order.Promised);
 
-    public string Promise(OutsideWork work) => $"away {Days(today.DayNumber - work.On.DayNumber)}, {Promise(work.Promised)}";
+    public string Promise(OutsideWork work) => $"away {Plain.Days(today.DayNumber - work.On.DayNumber)}, {Promise(work.Promised)}";
 
     /// <summary>How that supplier or shop has kept his promises so far.</summary>
     public string Record(Order order) => SupplierRecord.Of(shelf, order.Supplier, today).Says;
@@ -34,9 +35,7 @@ public sealed class OrdersRoom(Refettle.Stock.Shelf shelf, DateOnly today)
         : Alone(OrderWork.CameBack(work, [new(line.Item.What, count)], found.Trim(), good, PieceCondition.Refurbished, today));
 
     private string Promise(DateOnly? promised) => promised is not { } day ? "no day promised"
-        : day < today ? $"promised for {day:d MMM}, {Days(today.DayNumber - day.DayNumber)} late" : $"promised for {day:d MMM}";
-
-    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
+        : day < today ? $"promised for {day:d MMM}, {Plain.Days(today.DayNumber - day.DayNumber)} late" : $"promised for {day:d MMM}";
 
     private static Result<ValueList<Happening>> Alone(Result<Happening> one) =>
         one.IsGood ? Result<ValueList<Happening>>.Good([one.Value]) : Result<ValueList<Happening>>.Bad(one.Faults);

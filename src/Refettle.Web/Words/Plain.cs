@@ -43,6 +43,8 @@ public static class Plain
         _ => "the maker's manual",
     };
 
+    public static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
+
     public static string Posture(string posture) => posture switch
     {
         "under" => "under the car",

@@ -83,6 +83,8 @@ public sealed class CarStanding
     private bool CanBeTogether(Joint joint) =>
         SubAssembliesOf(joint.Holds[0]).Any(unit => joint.Holds.All(unit.Members.Contains));
 
-    private bool IsInState(string name) =>
-        States.TryGetValue(name, out var state) && state.IsStance ? Car.Stance == name : _done.Contains(Fact.State(name));
+    /// <summary>Whether it is the fact of standing some way: stances exclude each other.</summary>
+    public bool IsStance(Fact fact) => fact.Kind == FactKind.State && States.TryGetValue(fact.Subject, out var state) && state.IsStance;
+
+    private bool IsInState(string name) => IsStance(Fact.State(name)) ? Car.Stance == name : _done.Contains(Fact.State(name));
 }

@@ -12,7 +12,7 @@ public static class QuestionCheck
             faults.Add(new("question", "there is no goal", "Name one or more, such as free(part), open(joint) or reach(space)."));
         foreach (var goal in question.Goals)
             faults.AddRange(GoalFaults(standing, goal, question.Without));
-        var stances = question.Goals.Where(goal => IsStance(standing, goal)).Distinct().ToArray();
+        var stances = question.Goals.Where(goal => standing.IsStance(goal)).Distinct().ToArray();
         if (stances.Length > 1)
             faults.Add(new("question", $"{string.Join(" and ", stances)} exclude each other", "Ask for one stance at a time."));
         foreach (var part in question.Without.Where(part => !standing.Parts.ContainsKey(part)))
@@ -42,7 +42,4 @@ public static class QuestionCheck
 
     private static Fault Unknown(string place, string what, string name, IEnumerable<string> names) =>
         new(place, $"this car has no {what} called '{name}'", NearNames.Ask(name, names, "Look the name up in the list of parts."));
-
-    private static bool IsStance(CarStanding standing, Fact fact) =>
-        fact.Kind == FactKind.State && standing.States.TryGetValue(fact.Subject, out var state) && state.IsStance;
 }

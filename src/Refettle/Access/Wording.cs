@@ -26,7 +26,7 @@ internal static class Wording
     };
 
     public static string JointName(Joint joint, CarStanding standing) =>
-        joint.Name ?? $"{KindWord(joint)}: {string.Join(" to ", joint.Holds.Select(part => standing.Parts[part].Name))}";
+        joint.Name ?? $"{Word(joint.Kind)}: {string.Join(" to ", joint.Holds.Select(part => standing.Parts[part].Name))}";
 
     private static string Opening(Joint joint, WaySource way, CarStanding standing)
     {
@@ -35,5 +35,5 @@ internal static class Wording
         return $"Undo {count}{JointName(joint, standing)}{bench}";
     }
 
-    private static string KindWord(Joint joint) => joint.Kind == JointKind.PressFit ? "press fit" : joint.Kind.ToString().ToLowerInvariant();
+    public static string Word(JointKind kind) => kind == JointKind.PressFit ? "press fit" : kind.ToString().ToLowerInvariant();
 }

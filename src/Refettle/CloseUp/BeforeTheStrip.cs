@@ -9,7 +9,7 @@ public static class BeforeTheStrip
     /// <summary>Notes: the list of the car as it came, before the first bolt; ride heights, before the first joint that wants its torque there.</summary>
     public static ValueList<Fault> Asks(CarHistory history, Fact next)
     {
-        var heights = ClosingRecord.Of(history).Heights.Select(height => height.Corner).ToList();
+        var heights = Baseline.MeasuredCorners(history);
         var asks = new List<Fault>();
         if (next.Kind != FactKind.State && history.Car.Done.All(fact => fact.Kind == FactKind.State) && Baseline.Open(history.Car, heights) is { Count: > 0 } open)
             asks.Add(Note("before the first bolt", $"not told yet: {string.Join(", ", open.Select(line => line.Item.Id))}", "It cannot be found out later: refettle baseline."));

@@ -34,6 +34,13 @@ public sealed record ClosingRecord(ValueList<string> Opened, ValueList<Tightenin
             heights.OrderBy(height => height.Key, StringComparer.Ordinal).Select(height => (height.Key, height.Value)).ToValueList());
     }
 
+    /// <summary>The joints that were opened since the strip began, those open now among them, in the order of the car's description.</summary>
+    public static IEnumerable<Joint> Disturbed(Car car, IEnumerable<string> opened)
+    {
+        var disturbed = opened.Concat(car.Done.Where(fact => fact.Kind == FactKind.Open).Select(fact => fact.Subject)).ToHashSet();
+        return car.Structure.Joints.Where(joint => disturbed.Contains(joint.Id));
+    }
+
     /// <summary>The joints that a step opens: the one named, those between what came off and what stayed, all of a part that was freed.</summary>
     private static IEnumerable<string> OpenedBy(Structure structure, Fact fact)
     {

@@ -7,10 +7,6 @@ public sealed record NewFastener(Joint Joint, int Count);
 public static class NewFasteners
 {
     /// <param name="opened">Joints opened since the strip began; those open now are taken along.</param>
-    public static ValueList<NewFastener> Of(Car car, IEnumerable<string> opened)
-    {
-        var disturbed = opened.Concat(car.Done.Where(fact => fact.Kind == FactKind.Open).Select(fact => fact.Subject)).ToHashSet();
-        return car.Structure.Joints.Where(joint => joint.SingleUse && disturbed.Contains(joint.Id))
-            .Select(joint => new NewFastener(joint, joint.Count)).ToValueList();
-    }
+    public static ValueList<NewFastener> Of(Car car, IEnumerable<string> opened) =>
+        ClosingRecord.Disturbed(car, opened).Where(joint => joint.SingleUse).Select(joint => new NewFastener(joint, joint.Count)).ToValueList();
 }

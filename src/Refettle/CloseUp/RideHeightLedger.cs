@@ -19,14 +19,15 @@ public enum RideHeightStanding
 }
 
 /// <summary>One joint of the ledger.</summary>
-public sealed record RideHeightLine(Joint Joint, RideHeightStanding Standing);
+public sealed record RideHeightLine(Joint Joint, RideHeightStanding Standing)
+{
+    /// <summary>It is closed, and its torque at ride height is still to come or not known of.</summary>
+    public bool IsToSettle => Standing is not (RideHeightStanding.Settled or RideHeightStanding.Open);
+}
 
 /// <summary>Which joints with bonded rubber are only snugged now and wait for their torque at ride height.</summary>
 public static class RideHeightLedger
 {
-    /// <summary>The stance in which the wheels carry the recorded height on blocks.</summary>
-    public const string AtRideHeight = "at-ride-height";
-
     /// <summary>Corners whose height is wanted, hub centre to wheel arch.</summary>
     public static ValueList<string> Corners { get; } = ["fl", "fr", "rl", "rr"];
 
@@ -38,9 +39,7 @@ public static class RideHeightLedger
         var last = new Dictionary<string, Tightening>();
         foreach (var tightening in tightenings)
             last[tightening.Joint] = tightening;
-        var disturbed = opened.ToHashSet();
-        return car.Structure.Joints
-            .Where(joint => joint.AtRideHeight && (disturbed.Contains(joint.Id) || IsOpen(car, joint)))
+        return ClosingRecord.Disturbed(car, opened).Where(joint => joint.AtRideHeight)
             .Select(joint => new RideHeightLine(joint, IsOpen(car, joint) ? RideHeightStanding.Open : Standing(last.GetValueOrDefault(joint.Id))))
             .ToValueList();
     }
@@ -58,7 +57,7 @@ public static class RideHeightLedger
     {
         null => RideHeightStanding.Unknown,
         { How: Tightness.Snug } => RideHeightStanding.Snug,
-        { Stance: AtRideHeight or Car.OnWheels } => RideHeightStanding.Settled,
+        { Stance: Car.AtRideHeight or Car.OnWheels } => RideHeightStanding.Settled,
         _ => RideHeightStanding.TorquedHanging,
     };
 }

@@ -13,7 +13,7 @@ public static class RoadReadiness
     {
         var meant = leftOff.ToHashSet();
         var undone = car.Done.Where(fact => !meant.Contains(fact.Subject)).Select(Block).OfType<RoadBlock>();
-        var unsettled = ledger.Where(line => line.Standing is not (RideHeightStanding.Settled or RideHeightStanding.Open))
+        var unsettled = ledger.Where(line => line.IsToSettle)
             .Select(line => new RoadBlock($"joint {line.Joint.Id}", Why(line.Standing)));
         var unsound = car.Unsound.Select(part => new RoadBlock($"part {part}", "found too weak to carry the car"));
         return [.. undone, .. unsettled, .. unsound];

@@ -11,7 +11,11 @@ namespace Refettle.Judging;
 /// <param name="FalsePass">The greatest chance of a wrong pass at the guarded limit.</param>
 /// <param name="Says">How it was decided, or what is missing.</param>
 public sealed record MeasuredAnswer(
-    Finding Finding, double Mean, double? StandardUncertainty, Limit? Limit, Decision? Decision, double? Within, double? FalsePass, string Says);
+    Finding Finding, double Mean, double? StandardUncertainty, Limit? Limit, Decision? Decision, double? Within, double? FalsePass, string Says)
+{
+    /// <summary>The decision, where there is one, and how it came about.</summary>
+    public string Told() => Decision is { } decision && LimitDecision.Word(decision) is var word ? $"{char.ToUpperInvariant(word[0])}{word[1..]}. {Says}" : Says;
+}
 
 /// <summary>Decides readings against limits with a guard band.</summary>
 /// <remarks>Guard w = r U with U = 2 u (ISO 14253-1, JCGM 106). u from the instrument's step, read to half of it and spread evenly

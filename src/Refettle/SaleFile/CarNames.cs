@@ -22,7 +22,7 @@ internal sealed class CarNames(Structure structure)
     public string Unit(string id) => Part(id)?.Name ?? _groups.GetValueOrDefault(id)?.Name ?? id;
 
     public string OfJoint(string id) => Joint(id) is { } joint
-        ? joint.Name ?? $"{Word(joint.Kind)}, {string.Join(" to ", joint.Holds.Select(Unit))}"
+        ? joint.Name ?? $"{Access.Wording.Word(joint.Kind)}, {string.Join(" to ", joint.Holds.Select(Unit))}"
         : id;
 
     public string Of(Fact fact) => fact.Kind switch
@@ -45,6 +45,4 @@ internal sealed class CarNames(Structure structure)
             _ => _others.GetValueOrDefault(about, thing.Id),
         };
     }
-
-    private static string Word(JointKind kind) => kind == JointKind.PressFit ? "press fit" : kind.ToString().ToLowerInvariant();
 }

@@ -62,6 +62,9 @@ public sealed record Rung
 
     /// <summary>The chance that it frees a joint of a level.</summary>
     public double OddsAt(int level, bool isSoaked) => (isSoaked ? OddsSoaked ?? Odds : Odds)[level];
+
+    /// <summary>The chance that a joint of a level is afterwards as it was before.</summary>
+    public double HoldsAt(int level, bool isSoaked) => 1 - OddsAt(level, isSoaked) - Mishaps.Sum(mishap => mishap.Odds[level]);
 }
 
 /// <summary>A try that goes wrong.</summary>

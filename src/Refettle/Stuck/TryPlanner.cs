@@ -55,7 +55,7 @@ public static class TryPlanner
                 row.Add(best.Id);
                 if (best.IsSure)
                     return row.ToValueList();
-                belief = After(belief, level => Held(best, level, isSoaked));
+                belief = After(belief, level => best.HoldsAt(level, isSoaked));
                 var bit = 1u << Array.IndexOf(_rungs, best);
                 (dry, soaked, isSoaked) = isSoaked ? (dry, soaked | bit, true) : (dry | bit, soaked, best.IsSoak);
             }
@@ -87,7 +87,7 @@ public static class TryPlanner
             if (held > 1e-12)
             {
                 var next = isSoaked ? (dry, soaked | bit, true) : (dry | bit, soaked, rung.IsSoak);
-                minutes += held * Least(After(belief, level => Held(rung, level, isSoaked)), next.Item1, next.Item2, next.Item3, remember: true);
+                minutes += held * Least(After(belief, level => rung.HoldsAt(level, isSoaked)), next.Item1, next.Item2, next.Item3, remember: true);
             }
 
             return new(rung, minutes, frees, harms);
@@ -118,9 +118,6 @@ public static class TryPlanner
             + (double)_question.ClearingFirst.GetValueOrDefault(rung.Id).Value
             + ((double)rung.Waits.Value / 60 * _question.WaitingHourInMinutes)
             + (double)(rung.Spends.Amount / _question.PerHour.Amount * 60);
-
-        private static double Held(Rung rung, int level, bool isSoaked) =>
-            1 - rung.OddsAt(level, isSoaked) - rung.Mishaps.Sum(mishap => mishap.Odds[level]);
 
         private static double Chance(double[] belief, Func<int, double> odds)
         {

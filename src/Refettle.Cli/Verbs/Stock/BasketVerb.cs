@@ -42,7 +42,7 @@ internal static class BasketVerb
 
         if (faults.Concat(goals.Where(goal => open.Cars.All(car => !IsOf(open, car.Car, goal))).Select(goal => new Fault(goal, "there is no such car in the store", "Write it as car:fact."))).ToList() is { Count: > 0 } wrong)
             return Reply.Bad(wrong);
-        var needs = plans.SelectMany(plan => PlanNeeds.Of(open.Car(plan.Car.Id).History, open.Shelf, plan.Plan, plan.Car.Id == open.Open.Car.Id ? renew : [], by ?? Due(plan.Car)));
+        var needs = plans.SelectMany(plan => PlanNeeds.Of(open.Car(plan.Car.Id).History, open.Shelf, plan.Plan, plan.Car.Id == open.Open.Car.Id ? renew : [], by ?? plan.Car.Due()));
         var basket = BasketPlanner.Of(open.Shelf, needs, open.Today, sure);
         if (export is not null && TextFile.Write(open.Desk.PathOf(export), OrderListWriter.Write(basket)) is { IsGood: false } unwritten)
             return Reply.Bad(unwritten.Faults);
@@ -72,6 +72,4 @@ internal static class BasketVerb
         : Result<ValueList<Fact>>.Good(car.Jobs.Where(job => (job.Wish == Wish.Must || (car.Scope?.Contains(job.Id) ?? false)) && !car.JobsDone.Contains(job.Id)).SelectMany(job => job.Goals).Distinct().ToValueList());
 
     private static bool IsOf(OpenShelf open, Car car, string goal) => goal.IndexOf(':', StringComparison.Ordinal) is > 0 and var at ? goal[..at] == car.Id : car.Id == open.Open.Car.Id;
-
-    private static DateOnly? Due(Car car) => car.Calendar.Handover is { } handover ? handover.By.Date.ToDateOnly() : car.Means.By;
 }

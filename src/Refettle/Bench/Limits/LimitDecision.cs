@@ -64,7 +64,7 @@ public static class LimitDecision
             Word(Of(value.Value, lower, upper, guard)));
     }
 
-    private static string Word(Decision decision) => decision switch
+    public static string Word(Decision decision) => decision switch
     {
         Decision.Pass => "pass",
         Decision.ConditionalPass => "conditional pass",

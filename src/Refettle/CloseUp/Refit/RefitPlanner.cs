@@ -13,14 +13,14 @@ public static class RefitPlanner
     {
         var car = history.Car;
         var network = NetworkPlanner.Of(new() { Car = car, Plan = _nothing });
-        var memory = new StripMemory(history);
-        var steps = RefitOrder.Of(network, memory).SelectMany(task => Steps(car, task, memory)).ToValueList();
-        return new(steps, Leftover(car, steps), Bleeding(history), network.Tasks.Where(task => task.Kind is TaskKind.Check or TaskKind.HandIn)
+        var (standing, memory) = (new CarStanding(car), new StripMemory(history));
+        var steps = RefitOrder.Of(network, memory).SelectMany(task => Steps(standing, task, memory)).ToValueList();
+        return new(steps, Leftover(car, steps), Bleeding(history, standing), network.Tasks.Where(task => task.Kind is TaskKind.Check or TaskKind.HandIn)
             .Select(task => new EndCheck(task.Id, task.Says, task.Takes, task.Origin, task.Cautions)).ToValueList());
     }
 
     /// <summary>A change of stance is one step; what follows by itself from another step is none.</summary>
-    private static IEnumerable<RefitStep> Steps(Car car, WorkTask task, StripMemory memory)
+    private static IEnumerable<RefitStep> Steps(CarStanding standing, WorkTask task, StripMemory memory)
     {
         if (task.Kind == TaskKind.Stance)
         {
@@ -28,13 +28,12 @@ public static class RefitPlanner
             yield return new(stance, task.Says, Side.None, Zone.WholeCar, task.Stance, task.Takes, task.Origin, null, [], [], [], task.Cautions, []);
         }
 
-        var standing = new CarStanding(car);
         foreach (var step in RefitOrder.Within(task, standing, memory).Where(step => !PlanOutline.FollowsByItself(step)))
         {
             var joint = step.Fact.Kind == FactKind.Open ? standing.Joints[step.Fact.Subject] : null;
             yield return new(step.Fact, Says(step, standing), SideOf(step.Fact, standing), step.Place, task.Stance, step.Cost.Close, step.Origin, joint is null ? null : CardOf(joint),
                 memory.Of(step.Fact), memory.PhotosOf(step.Fact), memory.BagsOf(step.Fact),
-                step.Cautions.Concat(step.Prop is { } prop ? [prop] : []).Distinct().ToValueList(), LooksOf(step.Fact, car, memory));
+                step.Cautions.Concat(step.Prop is { } prop ? [prop] : []).Distinct().ToValueList(), LooksOf(step.Fact, standing.Car, memory));
         }
     }
 
@@ -68,24 +67,12 @@ public static class RefitPlanner
 
     private static ValueList<Look> LooksOf(Fact fact, Car car, StripMemory memory) => fact.Kind != FactKind.Off ? []
         : car.Structure.Spaces.Where(space => space.ClosedBy.Contains(fact.Subject)).Select(space => new Look(space.Id, space.Name,
-            Inside(car, space).SelectMany(memory.BagsOf).Distinct().ToValueList(), memory.IsPhotographed($"space {space.Id}"))).ToValueList();
-
-    /// <summary>What can only be closed or fitted while the space is open.</summary>
-    private static IEnumerable<Fact> Inside(Car car, Space space)
-    {
-        var needed = Fact.Reach(space.Id);
-        return car.Structure.Joints.Where(joint => joint.Ways.All(way => way.Clear.Contains(needed))).Select(joint => Fact.Open(joint.Id))
-            .Concat(car.Structure.Parts.Where(part => part.Out.Clear.Contains(needed) && !space.ClosedBy.Contains(part.Id)).Select(part => Fact.Off(part.Id)));
-    }
+            LastLook.Inside(car, space).SelectMany(memory.BagsOf).Distinct().ToValueList(), memory.IsPhotographed($"space {space.Id}"))).ToValueList();
 
     private static ValueList<Bag> Leftover(Car car, ValueList<RefitStep> steps) =>
         car.Bags.Where(bag => !bag.IsEmpty).Except(steps.SelectMany(step => step.Bags)).ToValueList();
 
     /// <summary>Hydraulic joints that were opened since the strip began, closed again or not.</summary>
-    private static ValueList<Joint> Bleeding(CarHistory history)
-    {
-        var opened = ClosingRecord.Of(history).Opened.Concat(history.Car.Done.Where(fact => fact.Kind == FactKind.Open).Select(fact => fact.Subject)).ToHashSet();
-        var fluid = history.Car.Structure.Parts.Where(part => part.Hazards.Contains(Hazard.BrakeFluid)).Select(part => part.Id).ToHashSet();
-        return history.Car.Structure.Joints.Where(joint => joint.Kind is JointKind.Pipe or JointKind.Hose && opened.Contains(joint.Id) && joint.Holds.Any(fluid.Contains)).ToValueList();
-    }
+    private static ValueList<Joint> Bleeding(CarHistory history, CarStanding standing) =>
+        ClosingRecord.Disturbed(history.Car, ClosingRecord.Of(history).Opened).Where(joint => EndChecks.IsHydraulic(joint, standing)).ToValueList();
 }

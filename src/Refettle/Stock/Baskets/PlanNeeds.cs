@@ -61,8 +61,6 @@ public static class PlanNeeds
 
     private static string Name(Joint joint) => string.Join(' ', new[]
     {
-        joint.Name ?? Words(joint.Kind), joint.Thread, joint.Grade is null ? null : $"class {joint.Grade}",
+        joint.Name ?? Access.Wording.Word(joint.Kind), joint.Thread, joint.Grade is null ? null : $"class {joint.Grade}",
     }.Where(word => word is not null));
-
-    private static string Words(JointKind kind) => kind == JointKind.PressFit ? "press fit" : kind.ToString().ToLowerInvariant();
 }

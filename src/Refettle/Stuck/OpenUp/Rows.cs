@@ -52,7 +52,7 @@ internal sealed class Rows
             minutes += reached * MinutesOf(rung);
             foreach (var mishap in rung.Mishaps.Where(mishap => mishap.Odds[level] > 0))
                 minutes += reached * mishap.Odds[level] * CostFrom(mishap.Becomes, level, isSoaked);
-            reached *= Math.Max(0, Held(rung, level, isSoaked));
+            reached *= Math.Max(0, rung.HoldsAt(level, isSoaked));
             isSoaked |= rung.IsSoak;
         }
 
@@ -84,7 +84,7 @@ internal sealed class Rows
             {
                 minutes[level] += held[level] * MinutesOf(rung);
                 free[level] += held[level] * rung.OddsAt(level, isSoaked);
-                held[level] *= Math.Max(0, Held(rung, level, isSoaked));
+                held[level] *= Math.Max(0, rung.HoldsAt(level, isSoaked));
             }
 
             isSoaked |= rung.IsSoak;
@@ -114,8 +114,6 @@ internal sealed class Rows
     private bool IsSureFrom(JointCondition condition, HashSet<JointCondition> seen) =>
         !seen.Add(condition) || (_open.TryGetValue(condition, out var ladder) && ladder.Rungs.Any(rung => rung.IsSure)
             && ladder.Rungs.SelectMany(rung => rung.Mishaps).All(mishap => IsSureFrom(mishap.Becomes, seen)));
-
-    private static double Held(Rung rung, int level, bool isSoaked) => 1 - rung.OddsAt(level, isSoaked) - rung.Mishaps.Sum(mishap => mishap.Odds[level]);
 
     private static double[] Normal(IEnumerable<double> values)
     {

@@ -7,8 +7,6 @@ namespace Refettle.Timeline.Network;
 /// the first drives. The maker's manual and local law come first.</remarks>
 internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitTasks refit)
 {
-    private const string AtRideHeight = "at-ride-height";
-
     private const int MinutesAJoint = 3;
 
     private string? _last;
@@ -18,7 +16,7 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
         var steps = refit.Steps.ToList();
         var joints = steps.Where(step => step.Fact.Kind == FactKind.Open).Select(step => standing.Joints[step.Fact.Subject]).ToList();
         HandIn(steps);
-        if (joints.Any(OpensHydraulics) && !steps.Any(step => step.Fact == Fact.State("brakes-drained")))
+        if (joints.Exists(joint => IsHydraulic(joint, standing)) && !steps.Any(step => step.Fact == Fact.State("brakes-drained")))
             Next("check.bleed", "Bleed the brakes, pedal hard, no leak", 60, Needed.Helper);
         if (joints.Where(joint => joint.AtRideHeight).ToList() is { Count: > 0 } rubber)
             RideHeight(rubber);
@@ -37,7 +35,7 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
 
     private void RideHeight(List<Joint> rubber)
     {
-        var way = standing.States.GetValueOrDefault(AtRideHeight)?.Ways.MinBy(way => way.Open.Value);
+        var way = standing.States.GetValueOrDefault(Car.AtRideHeight)?.Ways.MinBy(way => way.Open.Value);
         var minutes = rubber.Sum(joint => MinutesAJoint * joint.Count) + (way?.Open.Value ?? 0);
         Next("check.ride-height", $"Wheels on blocks at ride height: torque {(rubber.Count == 1 ? "1 joint" : $"{rubber.Count} joints")} with bonded rubber, then down", (int)Math.Ceiling(minutes));
         draft.Change("check.ride-height", task => task with { Cautions = way?.Cautions ?? [] });
@@ -65,7 +63,8 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
     private static WorkTask Task(string id, string says, int minutes) =>
         new() { Id = id, Kind = TaskKind.Check, Says = says, Takes = new(minutes), Origin = Origin.CommonPractice };
 
-    private bool OpensHydraulics(Joint joint) => joint.Kind is JointKind.Pipe or JointKind.Hose
+    /// <summary>Fluid runs out of it when it is opened, and air gets in.</summary>
+    public static bool IsHydraulic(Joint joint, CarStanding standing) => joint.Kind is JointKind.Pipe or JointKind.Hose
         && joint.Holds.Any(part => standing.Parts[part].Hazards.Contains(Hazard.BrakeFluid));
 
     /// <summary>Something of the running gear: at a corner, or worked at from below.</summary>

@@ -91,14 +91,11 @@ public static class NetworkCheck
     {
         var standing = new CarStanding(car);
         var entered = new HashSet<Fact>();
-        var priced = steps.Select(step => !IsStance(standing, step.Fact) ? step
+        var priced = steps.Select(step => !standing.IsStance(step.Fact) ? step
             : step with { Cost = !standing.IsTrue(step.Fact) && entered.Add(step.Fact) ? Priced(standing, step) : Cost.Nothing }).ToValueList();
         return new() { Question = question, Status = PlanStatus.Feasible, Steps = priced, Cost = priced.Aggregate(Cost.Nothing, (sum, step) => sum + step.Cost) };
     }
 
     private static Cost Priced(CarStanding standing, Step step) =>
         standing.States[step.Fact.Subject].Ways.FirstOrDefault(way => way.Id == step.Way) is { } way && step.Cost.Total == Minutes.Zero ? new(way.Open, way.Close, default, default) : step.Cost;
-
-    private static bool IsStance(CarStanding standing, Fact fact) =>
-        fact.Kind == FactKind.State && standing.States.TryGetValue(fact.Subject, out var state) && state.IsStance;
 }

@@ -39,9 +39,9 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
         var stance = standing.Car.Stance;
         foreach (var (chunk, task) in strip.Made)
         {
-            _mirrorOf[task] = StepNeeds.IsStance(standing, chunk.Lead.Fact) ? AddStance(stance, chunk) : AddFor(chunk);
+            _mirrorOf[task] = standing.IsStance(chunk.Lead.Fact) ? AddStance(stance, chunk) : AddFor(chunk);
             draft.Link(task, _mirrorOf[task]);
-            if (StepNeeds.IsStance(standing, chunk.Lead.Fact))
+            if (standing.IsStance(chunk.Lead.Fact))
                 stance = chunk.Lead.Fact.Subject;
         }
 
@@ -124,7 +124,7 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
     /// end. Then the car is put on its wheels.</summary>
     private void OnWheels(List<(Chunk Chunk, string Task)> users)
     {
-        var changes = strip.Made.Where(made => StepNeeds.IsStance(standing, made.Chunk.Lead.Fact)).Select(made => _mirrorOf[made.Task]).Reverse().ToList();
+        var changes = strip.Made.Where(made => standing.IsStance(made.Chunk.Lead.Fact)).Select(made => _mirrorOf[made.Task]).Reverse().ToList();
         var last = standing.Car.Stance;
         var ahead = users.Where(user => user.Chunk.Stance != last).Select(user => user.Task).ToHashSet();
         foreach (var group in users.GroupBy(user => user.Chunk.Stance!).OrderByDescending(group => group.Key == last))

@@ -6,14 +6,11 @@ namespace Refettle.Timeline.Network;
 internal static class StepNeeds
 {
     /// <summary>Facts that must hold, stances left out.</summary>
-    public static IEnumerable<Fact> Facts(CarStanding standing, Step step) => All(standing, step).Where(fact => !IsStance(standing, fact)).Distinct();
+    public static IEnumerable<Fact> Facts(CarStanding standing, Step step) => All(standing, step).Where(fact => !standing.IsStance(fact)).Distinct();
 
     /// <summary>The stance that it must be done in; null when any will do, and for changes of stance.</summary>
-    public static string? Stance(CarStanding standing, Step step) => IsStance(standing, step.Fact) ? null
-        : All(standing, step).Where(fact => IsStance(standing, fact)).Select(fact => fact.Subject).FirstOrDefault();
-
-    public static bool IsStance(CarStanding standing, Fact fact) =>
-        fact.Kind == FactKind.State && standing.States.TryGetValue(fact.Subject, out var state) && state.IsStance;
+    public static string? Stance(CarStanding standing, Step step) => standing.IsStance(step.Fact) ? null
+        : All(standing, step).Where(fact => standing.IsStance(fact)).Select(fact => fact.Subject).FirstOrDefault();
 
     private static IEnumerable<Fact> All(CarStanding standing, Step step) => step.Fact.Kind switch
     {

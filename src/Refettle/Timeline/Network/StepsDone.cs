@@ -20,7 +20,7 @@ internal sealed class StepsDone
     {
         (_standing, _whole) = (standing, new(standing.Car with { Done = [] }));
         _ways = new(_whole, []);
-        _left = [.. standing.Car.Done.Concat(Implied(standing)).Where(fact => !StepNeeds.IsStance(standing, fact))];
+        _left = [.. standing.Car.Done.Concat(Implied(standing)).Where(fact => !standing.IsStance(fact))];
     }
 
     /// <summary>Each after those it needed. What cannot have been done in any order by the description of the car comes last.</summary>
@@ -52,7 +52,7 @@ internal sealed class StepsDone
     private WaySource[] Ways(Fact fact) => _waysOf.TryGetValue(fact, out var ways) ? ways
         : _waysOf[fact] = [.. _ways.Of(fact).OrderByDescending(way => way.IsAllowed).ThenBy(way => way.Way?.Destroys.Count ?? 0).ThenBy(way => way.Cost.Close.Value)];
 
-    private bool IsOpenTo(WaySource way) => way.Needs.All(need => _true.Contains(need) || StepNeeds.IsStance(_standing, need));
+    private bool IsOpenTo(WaySource way) => way.Needs.All(need => _true.Contains(need) || _standing.IsStance(need));
 
     /// <summary>A sub-assembly whose members all came off by themselves.</summary>
     private bool IsOnlyTheSumOfItsMembers(Fact fact) => fact.Kind == FactKind.Off

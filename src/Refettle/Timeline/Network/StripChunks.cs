@@ -49,7 +49,7 @@ internal static class StripChunks
         if (scene.Count > 0)
             yield return scene;
 
-        bool IsAlone(Step step) => isAlone(step) || StepNeeds.IsStance(standing, step.Fact);
+        bool IsAlone(Step step) => isAlone(step) || standing.IsStance(step.Fact);
 
         bool IsSame(Step one, Step other) => one.Place == other.Place && one.Posture == other.Posture
             && StepNeeds.Stance(standing, one) == StepNeeds.Stance(standing, other);

@@ -33,7 +33,7 @@ internal sealed class StripTasks(NetworkDraft draft, CarStanding standing, Plan 
     private WorkTask TaskOf(Chunk chunk)
     {
         var lead = chunk.Lead;
-        var isStance = StepNeeds.IsStance(standing, lead.Fact);
+        var isStance = standing.IsStance(lead.Fact);
         var isStuck = IsStuck(lead);
         var work = chunk.Steps.Where(step => !PlanOutline.FollowsByItself(step)).ToList();
         return new()
@@ -73,14 +73,14 @@ internal sealed class StripTasks(NetworkDraft draft, CarStanding standing, Plan 
     public static Minutes Whole(decimal minutes) => new(Math.Ceiling(minutes));
 
     /// <summary>A plan prices a stance once; each further change takes as long again.</summary>
-    private Minutes StepMinutes(Step step) => !StepNeeds.IsStance(standing, step.Fact) ? step.Cost.Open
+    private Minutes StepMinutes(Step step) => !standing.IsStance(step.Fact) ? step.Cost.Open
         : standing.States[step.Fact.Subject].Ways.FirstOrDefault(way => way.Id == step.Way)?.Open ?? step.Cost.Open;
 
     private void LinkNeeds()
     {
         foreach (var (chunk, task) in _made)
         {
-            foreach (var need in chunk.Steps.SelectMany(step => StepNeeds.Facts(standing, step).Concat(step.Needs.Where(need => !StepNeeds.IsStance(standing, need)))))
+            foreach (var need in chunk.Steps.SelectMany(step => StepNeeds.Facts(standing, step).Concat(step.Needs.Where(need => !standing.IsStance(need)))))
             {
                 if (TaskOf(need) is { } before)
                     draft.Link(before, task);
@@ -96,7 +96,7 @@ internal sealed class StripTasks(NetworkDraft draft, CarStanding standing, Plan 
         var users = new List<(string Task, string Stance)>();
         foreach (var (chunk, task) in _made)
         {
-            var isChange = StepNeeds.IsStance(standing, chunk.Lead.Fact);
+            var isChange = standing.IsStance(chunk.Lead.Fact);
             if (isChange)
             {
                 foreach (var user in users.Where(user => user.Stance == stance))
