@@ -59,6 +59,9 @@ public sealed record Car
     /// <summary>Which part numbers go onto which parts and joints, where that is known.</summary>
     public ValueList<PositionNumber> Numbers { get; init; } = [];
 
+    /// <summary>New pieces that were asked for by word and are not on the car yet.</summary>
+    public ValueList<Want> Wants { get; init; } = [];
+
     /// <summary>All jobs that are thought of, done ones too.</summary>
     public ValueList<Job> Jobs { get; init; } = [];
 

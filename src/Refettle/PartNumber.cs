@@ -68,3 +68,8 @@ public sealed record PartNumber
 /// <param name="Thing"><c>part x</c> or <c>joint x</c>.</param>
 /// <param name="Count">Pieces for the whole of it, 1 or more.</param>
 public sealed record PositionNumber(string Thing, string Number, int Count);
+
+/// <summary>New pieces that the owner wants for a part or joint, whatever a plan uses up.</summary>
+/// <param name="Thing"><c>part x</c> or <c>joint x</c>.</param>
+/// <param name="Count">Those that did not go onto it yet, 1 or more.</param>
+public sealed record Want(string Thing, int Count);

@@ -25,7 +25,7 @@ public sealed class EveningTests(Bench bench) : IClassFixture<Bench>
         await page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await Assertions.Expect(page.GetByText("2 of 13 done")).ToBeVisibleAsync();
         await SayAsync(page, "left leaf spring body bolt held after 2 soaks", "Tried: Bolt: Rear left leaf spring – Body shell");
-        await SayAsync(page, "rear right damper leaks, need 1", "Condition: Rear right damper, drips, needs 1");
+        await SayAsync(page, "rear right damper leaks, need 1", "Condition: Rear right damper, drips, 1 new into the basket");
         await TakePhotoAsync(page);
         await Assertions.Expect(page.GetByText("photos kept on this device")).ToBeVisibleAsync();
         Assert.Empty(Kinds(visit, "tried"));

@@ -31,6 +31,7 @@ internal static class StockTour
         yield return new OffersListed("Harbour Rubber", "EUR", [new("D-1", "Damper", new(64), 1, 1, 9), new("B-2", "Bush", new(3.2m), 2, 2, 9)], _day);
         yield return new PiecesMoved(new("B-2"), 2, StockPlace.Counting, StockPlace.Shelf, _day, "counted");
         yield return new Reserved("part damper-left", "B-2", 1);
+        yield return new PiecesWanted("part damper-right", 2);
         yield return new SentOut("Tidewater Plating", "zinc", [new("bracket bolts", 24, null, ["bolts.jpg"])], _day, _day.AddDays(20), null);
     }
 }

@@ -39,7 +39,7 @@ internal static class ReadingView
         if (reading.Condition is { } condition)
             yield return condition;
         if (reading.Need is { } need)
-            yield return $"needs {need}";
+            yield return $"{need} new into the basket";
         if (reading.Kind == LineKind.Try)
             yield return $"{reading.Rung ?? "method not said"}{(reading.IsSoaked ? ", soaked" : "")}, {(reading.Becomes is { } becomes ? StuckView.Word(becomes) : "it held")}";
         if (reading.Took is { } took)

@@ -23,10 +23,15 @@ public sealed class BasketRoom
         var needs = plans.SelectMany(one => PlanNeeds.Of(one.History, shelf, one.Plan ?? Nothing, [], one.History.Car.Due()));
         Basket = BasketPlanner.Of(shelf, needs, today, Confidence);
         TrialFits = Refettle.Stock.Baskets.TrialFits.Of(shelf, plans.Select(one => one.History.Car), today);
+        var wants = plans.SelectMany(one => one.History.Car.Wants.Select(want => (one.History.Car.Id, want.Thing))).ToHashSet();
+        Asked = Basket.Lines.Select(line => line.Need).Concat(Basket.Unnumbered).Where(need => need.Reason == NeedReason.Asked && wants.Contains((need.Car, need.Thing))).ToValueList();
         Planned = plans.Where(one => one.Plan is not null).Select(one => one.History.Car.Name).ToValueList();
     }
 
     public Basket Basket { get; }
+
+    /// <summary>What was asked for by word, while nothing else needs as many there.</summary>
+    public ValueList<Need> Asked { get; }
 
     public ValueList<TrialFit> TrialFits { get; }
 

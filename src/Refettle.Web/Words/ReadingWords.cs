@@ -39,7 +39,7 @@ public static class ReadingWords
         if (reading.Condition is { } condition)
             yield return condition;
         if (reading.Need is { } need)
-            yield return $"needs {need}";
+            yield return $"{need} new into the basket";
         if (reading.Kind == LineKind.Try)
             yield return reading.Rung is { } rung ? $"{rung}{(reading.IsSoaked ? ", soaked" : "")}: {Outcome(reading.Becomes)}" : "method not said: kept as a note";
         if (reading.Took is { } took)

@@ -9,6 +9,7 @@ internal sealed class CarBuilder(string id)
     private readonly HashSet<string> _unsound = [];
     private readonly List<Try> _tries = [];
     private readonly PositionNumbers _numbers = new();
+    private readonly WantBook _wants = new(id);
     private readonly JobBook _jobs = new();
     private readonly BagShelf _bags = new();
     private readonly PhotoShelf _photos = new();
@@ -39,7 +40,7 @@ internal sealed class CarBuilder(string id)
             case Tried tried:
                 return Note(tried.Try);
             case StockHappening stock:
-                return _numbers.Apply(stock, _structure);
+                return Keep(stock);
             default:
                 return ApplyWork(happening) is { } refusal ? Applied.Not(refusal) : Applied.Fully;
         }
@@ -62,6 +63,7 @@ internal sealed class CarBuilder(string id)
             Unsound = _unsound.Order(StringComparer.Ordinal).ToValueList(),
             Tries = _tries.ToValueList(),
             Numbers = _numbers.All(structure),
+            Wants = _wants.All(structure),
             Jobs = _jobs.Jobs(structure, faults),
             JobsDone = _jobs.Done,
             Scope = _jobs.Scope,
@@ -90,6 +92,14 @@ internal sealed class CarBuilder(string id)
         _ => _jobs.Apply(happening) ?? _calendar.Apply(happening) ?? _bags.Apply(happening)
             ?? _judging.Apply(happening, _structure),
     };
+
+    private Applied Keep(StockHappening stock)
+    {
+        var applied = _numbers.Apply(stock, _structure);
+        if (applied.Refusal is null)
+            _wants.Apply(stock);
+        return applied;
+    }
 
     private Applied Judge(SoundnessJudged judged)
     {

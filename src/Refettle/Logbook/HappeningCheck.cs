@@ -36,6 +36,7 @@ public static class HappeningCheck
         Struck struck => Strike(history, struck),
         NumberAssigned assigned => Named(history.Car.Structure, assigned.Thing, "number").Concat(StockCheck.Of(happening)),
         Reserved reserved => Named(history.Car.Structure, reserved.Thing, "reservation").Concat(StockCheck.Of(happening)),
+        PiecesWanted wanted => Named(history.Car.Structure, wanted.Thing, "want").Concat(StockCheck.Of(happening)),
         StockHappening stock => StockCheck.Of(stock),
         _ => CalendarCheck.Of(history.Car.Calendar, happening).Concat(JudgingCheck.Of(history.Car, happening)),
     }).ToValueList();

@@ -63,6 +63,7 @@ public static class Happenings
         ("kit-opened", 1, typeof(KitOpened)),
         ("made-up", 1, typeof(MadeUp)),
         ("reserved", 1, typeof(Reserved)),
+        ("pieces-wanted", 1, typeof(PiecesWanted)),
         ("ordered", 1, typeof(Ordered)),
         ("order-promised", 1, typeof(OrderPromised)),
         ("order-cancelled", 1, typeof(OrderCancelled)),

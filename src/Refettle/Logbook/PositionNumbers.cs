@@ -14,6 +14,8 @@ internal sealed class PositionNumbers
             return Applied.Not($"the car has no {thing}");
         if (stock is Reserved reserved && !IsThere(reserved.Thing, structure))
             return Applied.Not($"the car has no {reserved.Thing}");
+        if (stock is PiecesWanted wanted && !IsThere(wanted.Thing, structure))
+            return Applied.Not($"the car has no {wanted.Thing}");
         if (stock is NumberAssigned assigned)
             Assign(assigned);
         return Applied.Fully;

@@ -12,6 +12,7 @@ internal static class StockCheck
         NumberDescribed described => Described(described.Number),
         NumberAssigned assigned => Position(assigned.Thing).Concat(Numbers(assigned.Number is null ? [] : [new(assigned.Number, assigned.Count)])),
         Reserved reserved => Position(reserved.Thing).Concat(Numbers([new(reserved.Number, reserved.Count)])),
+        PiecesWanted wanted => Position(wanted.Thing).Concat(wanted.Count is < 0 or > Most ? [new(wanted.Thing, $"a count of {wanted.Count}", $"Give 1 to {Most}, or 0 when none are wanted any more.")] : []),
         PiecesMoved moved => Moved(moved),
         KitOpened opened => Batches([(opened.Kit, opened.Count), .. Pieces(opened.Contents)]),
         MadeUp made => Batches([(made.Made, made.Count), .. Pieces(made.Taken)]),

@@ -24,6 +24,10 @@ public sealed record MadeUp(Batch Made, int Count, ValueList<ArrivedLine> Taken)
 /// <summary>Pieces are kept for a part or joint of this car. <c>reserved</c></summary>
 public sealed record Reserved(string Thing, string Number, int Count) : StockHappening;
 
+/// <summary>New pieces are wanted for a part or joint of this car, whatever its plan uses up; replaces what was wanted there before. <c>pieces-wanted</c></summary>
+/// <param name="Count">0 when none are wanted any more.</param>
+public sealed record PiecesWanted(string Thing, int Count) : StockHappening;
+
 /// <summary>An order was placed. <c>ordered</c></summary>
 /// <param name="Promised">When the supplier promised it; null when not.</param>
 /// <param name="ReturnDays">Days after arrival within which it may go back; null when not said.</param>

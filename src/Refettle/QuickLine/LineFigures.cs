@@ -15,12 +15,15 @@ internal static class LineFigures
             return null;
         for (var i = place + 1; i <= Math.Min(place + 2, words.Count - 1); i++)
         {
-            if (NumberWords.At(words, i) is { } number && number.Value is >= 1 and <= MostNeeded && number.Value == Math.Truncate(number.Value))
+            if (NumberWords.At(words, i) is { } number && number.Value is >= 1 and <= MostNeeded && number.Value == Math.Truncate(number.Value) && !IsMeasure(words, i + number.Words))
                 return (int)number.Value;
         }
 
         return place + 1 < words.Count && words[place + 1] is "a" or "an" ? 1 : null;
     }
+
+    /// <summary>"Need 20 minutes" asks for no pieces.</summary>
+    private static bool IsMeasure(IReadOnlyList<string> words, int place) => place < words.Count && (MinuteWords.Contains(words[place]) || TorqueWords.Contains(words[place]) || words[place] is "mm" or "hour" or "litre" or "day");
 
     public static Minutes? Took(IReadOnlyList<string> words) => Before(words, MinuteWords) is { } minutes and > 0 and <= Minutes.Max ? new Minutes(minutes) : null;
 

@@ -60,7 +60,7 @@ public sealed class LineReader(Structure structure)
     private static Reading Told(LineKind kind, List<string> words) => new()
     {
         Kind = kind,
-        Need = kind == LineKind.Finding ? LineFigures.Need(words) : null,
+        Need = kind is LineKind.Finding or LineKind.Try or LineKind.Done ? LineFigures.Need(words) : null,
         Took = kind is LineKind.Try or LineKind.Done or LineKind.Back ? LineFigures.Took(words) : null,
         Rung = kind == LineKind.Try ? TryWords.Rung(words) : null,
         Becomes = kind == LineKind.Try ? TryWords.Becomes(words) : null,

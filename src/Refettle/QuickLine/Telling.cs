@@ -11,7 +11,7 @@ public static class Telling
         var note = new Noted(answer.Line.Trim(), Named(reading.About));
         var facts = Facts(car, answer.Line, reading).ToList();
         var isSaid = facts.Count > 0 && (reading != answer.Best || answer.Unread.Count == 0 || reading.Words is not null || reading.Scale is not null);
-        return isSaid ? facts.ToValueList() : [.. facts, note];
+        return [.. facts, .. isSaid ? [] : new[] { note }, .. Wanted(reading)];
     }
 
     private static IEnumerable<Happening> Facts(Car car, string line, Reading reading) => (reading.Kind, Id(reading.About)) switch
@@ -27,6 +27,10 @@ public static class Telling
         (LineKind.BagEmptied, { } code) => [new BagEmptied(code)],
         _ => [],
     };
+
+    /// <summary>Pieces that are needed go into the basket, for the thing that the line is about.</summary>
+    private static IEnumerable<Happening> Wanted(Reading reading) =>
+        reading.Need is { } count && Named(reading.About) is { } thing ? [new PiecesWanted(thing, count)] : [];
 
     /// <summary>A joint that the log has open is closed by this too.</summary>
     private static IEnumerable<Happening> Tightened(Car car, string joint, Reading reading)

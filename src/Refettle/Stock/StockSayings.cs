@@ -14,6 +14,8 @@ public static class StockSayings
         KitOpened opened => $"{Pieces(opened.Kit, opened.Count)} opened: {Lines(opened.Contents)}",
         MadeUp made => $"{Pieces(made.Made, made.Count)} made up from {Lines(made.Taken)}",
         Reserved reserved => $"{reserved.Count} × {reserved.Number} kept for {reserved.Thing}",
+        PiecesWanted { Count: 0 } wanted => $"no new pieces are wanted for {wanted.Thing} any more",
+        PiecesWanted wanted => $"{wanted.Count} new wanted for {wanted.Thing}",
         Ordered ordered => $"ordered at {ordered.Supplier}: {string.Join(", ", ordered.Lines.Select(line => $"{line.Count} × {line.Number}"))}{(ordered.Promised is { } day ? $", promised for {day:yyyy-MM-dd}" : "")}",
         OrderPromised promised => $"an order is promised for {promised.Promised:yyyy-MM-dd}",
         OrderCancelled cancelled => $"cancelled: {string.Join(", ", cancelled.Lines.Select(line => $"{line.Count} × {line.Number}"))}",

@@ -20,7 +20,10 @@ public sealed class TellingTests
 
     public static TheoryData<string, Happening[]> Lines => new()
     {
-        { "rl damper leaks, need 1", [new Found(new() { Of = "part rl-damper", Scale = "damper", Word = "drips", Note = "rl damper leaks, need 1" })] },
+        { "rl damper leaks, need 1", [new Found(new() { Of = "part rl-damper", Scale = "damper", Word = "drips", Note = "rl damper leaks, need 1" }), new PiecesWanted("part rl-damper", 1)] },
+        { "rl damper rusty, need 2", [new Noted("rl damper rusty, need 2", "part rl-damper"), new PiecesWanted("part rl-damper", 2)] },
+        { "rl damper bolt snapped with the impact gun, need 2", [new Tried(new("rl-damper-bolt", "impact", JointCondition.SnappedFlush, false, null)), new PiecesWanted("joint rl-damper-bolt", 2)] },
+        { "rl damper leaks, need 20 minutes", [new Found(new() { Of = "part rl-damper", Scale = "damper", Word = "drips", Note = "rl damper leaks, need 20 minutes" })] },
         { "fl ball joint has play", [new Found(new() { Of = "part fl-ball-joint", Scale = "ball-joint", Word = "play", Note = "fl ball joint has play" })] },
         { "left sill holed", [new Found(new() { Of = "part sill", Scale = "perforation", Word = "holes", Note = "left sill holed" })] },
         { "rl damper rusty", [new Noted("rl damper rusty", "part rl-damper")] },

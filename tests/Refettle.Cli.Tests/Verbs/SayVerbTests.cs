@@ -7,12 +7,35 @@ public sealed class SayVerbTests
     {
         using var bench = new Bench().WithCar();
         var before = bench.Json("log", "--most", "0").GetProperty("lines").GetArrayLength();
-        Assert.Contains("1 finding: part damper, drips, needs 2", bench.Out("say", "damper leaks, need 2"), StringComparison.Ordinal);
+        Assert.Contains("1 finding: part damper, drips, 2 new into the basket", bench.Out("say", "damper leaks, need 2"), StringComparison.Ordinal);
         Assert.Equal(before, bench.Json("log", "--most", "0").GetProperty("lines").GetArrayLength());
-        Assert.Equal("Kept: finding: part damper, drips, needs 2.\n", bench.Out("say", "damper leaks, need 2", "--keep", "1"));
+        Assert.Equal("Kept: finding: part damper, drips, 2 new into the basket.\n", bench.Out("say", "damper leaks, need 2", "--keep", "1"));
         Assert.Contains("drips", bench.Out("log"), StringComparison.Ordinal);
         Assert.Contains("part damper: damper shiny", bench.Out("say", "damper shiny", "--keep", "1") + bench.Out("log"), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void What_a_line_needs_is_in_the_basket_until_it_is_undone_or_fitted()
+    {
+        using var bench = new Bench().WithCar();
+        Assert.Empty(Wanted(bench));
+        bench.Run("say", "damper leaks, need 2", "--keep", "1");
+        Assert.Equal(["part damper 2 asked"], Wanted(bench));
+        bench.Run("strike", "last");
+        Assert.Empty(Wanted(bench));
+        Assert.Equal(ExitCode.Good, bench.Run("stock", "want", "part damper", "3"));
+        Assert.Equal(["part damper 3 asked"], Wanted(bench));
+        bench.Run("stock", "count", "D-1=1");
+        bench.Run("stock", "fit", "D-1", "--on", "part damper");
+        Assert.Equal(["part damper 2 asked"], Wanted(bench));
+        bench.Run("stock", "want", "part damper", "0");
+        Assert.Empty(Wanted(bench));
+        Assert.Equal(ExitCode.Faults, bench.Run("stock", "want", "part dampr", "1"));
+        Assert.Contains("damper", bench.Error, StringComparison.Ordinal);
+    }
+
+    private static List<string> Wanted(Bench bench) => [.. bench.Json("basket").GetProperty("unnumbered").EnumerateArray()
+        .Select(need => $"{need.GetProperty("thing").GetString()} {need.GetProperty("count").GetInt32()} {need.GetProperty("reason").GetString()}")];
 
     [Fact]
     public void A_bag_a_step_and_a_torque_become_entries_of_their_kind()

@@ -78,6 +78,7 @@ public sealed class HappeningsTests
         new KitOpened(new("K"), 1, [new("S", new("S"), 2)]),
         new MadeUp(new("PIPE"), 1, [new("S", new("S"), 2)]),
         new Reserved("part tank", "44-1", 2),
+        new PiecesWanted("part tank", 2),
         new Ordered("Harbour Rubber", [new("44-1", 2, new(3.20m))], new(2026, 3, 1), new(2026, 3, 9), 30, new(6)),
         new OrderPromised(Some, new(2026, 3, 12)),
         new OrderCancelled(Some, [new("44-1", 1)]),

@@ -90,6 +90,31 @@ public sealed class BasketTests
         Assert.Empty(Needs());
     }
 
+    [Fact]
+    public void What_is_asked_for_by_word_is_needed_until_as_many_went_on_afterwards()
+    {
+        var garage = new Garage("bench").Opened();
+        var nothing = new Plan { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
+        IEnumerable<(string, int)> Needs() => PlanNeeds.Of(Garage.Histories(garage.Known)[0], garage.Shelf(), nothing, [], null).Select(need => (need.Thing, need.Count));
+        void Fit() => garage.Write(Garage.Estate, new PiecesMoved(new("DAMPER"), 1, StockPlace.Shelf, StockPlace.On(Garage.Estate, "part damper"), null, null));
+        garage.Write(Garage.Estate, new NumberAssigned("part damper", "DAMPER", 1));
+
+        // The one that is on the car is the worn one: it serves nothing.
+        Fit();
+        garage.Write(Garage.Estate, new PiecesWanted("part damper", 2));
+        Assert.Equal([("part damper", 2)], Needs());
+        Fit();
+        Assert.Equal([("part damper", 1)], Needs());
+
+        // A verdict at the same place counts no piece twice.
+        garage.Write(Garage.Estate, new VerdictGiven(new("damper", VerdictKind.Replace, DoneBy.Self, null)));
+        Assert.Equal([("part damper", 1)], Needs());
+        Fit();
+        Assert.Empty(Needs());
+        garage.Write(Garage.Estate, new PiecesWanted("part ghost", 2));
+        Assert.Empty(Needs());
+    }
+
     /// <summary>Binomial quantiles for a ratio of 30 to 31 worked out by an independent script from the formula: 2 of 4, 4 of 8 with a chance of 0.2 each.
     /// 6 of 12 with 0.35 at a ratio of 0.8: the spares example of the reference tables.</summary>
     [Theory]

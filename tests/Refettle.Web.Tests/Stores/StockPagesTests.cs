@@ -50,6 +50,17 @@ public sealed class StockPagesTests : BunitContext
     }
 
     [Fact]
+    public async Task What_was_asked_for_is_in_the_basket_until_it_is_not_needed()
+    {
+        Structure lid = new() { Zones = [new() { Id = "boot", Name = "Boot" }], Parts = [new() { Id = "lid", Name = "Boot lid", Zone = "boot" }] };
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new StructureAdded("sheet", lid, []), new PiecesWanted("part lid", 2));
+        var page = Render<BasketPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
+        page.WaitForElement("button[aria-label='No Boot lid needed']").Click();
+        page.WaitForAssertion(() => Assert.DoesNotContain("Boot lid", page.Find("main").TextContent));
+        Assert.Equal(["pieces-wanted", "pieces-wanted"], _server.Entries.Select(entry => entry.Kind).Where(kind => kind == "pieces-wanted"));
+    }
+
+    [Fact]
     public async Task What_comes_back_is_checked_before_it_counts()
     {
         await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new SentOut("Plater", "zinc", [new("bolts", 8, null, [])], new(2026, 3, 1), null, null));

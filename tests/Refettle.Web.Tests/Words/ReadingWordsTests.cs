@@ -9,7 +9,7 @@ public sealed class ReadingWordsTests
     private static readonly CarLookup _car = new(new() { Id = "x", Name = "x", Structure = SmallCar.Structure });
 
     [Theory]
-    [InlineData("rear left damper leaks, need 2", "Condition: Rear left damper, drips, needs 2")]
+    [InlineData("rear left damper leaks, need 2", "Condition: Rear left damper, drips, 2 new into the basket")]
     [InlineData("rear axle off 25 min", "Off or open: Rear axle, 25 min")]
     [InlineData("bag 14 four washers thick ones outside", "Put into: Bag 14, four washers thick ones outside")]
     [InlineData("height rl 382", "Ride height: rear left, 382 mm")]

@@ -7,7 +7,7 @@ namespace Refettle.Cli.Verbs.Stock;
 /// <summary>What is done at the shelf: count, keep, fit, rob, discard, open, make.</summary>
 internal static class ShelfVerbs
 {
-    public static IEnumerable<Command> All(Desk desk) => [Count(desk), Reserve(desk), Fit(desk), TakeOff(desk), Discard(desk), Open(desk), Make(desk)];
+    public static IEnumerable<Command> All(Desk desk) => [Count(desk), Reserve(desk), Want(desk), Fit(desk), TakeOff(desk), Discard(desk), Open(desk), Make(desk)];
 
     private static Command Count(Desk desk)
     {
@@ -30,6 +30,15 @@ internal static class ShelfVerbs
         return new Command("reserve", "Keeps pieces for a part or joint of the car; striking the entry frees them.") { number, thing }
             .Answers(desk, parsed => Counted(desk, parsed, number, (open, one) =>
                 open.Record([new Reserved(parsed.GetRequiredValue(thing), one.Number, one.Count)], $"{one.Count} × {one.Number} kept for {parsed.GetRequiredValue(thing)}.")));
+    }
+
+    private static Command Want(Desk desk)
+    {
+        var thing = new Argument<string>("thing") { Description = "'part x' or 'joint x' of the car." };
+        var count = new Argument<int>("count") { Description = "Pieces; 0 when none are wanted any more." };
+        return new Command("want", "New pieces for a part or joint go into the basket, whatever the plan uses up.") { thing, count }
+            .Answers(desk, parsed => OpenShelf.With(desk, parsed, open => open.Record([new PiecesWanted(parsed.GetRequiredValue(thing), parsed.GetRequiredValue(count))],
+                $"{parsed.GetRequiredValue(count)} new wanted for {parsed.GetRequiredValue(thing)}: in the basket.")));
     }
 
     private static Command Fit(Desk desk)

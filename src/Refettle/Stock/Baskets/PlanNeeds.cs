@@ -3,7 +3,7 @@ using Refettle.Logbook;
 
 namespace Refettle.Stock.Baskets;
 
-/// <summary>What a plan of a car uses up, with what was used up before and is not made good yet, and what its owner's verdicts ask for.</summary>
+/// <summary>What a plan of a car uses up, with what was used up before and is not made good yet, and what its owner asks for by a verdict or a word.</summary>
 public static class PlanNeeds
 {
     /// <param name="plan">The plan; joints that are open already are taken along.</param>
@@ -19,8 +19,9 @@ public static class PlanNeeds
         var asked = car.Verdicts.Where(verdict => verdict.Kind is VerdictKind.Replace or VerdictKind.Substitute).Select(verdict => verdict.Part).Concat(parts).ToHashSet();
         var renewed = destroyed.Union(asked).ToHashSet();
         var needs = car.Structure.Parts.Where(part => destroyed.Contains(part.Id) || asked.Contains(part.Id)).Select(part => OfPart(car, shelf, part, positions, destroyed.Contains(part.Id), by))
-            .Concat(car.Structure.Joints.Where(joint => opened.Contains(joint.Id) && !GoesWith(joint, renewed)).Select(joint => OfJoint(car, shelf, joint, positions, by)).OfType<Need>());
-        return needs.Where(need => need.Count > 0).OrderBy(need => need.Thing, StringComparer.Ordinal).ToValueList();
+            .Concat(car.Structure.Joints.Where(joint => opened.Contains(joint.Id) && !GoesWith(joint, renewed)).Select(joint => OfJoint(car, shelf, joint, positions, by)).OfType<Need>())
+            .Concat(car.Wants.Select(want => OfWant(car, want, positions, by)));
+        return needs.Where(need => need.Count > 0).GroupBy(need => need.Thing).Select(place => place.MaxBy(need => need.Count)!).OrderBy(need => need.Thing, StringComparer.Ordinal).ToValueList();
     }
 
     /// <summary>Parts that a way destroyed when it was done, while they are still off.</summary>
@@ -42,6 +43,14 @@ public static class PlanNeeds
         var position = positions.GetValueOrDefault($"part {part.Id}");
         return new(car.Id, $"part {part.Id}", position?.Number, part.Name, (position?.Count ?? part.Count) - Fitted(car, shelf, $"part {part.Id}"), by, destroyed ? NeedReason.Destroyed : NeedReason.Asked, part.Price,
             destroyed ? "the plan destroys it, or it was destroyed" : "to be renewed");
+    }
+
+    /// <summary>What was asked for by word is a count of pieces, and what went onto the place since is taken off it already.</summary>
+    private static Need OfWant(Car car, Want want, Dictionary<string, PositionNumber> positions, DateOnly? by)
+    {
+        var part = car.Structure.Parts.FirstOrDefault(part => $"part {part.Id}" == want.Thing);
+        var joint = car.Structure.Joints.FirstOrDefault(joint => $"joint {joint.Id}" == want.Thing);
+        return new(car.Id, want.Thing, positions.GetValueOrDefault(want.Thing)?.Number, part?.Name ?? Name(joint!), want.Count, by, NeedReason.Asked, part?.Price, "asked for");
     }
 
     /// <summary>A gasket's own seat and bond are no pieces beside the gasket that is renewed.</summary>
