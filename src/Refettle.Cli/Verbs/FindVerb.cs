@@ -36,7 +36,7 @@ internal static class FindVerb
                             }))))));
     }
 
-    private static Reply Record(Desk desk, OpenCar open, Finding finding) => desk.Record(open, [new Found(finding)], now => Shown(now.Car, finding.Of));
+    private static Reply Record(Desk desk, OpenCar open, Finding finding) => desk.Record(open, [new Found(finding)], now => Discovered.With(desk, open, now, Shown(now.Car, finding.Of)));
 
     private static Reply Shown(Car car, string thing)
     {

@@ -25,7 +25,7 @@ internal static class SayVerb
         if (keep < 1 || keep > answer.Readings.Count)
             return Reply.Bad([new("--keep", $"there is no reading {keep}", $"Give 1 to {answer.Readings.Count}; without --keep they are shown.")]);
         var reading = answer.Readings[keep.Value - 1];
-        return desk.Record(open, Telling.Of(open.Car, answer, reading), now => Reply.Said(
-            $"Kept: {ReadingView.Says(reading)}.", new { car = now.Car.Id, line, readings = answer.Readings, unread = answer.Unread, kept = keep }));
+        return desk.Record(open, Telling.Of(open.Car, answer, reading), now => Discovered.With(desk, open, now, Reply.Said(
+            $"Kept: {ReadingView.Says(reading)}.", new { car = now.Car.Id, line, readings = answer.Readings, unread = answer.Unread, kept = keep })));
     }
 }

@@ -45,7 +45,7 @@ internal static class TriedVerb
         return desk.Record(open, [new Tried(attempt)], now =>
         {
             var answer = StuckAdvice.Of(now.Car, joint, ladders, OpenShelf.AtHand(desk, parsed, now.Car, joint, ladders, AtHand.Nothing), desk.Around.Clock.GetUtcNow());
-            return new(StuckView.Of(answer, desk.Around.Clock.GetUtcNow()), answer);
+            return Discovered.With(desk, open, now, new(StuckView.Of(answer, desk.Around.Clock.GetUtcNow()), answer));
         });
     }
 }

@@ -25,7 +25,7 @@ internal static class VerdictVerb
                 if (faults.Count > 0)
                     return Reply.Bad(faults);
                 if (parsed.GetValue(withdraw))
-                    return desk.Record(open, asked.Select(part => new VerdictWithdrawn(part)).ToList(), now => Suggest(desk, now.Car, asked, facts));
+                    return desk.Record(open, asked.Select(part => new VerdictWithdrawn(part)).ToList(), now => Discovered.With(desk, open, now, Suggest(desk, now.Car, asked, facts)));
                 return parsed.GetValue(decide) is { } word
                     ? Decide(desk, open, asked, word, parsed.GetValue(outside), parsed.GetValue(why), facts)
                     : Suggest(desk, open.Car, asked, facts);
@@ -39,7 +39,7 @@ internal static class VerdictVerb
         if (parts.Count == 0)
             return Reply.Bad([new("--decide", "no part is named", "Name one or more.")]);
         var given = parts.Select(part => new VerdictGiven(new(part, kind, outside ? DoneBy.OutsideShop : DoneBy.Self, why))).ToList();
-        return desk.Record(open, given, now => Suggest(desk, now.Car, parts, planned));
+        return desk.Record(open, given, now => Discovered.With(desk, open, now, Suggest(desk, now.Car, parts, planned)));
     }
 
     private static Reply Suggest(Desk desk, Car car, ValueList<string> parts, ValueList<Fact> planned) => Reply.To(desk.Ladders(), ladders =>

@@ -1,6 +1,7 @@
 using System.Net.Http.Json;
 using System.Text.Json;
 using Refettle.Access;
+using Refettle.Discovery;
 using Refettle.Forecast.OfCar;
 using Refettle.Judging;
 using Refettle.Logbook;
@@ -62,6 +63,8 @@ public sealed class ServerApi(HttpClient http)
     public Task<Reply<ValueList<FrontierPoint>>> FrontierAsync(string car, FrontierQuestion question) => PostAsync<ValueList<FrontierPoint>>($"api/cars/{car}/scope/frontier", question);
 
     public Task<Reply<Brake>> BrakeAsync(string car, BrakeQuestion question) => PostAsync<Brake>($"api/cars/{car}/scope/add", question);
+
+    public Task<Reply<OutlookDifference>> DifferenceAsync(string car, DifferenceAsked asked) => PostAsync<OutlookDifference>($"api/cars/{car}/difference", asked);
 
     public Task<Reply<ShownForecast>> ForecastAsync(string car, ForecastAsked asked) => PostAsync<ShownForecast>($"api/cars/{car}/forecast", asked);
 

@@ -34,9 +34,17 @@ public sealed record VerdictOption(VerdictKind Kind, DoneBy By, ValueList<Sum> S
     public Minutes Total => Sums.Aggregate(Minutes.Zero, (all, sum) => all + sum.Minutes);
 
     public Money Money => new(Sums.Sum(sum => sum.Money.Amount));
+
+    /// <summary>Own time besides getting at it: the minutes without those that stand for money.</summary>
+    public Minutes Work(Money perHour) =>
+        new(Math.Max(0, Sums.Where(sum => !sum.IsAccess).Sum(sum => sum.Minutes.Value - (sum.Money.Amount / perHour.Amount * 60))));
 }
 
 /// <summary>A line of a sum.</summary>
 /// <param name="Money">Money in it, in the car's currency; already part of the minutes.</param>
 /// <param name="Minutes">Minutes of work, with the money turned into minutes at the owner's rate.</param>
-public sealed record Sum(string Says, Minutes Minutes, Money Money, Origin Origin);
+public sealed record Sum(string Says, Minutes Minutes, Money Money, Origin Origin)
+{
+    /// <summary>It is for getting at the part, which a plan counts by itself.</summary>
+    public bool IsAccess { get; init; }
+}

@@ -72,7 +72,7 @@ internal sealed class Options(Workbench bench, Part part, Condition condition)
     {
         if (_access is not { } access)
             return Cannot(kind, by, "it cannot come off with what is allowed");
-        return Option(kind, by, days, [new(access == Minutes.Zero ? "comes off anyway, or is off" : "taking it off and putting it back, on top of what is planned", access, new(0), Origin.CommonPractice), .. sums]);
+        return Option(kind, by, days, [new(access == Minutes.Zero ? "comes off anyway, or is off" : "taking it off and putting it back, on top of what is planned", access, new(0), Origin.CommonPractice) { IsAccess = true }, .. sums]);
     }
 
     private VerdictOption Option(VerdictKind kind, DoneBy by, decimal days, ValueList<Sum> sums) =>

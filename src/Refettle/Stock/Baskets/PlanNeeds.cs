@@ -64,8 +64,25 @@ public static class PlanNeeds
         var need = new Need(car.Id, $"joint {joint.Id}", position?.Number, Name(joint), pieces, by, NeedReason.SingleUse, null, "single-use: new ones each time");
         if (joint.SingleUse)
             return joint.Kind is JointKind.Seal or JointKind.Bond ? need with { Reason = NeedReason.Seal, Says = "not fitted twice" } : need;
-        var spares = Spares.For(shelf, joint, position?.Number, pieces, car.Settings);
+        var (spares, broken) = (Spares.For(shelf, joint, position?.Number, pieces, car.Settings), Math.Min(pieces, Broken(car, joint)));
+        if (broken >= spares.Count && broken > 0)
+            return need with { Count = broken, Reason = NeedReason.Destroyed, Says = "broken or spoilt when it was tried" };
         return spares.Count == 0 ? null : need with { Count = spares.Count, Reason = NeedReason.MayBreak, Says = spares.Says };
+    }
+
+    /// <summary>Pieces that a try rounded, broke, or left without a thread; one that got worse step by step is one piece.</summary>
+    private static int Broken(Car car, Joint joint)
+    {
+        var broken = 0;
+        var isSpoilt = false;
+        foreach (var becomes in car.Tries.Where(attempt => attempt.Joint == joint.Id).Select(attempt => attempt.Becomes).OfType<JointCondition>())
+        {
+            broken += becomes is not (JointCondition.Freed or JointCondition.TurnsWithSleeve) && !isSpoilt ? 1 : 0;
+            isSpoilt |= becomes != JointCondition.TurnsWithSleeve;
+            isSpoilt &= becomes != JointCondition.Freed;
+        }
+
+        return broken;
     }
 
     private static string Name(Joint joint) => string.Join(' ', new[]
