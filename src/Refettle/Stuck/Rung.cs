@@ -70,7 +70,11 @@ public sealed record Rung
 /// <summary>A try that goes wrong.</summary>
 /// <param name="Becomes">What the joint is then; it goes on on the ladder for that.</param>
 /// <param name="Odds">The chance at seizure levels 0 to 4.</param>
-public sealed record Mishap(JointCondition Becomes, ValueList<double> Odds);
+public sealed record Mishap(JointCondition Becomes, ValueList<double> Odds)
+{
+    /// <summary>Whether it can happen at any level.</summary>
+    internal bool CanHappen => Odds.Any(odds => odds > 0);
+}
 
 /// <summary>The tries for joints of some kinds in one condition, mildest first; the last is sure.</summary>
 public sealed record Ladder
