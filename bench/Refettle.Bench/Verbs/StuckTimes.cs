@@ -8,7 +8,7 @@ namespace Refettle.Bench.Verbs;
 /// <summary><c>stuck</c>: what is believed, the next try, what to open first; the last beside the same question with every joint taken by itself.</summary>
 internal static class StuckTimes
 {
-    private const int Rounds = 5;
+    private const int Rounds = 21;
 
     public static int Run(string[] args)
     {

@@ -4,84 +4,75 @@ namespace Refettle.Stuck.OpenUp;
 internal sealed class Beliefs
 {
     private readonly double[] _grades;
-    private readonly double[][][] _places;
+    private readonly LevelWeights[][] _places;
+
+    /// <summary>What stands for having seen nothing at a place.</summary>
+    public static readonly LevelWeights Ones = new([1, 1, 1, 1, 1]);
 
     public Beliefs(OpenUpQuestion question)
     {
-        _places = [.. question.Places.Select(place => place.Levels.Select(levels => levels.ToArray()).ToArray())];
+        _places = [.. question.Places.Select(place => place.Levels.Select(levels => new LevelWeights(levels)).ToArray())];
         _grades = [.. question.Grades];
-        var all = Weight(Enumerable.Repeat(Ones, _places.Length).ToArray());
+        var all = _grades.Select((grade, number) => _places.Aggregate(grade, (product, place) => product * place[number].Sum())).Sum();
         _grades = Array.ConvertAll(_grades, grade => grade / all);
     }
 
-    public static double[] Ones { get; } = [1, 1, 1, 1, 1];
-
     public int Places => _places.Length;
 
-    /// <summary>The chance of what was seen.</summary>
-    /// <param name="seen">For each place the chance of what was seen there, by the place's level.</param>
-    public double Weight(double[][] seen)
+    /// <summary>For each place the chances of its levels, nothing more seen.</summary>
+    public LevelWeights[] Now()
     {
-        var weight = 0.0;
-        for (var grade = 0; grade < _grades.Length; grade++)
-        {
-            var one = _grades[grade];
-            for (var place = 0; place < _places.Length; place++)
-                one *= Dot(_places[place][grade], seen[place]);
-            weight += one;
-        }
-
-        return weight;
+        var now = new LevelWeights[Places];
+        Joint(NothingSeen(), now);
+        return now;
     }
 
-    /// <summary>For each place the chances of its levels together with what was seen: each row adds up to <see cref="Weight"/>.</summary>
-    public double[][] Joint(double[][] seen)
+    /// <summary>Stands for having seen nothing: 1 at every level of every place.</summary>
+    public LevelWeights[] NothingSeen() => Enumerable.Repeat(Ones, Places).ToArray();
+
+    /// <summary>For each place the chances of its levels together with what was seen: each adds up to the chance of what was seen.</summary>
+    /// <param name="seen">For each place the chance of what was seen there, by the place's level.</param>
+    /// <param name="joint">As many; what is asked for.</param>
+    public void Joint(ReadOnlySpan<LevelWeights> seen, Span<LevelWeights> joint)
     {
-        var joint = new double[_places.Length][];
-        for (var place = 0; place < _places.Length; place++)
-            joint[place] = new double[SeizureModel.Levels];
+        joint.Clear();
+        Span<double> after = stackalloc double[Places + 1];
         for (var grade = 0; grade < _grades.Length; grade++)
         {
-            for (var place = 0; place < _places.Length; place++)
+            after[Places] = 1;
+            for (var place = Places - 1; place >= 0; place--)
+                after[place] = after[place + 1] * _places[place][grade].Dot(seen[place]);
+            var before = _grades[grade];
+            for (var place = 0; place < Places; place++)
             {
-                var others = _grades[grade];
-                for (var other = 0; other < _places.Length; other++)
-                    others *= other == place ? 1 : Dot(_places[other][grade], seen[other]);
-                for (var level = 0; level < SeizureModel.Levels; level++)
-                    joint[place][level] += others * _places[place][grade][level] * seen[place][level];
+                joint[place].Add(before * after[place + 1], _places[place][grade]);
+                before *= _places[place][grade].Dot(seen[place]);
             }
         }
 
-        return joint;
+        for (var place = 0; place < Places; place++)
+            joint[place] = joint[place].Times(seen[place]);
     }
 
     /// <summary>Draws the level of every place.</summary>
     public int[] Draw(Random random)
     {
-        var weights = new double[_grades.Length];
-        for (var grade = 0; grade < weights.Length; grade++)
-            weights[grade] = _places.Aggregate(_grades[grade], (product, place) => product * place[grade].Sum());
-        var drawn = Pick(weights, random);
-        return Array.ConvertAll(_places, place => Pick(place[drawn], random));
+        var grade = Pick(_grades.Select((grade, number) => _places.Aggregate(grade, (product, place) => product * place[number].Sum())).ToArray(), random);
+        return Array.ConvertAll(_places, place => Pick(place[grade][..], random));
     }
 
-    private static int Pick(double[] weights, Random random)
+    private static int Pick(ReadOnlySpan<double> weights, Random random)
     {
-        var mark = random.NextDouble() * weights.Sum();
-        for (var i = 0; i < weights.Length - 1; i++)
+        var (sum, last) = (0.0, weights.Length - 1);
+        foreach (var weight in weights)
+            sum += weight;
+        var mark = random.NextDouble() * sum;
+        for (var i = 0; i < last; i++)
         {
             if ((mark -= weights[i]) < 0)
                 return i;
         }
 
-        return weights.Length - 1;
-    }
-
-    private static double Dot(double[] left, double[] right)
-    {
-        var sum = 0.0;
-        for (var level = 0; level < left.Length; level++)
-            sum += left[level] * right[level];
-        return sum;
+        return last;
     }
 }

@@ -45,8 +45,7 @@ public static class OpenUpCheck
     /// <summary>A bound: opening costs nothing, every joint's level is known, and each is freed in the best order for its level.</summary>
     private static double Knowing(OpenUpQuestion question)
     {
-        var beliefs = new Beliefs(question);
-        var places = beliefs.Joint(Enumerable.Repeat(Beliefs.Ones, beliefs.Places).ToArray());
+        var places = new Beliefs(question).Now();
         var known = new Dictionary<(string, int), double>();
         return question.Joints.Sum(joint => Enumerable.Range(0, SeizureModel.Levels).Sum(level =>
             Enumerable.Range(0, SeizureModel.Levels).Sum(place => places[joint.Place][place] * joint.Levels[place][level]) * Cheapest(joint, level)));

@@ -12,23 +12,25 @@ public static class OpenUpPlanner
     /// <summary>The most accesses that one joint may want.</summary>
     public const int MostPerJoint = 8;
 
+    private const int Draws = 1024;
+
+    /// <summary>Whether one try would change the advice is told only where it is clear, so fewer cars do.</summary>
+    private const int DrawsForTries = 256;
+
     /// <param name="question">A question without faults (<see cref="OpenUpCheck.Of(OpenUpQuestion)"/>).</param>
     /// <param name="random">For what has to be sampled; seeded, so that the same question has the same answer.</param>
     public static OpenUpAnswer Best(OpenUpQuestion question, Func<Random> random)
     {
         var cache = new TablesCache(question);
-        var weighed = Weigh(question, cache, random());
-        var turnings = Turnings.Of(question, cache, weighed, changed => Weigh(changed, cache, random()));
+        var weighed = Weigh(question, cache, random(), Draws);
+        var turnings = Turnings.Of(question, cache, weighed, changed => Weigh(changed, cache, random(), DrawsForTries));
         var answer = Answer(question, weighed, turnings);
         var faults = OpenUpCheck.Of(question, answer);
         return faults.Count == 0 ? answer : throw new InvalidOperationException("The advice contradicts itself: " + faults[0]);
     }
 
-    internal static Weighed Weigh(OpenUpQuestion question, TablesCache cache, Random random)
-    {
-        var groups = Group.Of(question, cache);
-        return new Search(question, groups, new Beliefs(question), cache.Opening, random).Weigh();
-    }
+    internal static Weighed Weigh(OpenUpQuestion question, TablesCache cache, Random random, int draws) =>
+        new Search(question, Group.Of(question, cache), cache.Opening, random, draws).Weigh();
 
     private static OpenUpAnswer Answer(OpenUpQuestion question, Weighed weighed, ValueList<Turning> turnings)
     {

@@ -5,23 +5,30 @@ namespace Refettle.Stuck.OpenUp;
 /// <summary>What lies ahead when a set of accesses is open while the tries begin.</summary>
 internal sealed class Outlook
 {
-    private readonly int _first;
     private readonly Beliefs _beliefs;
-    private readonly OpeningCost _opening;
-    private readonly List<Waiting> _waiting = [];
+    private readonly int[] _numbers;
+    private readonly Waiting[] _waiting;
+    private readonly FurtherOpening _further;
 
-    public Outlook(int first, ValueList<Group> groups, Beliefs beliefs, OpeningCost opening)
+    /// <param name="first">What is open.</param>
+    /// <param name="groups">The joints.</param>
+    /// <param name="beliefs">What is believed.</param>
+    /// <param name="now">The chances of each place's levels, by these beliefs.</param>
+    /// <param name="opening">What opening costs.</param>
+    public Outlook(int first, ValueList<Group> groups, Beliefs beliefs, LevelWeights[] now, OpeningCost opening)
     {
-        (_first, _beliefs, _opening) = (first, beliefs, opening);
-        var places = beliefs.Joint(Enumerable.Repeat(Beliefs.Ones, beliefs.Places).ToArray());
-        Certain = opening.Of(first);
-        foreach (var group in groups)
-            Add(group, places[group.Place]);
-        Outcomes = _waiting.Aggregate(1L, (product, group) => Math.Min(long.MaxValue / 64, product * (group.Free is null ? 1 : group.Count + 1)));
+        (First, _beliefs) = (first, beliefs);
+        Certain = opening.Of(first) + groups.Sum(group => CertainOf(group, now));
+        _numbers = [.. Enumerable.Range(0, groups.Count).Where(number => groups[number].Waiting(first).More != 0)];
+        _waiting = [.. _numbers.Select(number => groups[number].Waiting(first))];
+        _further = new(first, _waiting, opening);
+        Outcomes = _waiting.Aggregate(1L, (product, group) => Math.Min(long.MaxValue / 64, product * (group.Count - group.FewestHeld + 1)));
     }
 
+    public int First { get; }
+
     /// <summary>Expected minutes that do not hang on what is opened later.</summary>
-    public double Certain { get; private set; }
+    public double Certain { get; }
 
     /// <summary>In how many ways the tries can come out.</summary>
     public long Outcomes { get; }
@@ -30,129 +37,64 @@ internal sealed class Outlook
     public Expectation Exact()
     {
         var sum = new Expectation();
-        Enumerate(0, Enumerable.Repeat(Beliefs.Ones, _beliefs.Places).ToArray(), new int[_waiting.Count], sum);
+        Enumerate(0, _beliefs.NothingSeen(), new int[_waiting.Length], sum);
         return sum;
     }
 
-    /// <summary>Outcomes drawn by chance.</summary>
-    public Expectation Sampled(int draws, Random random)
+    /// <summary>Minutes that hang on what is opened later, for an outcome drawn by chance.</summary>
+    public (double Minutes, bool Opens) Of(Scenario scenario)
     {
-        var sum = new Expectation();
-        for (var draw = 0; draw < draws; draw++)
+        Span<LevelWeights> seen = stackalloc LevelWeights[_beliefs.Places];
+        seen.Fill(Beliefs.Ones);
+        Span<int> held = stackalloc int[_waiting.Length];
+        for (var i = 0; i < held.Length; i++)
         {
-            var levels = _beliefs.Draw(random);
-            var held = _waiting.Select(group => group.Draw(levels[group.Place], random)).ToArray();
-            var seen = Enumerable.Range(0, _beliefs.Places).Select(_ => (double[])[.. Beliefs.Ones]).ToArray();
-            for (var i = 0; i < held.Length; i++)
-                _waiting[i].Take(held[i], seen[_waiting[i].Place], withPaths: false);
-            var weight = _beliefs.Weight(seen);
-            var (minutes, opens) = Best(seen, held);
-            sum.Add(1.0 / draws, minutes / weight, opens);
+            var group = _waiting[i];
+            held[i] = group.Held(scenario.Levels[group.Place], scenario.Marks[_numbers[i]]);
+            seen[group.Place] = seen[group.Place].Times(group.SeenWith(held[i]));
         }
 
-        return sum;
+        var (weight, minutes, opens) = Best(seen, held);
+        return (minutes / weight, opens);
     }
 
-    private void Add(Group group, double[] place)
+    private double CertainOf(Group group, LevelWeights[] now)
     {
-        var pass = group.Tables.PassOf(_first);
-        if ((group.Tables.Wants & ~_first) == 0)
+        var waiting = group.Waiting(First);
+        if (waiting.More != 0)
+            return waiting.Count * now[group.Place].Dot(waiting.Minutes);
+        Span<double> minutes = [0];
+        waiting.AddFinishing(waiting.Count, now[group.Place], minutes);
+        return minutes[0];
+    }
+
+    private void Enumerate(int next, LevelWeights[] seen, int[] held, Expectation sum)
+    {
+        if (next == _waiting.Length)
         {
-            Certain += group.Count * Mean(group.OverLevels(group.Tables.Finish(_first, _first)!), place);
+            var (weight, minutes, opens) = Best(seen, held);
+            if (weight > 0)
+                sum.Add(weight, minutes / weight, opens);
             return;
         }
 
-        Certain += group.Count * Mean(group.OverLevels(pass.Minutes), place);
-        _waiting.Add(new(group, pass, _first));
-    }
-
-    private void Enumerate(int next, double[][] seen, int[] held, Expectation sum)
-    {
-        if (next == _waiting.Count)
+        var (group, before) = (_waiting[next], seen[_waiting[next].Place]);
+        for (held[next] = group.FewestHeld; held[next] <= group.Count; held[next]++)
         {
-            var weight = _beliefs.Weight(seen);
-            if (weight <= 0)
-                return;
-            var (minutes, opens) = Best(seen, held);
-            sum.Add(weight, minutes / weight, opens);
-            return;
-        }
-
-        var group = _waiting[next];
-        var before = seen[group.Place];
-        for (held[next] = group.Free is null ? group.Count : 0; held[next] <= group.Count; held[next]++)
-        {
-            seen[group.Place] = [.. before];
-            group.Take(held[next], seen[group.Place], withPaths: true);
+            seen[group.Place] = before.Times(group.SeenWith(held[next]));
             Enumerate(next + 1, seen, held, sum);
         }
 
         seen[group.Place] = before;
     }
 
-    /// <summary>The least that it can cost from here, times the chance of being here.</summary>
-    private (double Minutes, bool Opens) Best(double[][] seen, int[] held)
+    /// <summary>The chance of being here, the least that it can cost from here times that chance, and whether more is opened for it.</summary>
+    private (double Weight, double Minutes, bool Opens) Best(ReadOnlySpan<LevelWeights> seen, ReadOnlySpan<int> held)
     {
-        var joint = _beliefs.Joint(seen);
+        Span<LevelWeights> joint = stackalloc LevelWeights[_beliefs.Places];
+        _beliefs.Joint(seen, joint);
         var weight = joint[0].Sum();
-        var costs = new double[_waiting.Count][];
-        var useful = 0;
-        for (var i = 0; i < held.Length; i++)
-        {
-            if (held[i] == 0)
-                continue;
-            costs[i] = _waiting[i].Finishing(held[i], joint[_waiting[i].Place]);
-            useful |= _waiting[i].More;
-        }
-
-        return BitOperations.PopCount((uint)useful) <= OpenUpPlanner.MostExact ? OfAll(useful, Minutes) : Descend(useful, Minutes);
-
-        double Minutes(int more)
-        {
-            var minutes = weight * _opening.Later(_first, _first | more);
-            for (var i = 0; i < held.Length; i++)
-                minutes += held[i] == 0 ? 0 : costs[i][_waiting[i].Index(more)];
-            return minutes;
-        }
-    }
-
-    private static (double Minutes, bool Opens) OfAll(int useful, Func<int, double> minutes)
-    {
-        var best = (Minutes: double.PositiveInfinity, Opens: false);
-        for (var more = useful; ; more = (more - 1) & useful)
-        {
-            if (minutes(more) is var these && these <= best.Minutes)
-                best = (these, more != 0);
-            if (more == 0)
-                return best;
-        }
-    }
-
-    /// <summary>A good set, not always the best: from everything, one is left closed after the other while that helps.</summary>
-    private static (double Minutes, bool Opens) Descend(int useful, Func<int, double> minutes)
-    {
-        var best = (More: useful, Minutes: minutes(useful));
-        for (var from = best; ; from = best)
-        {
-            for (var rest = from.More; rest != 0; rest &= rest - 1)
-            {
-                var less = from.More & ~(rest & -rest);
-                if (minutes(less) is var these && these <= best.Minutes)
-                    best = (less, these);
-            }
-
-            if (best == from)
-                break;
-        }
-
-        return minutes(0) <= best.Minutes ? (minutes(0), false) : (best.Minutes, best.More != 0);
-    }
-
-    private static double Mean(double[] values, double[] weights)
-    {
-        var sum = 0.0;
-        for (var level = 0; level < values.Length; level++)
-            sum += values[level] * weights[level];
-        return sum;
+        var (minutes, more) = _further.Least(joint, held, weight);
+        return (weight, minutes, more != 0);
     }
 }

@@ -8,6 +8,7 @@ internal sealed class Rows
 
     private readonly StuckJoint _joint;
     private readonly Dictionary<JointCondition, Ladder> _open;
+    private readonly Dictionary<JointCondition, Climb> _climbs = [];
     private readonly Dictionary<(JointCondition, bool), ValueList<Rung>> _rows = [];
     private readonly Dictionary<(JointCondition, int, bool), double> _costs = [];
 
@@ -17,7 +18,7 @@ internal sealed class Rows
         _open = joint.Ladders.ToDictionary(pair => pair.Key, pair => pair.Value with { Rungs = pair.Value.Rungs.Where(rung => isAdmissible(rung.Id)).ToValueList() });
         IsSure = IsSureFrom(joint.Condition, []);
         if (IsSure)
-            Expected = Best(Question(joint.Condition, joint.IsSoaked, joint.Tried)).ExpectedMinutes;
+            Expected = Least(Ready(joint.Condition));
     }
 
     /// <summary>Whether every way the tries can go ends with the joint free.</summary>
@@ -32,15 +33,14 @@ internal sealed class Rows
     {
         Rung last = new() { Id = GoOn, Says = GoOn, Takes = goesOn, Odds = [1, 1, 1, 1, 1] };
         var ladders = _open.ToDictionary(pair => pair.Key, pair => pair.Value with { Rungs = [.. pair.Value.Rungs, last] });
-        var row = Best(Question(_joint.Condition, _joint.IsSoaked, _joint.Tried) with { Ladders = ladders }).IfHeld;
-        var known = ladders[_joint.Condition].Rungs.ToDictionary(rung => rung.Id);
-        return Walk(row.Select(id => known[id]).TakeWhile(rung => !rung.IsSure).ToValueList());
+        var climb = Climb.Of(Question(ladders), _joint.Condition, []);
+        return Walk(TryPlanner.Row(climb, new(_joint.Belief), climb.After(_joint.Tried, _joint.IsSoaked)).TakeWhile(rung => !rung.IsSure).ToValueList());
     }
 
     /// <summary>The order once the tries of a pass have failed.</summary>
-    public ValueList<Rung> AfterFailing(Pass pass) => Row(Question(_joint.Condition, _joint.IsSoaked || pass.EndsSoaked, [.. _joint.Tried, .. pass.Rungs.Select(rung => rung.Id)])
-        with
-    { Belief = Normal(_joint.Belief.Zip(pass.Held, (belief, held) => belief * held)) });
+    public ValueList<Rung> AfterFailing(Pass pass) => Row(
+        _joint.Condition, Normal(_joint.Belief.Zip(pass.Held, (belief, held) => belief * held)),
+        [.. _joint.Tried, .. pass.Rungs.Select(rung => rung.Id)], _joint.IsSoaked || pass.EndsSoaked);
 
     /// <summary>Expected minutes of following a row at a level.</summary>
     public double Cost(ValueList<Rung> row, JointCondition condition, int level, bool isSoaked)
@@ -65,7 +65,7 @@ internal sealed class Rows
         if (_costs.TryGetValue((condition, level, isSoaked), out var known))
             return known;
         if (!_rows.TryGetValue((condition, isSoaked), out var row))
-            _rows.Add((condition, isSoaked), row = Row(Question(condition, isSoaked, [])));
+            _rows.Add((condition, isSoaked), row = Row(condition, _joint.Belief, [], isSoaked));
         return _costs[(condition, level, isSoaked)] = Cost(row, condition, level, isSoaked);
     }
 
@@ -93,23 +93,22 @@ internal sealed class Rows
         return new(rungs, free, minutes, held, worse, isSoaked);
     }
 
-    private static ValueList<Rung> Row(NextTryQuestion question)
+    private double Least(Climb climb) => climb.Least(new(_joint.Belief), climb.After(_joint.Tried, _joint.IsSoaked)).Minutes;
+
+    private ValueList<Rung> Row(JointCondition condition, IReadOnlyList<double> belief, ValueList<string> tried, bool isSoaked)
     {
-        var known = question.Ladders[question.Condition].Rungs.ToDictionary(rung => rung.Id);
-        return Best(question).IfHeld.Select(id => known[id]).ToValueList();
+        var climb = Ready(condition);
+        return TryPlanner.Row(climb, new(belief), climb.After(tried, isSoaked)).ToValueList();
     }
 
-    private NextTryQuestion Question(JointCondition condition, bool isSoaked, ValueList<string> tried) => new()
+    private Climb Ready(JointCondition condition)
     {
-        Ladders = _open,
-        Condition = condition,
-        Belief = [.. _joint.Belief],
-        Tried = tried,
-        IsSoaked = isSoaked,
-        PerHour = _joint.PerHour,
-    };
+        var climb = Climb.Of(Question(_open), condition, _climbs);
+        climb.Forget();
+        return climb;
+    }
 
-    private static NextTryAnswer Best(NextTryQuestion question) => TryPlanner.Best(question);
+    private NextTryQuestion Question(IReadOnlyDictionary<JointCondition, Ladder> ladders) => new() { Ladders = ladders, Belief = [], PerHour = _joint.PerHour };
 
     private bool IsSureFrom(JointCondition condition, HashSet<JointCondition> seen) =>
         !seen.Add(condition) || (_open.TryGetValue(condition, out var ladder) && ladder.Rungs.Any(rung => rung.IsSure)

@@ -3,73 +3,80 @@ using System.Numerics;
 namespace Refettle.Stuck.OpenUp;
 
 /// <summary>Weighs sets of accesses against each other.</summary>
-internal sealed class Search(OpenUpQuestion question, ValueList<Group> groups, Beliefs beliefs, OpeningCost opening, Random random)
+internal sealed class Search
 {
-    private const long MostOutcomes = 3_000_000;
-    private const int Draws = 1000;
+    /// <summary>So many outcomes are gone through, those of questions about single tries included; beyond, they are drawn by chance.</summary>
+    private const long MostOutcomes = 2_000_000;
 
-    private readonly Dictionary<int, WeighedSet> _known = [];
-    private readonly int _useful = groups.Aggregate(0, (all, group) => all | group.Tables.Wants);
-    private bool _isExact = true;
+    private readonly OpenUpQuestion _question;
+    private readonly ValueList<Group> _groups;
+    private readonly OpeningCost _opening;
+    private readonly Beliefs _beliefs;
+    private readonly LevelWeights[] _now;
+    private readonly Race _race;
+    private readonly int _useful;
+
+    public Search(OpenUpQuestion question, ValueList<Group> groups, OpeningCost opening, Random random, int draws)
+    {
+        (_question, _groups, _opening, _beliefs) = (question, groups, opening, new(question));
+        _now = _beliefs.Now();
+        _race = new(() => Scenario.Draw(_beliefs, groups, random), draws);
+        _useful = groups.Aggregate(0, (all, group) => all | group.Tables.Wants);
+    }
 
     public Weighed Weigh()
     {
-        if (BitOperations.PopCount((uint)_useful) <= OpenUpPlanner.MostExact)
-            WeighAll();
-        else
-            Climb();
-        return new(_known.Values.ToValueList(), groups);
+        if (BitOperations.PopCount((uint)_useful) > OpenUpPlanner.MostExact)
+            return new(Climb(), _groups);
+        var outlooks = Bits.Subsets(_useful).Select(Ahead).ToList();
+        var outcomes = outlooks.Sum(outlook => Math.Min(outlook.Outcomes, MostOutcomes)) * (1 + (2 * _groups.Count));
+        return new(outcomes <= MostOutcomes ? All(outlooks) : _race.Run(outlooks), _groups);
     }
 
     /// <summary>Every set, but those that cost more for certain than another does in all.</summary>
-    private void WeighAll()
+    private static ValueList<WeighedSet> All(List<Outlook> outlooks)
     {
-        var outlooks = new List<(int First, Outlook Ahead)>();
-        for (var first = _useful; ; first = (first - 1) & _useful)
-        {
-            outlooks.Add((first, new(first, groups, beliefs, opening)));
-            if (first == 0)
-                break;
-        }
-
-        _isExact = outlooks.Sum(outlook => Math.Min(outlook.Ahead.Outcomes, MostOutcomes)) <= MostOutcomes;
-        var best = double.PositiveInfinity;
-        foreach (var (first, ahead) in outlooks.OrderBy(outlook => outlook.First != 0).ThenBy(outlook => outlook.Ahead.Certain).ThenBy(outlook => outlook.First))
+        var (known, best) = (new List<WeighedSet>(), double.PositiveInfinity);
+        foreach (var ahead in outlooks.OrderBy(outlook => outlook.First != 0).ThenBy(outlook => outlook.Certain).ThenBy(outlook => outlook.First))
         {
             if (ahead.Certain >= best)
                 continue;
-            var total = Set(first, ahead).Total;
-            best = first == 0 ? best : Math.Min(best, total);
+            known.Add(new(ahead.First, ahead.Certain, ahead.Exact(), true, false));
+            best = ahead.First == 0 ? best : Math.Min(best, known[^1].Total);
         }
+
+        return known.Select(one => one with { IsDearer = known.Any(other => other.Total < one.Total) }).ToValueList();
     }
 
     /// <summary>Opens or leaves one access after the other while that helps, from nothing and from everything.</summary>
-    private void Climb()
+    private ValueList<WeighedSet> Climb()
     {
-        _isExact = false;
+        var known = new Dictionary<int, WeighedSet>();
         foreach (var start in new[] { 0, _useful })
         {
             var best = Set(start);
             for (var better = best; ; best = better)
             {
-                foreach (var access in Enumerable.Range(0, question.Openings.Count).Where(access => (_useful & (1 << access)) != 0))
+                foreach (var access in Enumerable.Range(0, _question.Openings.Count).Where(access => (_useful & (1 << access)) != 0))
                     better = Set(best.First ^ (1 << access)) is var other && other.Total < better.Total ? other : better;
                 if (better == best)
                     break;
             }
         }
+
+        return known.Values.ToValueList();
+
+        WeighedSet Set(int first) => known.TryGetValue(first, out var set) ? set : known[first] = _race.Run([Ahead(first)])[0];
     }
 
-    private WeighedSet Set(int first) => _known.TryGetValue(first, out var known) ? known : Set(first, new(first, groups, beliefs, opening));
-
-    private WeighedSet Set(int first, Outlook ahead) =>
-        _known[first] = new(first, ahead.Certain, _isExact ? ahead.Exact() : ahead.Sampled(Draws, random), _isExact);
+    private Outlook Ahead(int first) => new(first, _groups, _beliefs, _now, _opening);
 }
 
 /// <summary>A set of accesses with what it is expected to cost.</summary>
 /// <param name="Certain">Minutes that do not hang on what is opened later.</param>
 /// <param name="Later">The others.</param>
-internal sealed record WeighedSet(int First, double Certain, Expectation Later, bool IsExact)
+/// <param name="IsDearer">Whether it clearly costs more than the best.</param>
+internal sealed record WeighedSet(int First, double Certain, Expectation Later, bool IsExact, bool IsDearer)
 {
     public double Total => Certain + Later.Minutes;
 }
@@ -83,4 +90,7 @@ internal sealed record Weighed(ValueList<WeighedSet> All, ValueList<Group> Group
     public WeighedSet Best => BestNow is { } now && now.Total < Of(0).Total ? now : Of(0);
 
     public WeighedSet Of(int first) => All.First(one => one.First == first);
+
+    /// <summary>What to open, an old choice kept as long as nothing is clearly better.</summary>
+    public int Advice(int old) => All.Any(one => one.First == old && !one.IsDearer) ? old : Best.First;
 }

@@ -4,6 +4,7 @@ namespace Refettle.Stuck.OpenUp;
 internal sealed class TablesCache
 {
     private readonly Dictionary<string, JointTables> _known = [];
+    private readonly Dictionary<(string Like, string Joints), Group> _groups = [];
     private readonly List<HashSet<int>> _wanting;
 
     public TablesCache(OpenUpQuestion question)
@@ -24,8 +25,20 @@ internal sealed class TablesCache
 
     public double MinutesOf(StuckJoint joint, Rung rung) => Of(joint).RowsOf(0).MinutesOf(rung);
 
+    /// <summary>Joints with one key are alike.</summary>
+    public static string LikeKey(StuckJoint joint) => $"{Key(joint)}|{joint.Place}|{string.Join(';', joint.Levels.Select(levels => string.Join(',', levels)))}";
+
+    /// <summary>Joints that are alike, together; the same as long as they are the same.</summary>
+    public Group GroupOf(string like, List<StuckJoint> joints)
+    {
+        var key = (like, string.Join(',', joints.Select(joint => joint.Id)));
+        if (!_groups.TryGetValue(key, out var group))
+            _groups.Add(key, group = new(Of(joints[0]), joints[0].Place, joints[0].Levels, joints.Select(joint => joint.Id).ToValueList()));
+        return group;
+    }
+
     /// <summary>Joints with one key have one table.</summary>
-    public static string Key(StuckJoint joint) => string.Join('|',
+    private static string Key(StuckJoint joint) => string.Join('|',
         joint.Condition, joint.IsSoaked, joint.PerHour,
         string.Join(',', joint.Ladders.OrderBy(pair => pair.Key).Select(pair => pair.Value.Id)),
         string.Join(',', joint.Tried.Order(StringComparer.Ordinal)), string.Join(',', joint.Forbidden.Order(StringComparer.Ordinal)),

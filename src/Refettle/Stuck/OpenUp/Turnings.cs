@@ -20,11 +20,11 @@ internal static class Turnings
         var freed = Seen(question, joint, frees) with { Joints = question.Joints.Where(other => other != joint).ToValueList() };
         var held = Seen(question, joint, holds) with { Joints = question.Joints.Select(other => other == joint ? Held(joint, rung, holds) : other).ToValueList() };
         var chance = joint.Belief.Zip(frees, (belief, odds) => belief * odds).Sum();
-        var (ifFreed, ifHeld) = (freed.Joints.Count == 0 ? null : weigh(freed).Best, weigh(held).Best);
-        var (first, second) = (ifFreed?.First ?? 0, ifHeld.First);
+        var (ifFreed, ifHeld) = (freed.Joints.Count == 0 ? null : weigh(freed), weigh(held));
+        var (first, second) = (ifFreed?.Advice(now.Best.First) ?? 0, ifHeld.Advice(now.Best.First));
         if (first == now.Best.First && second == now.Best.First)
             return null;
-        var then = cache.MinutesOf(joint, rung) + (chance * (ifFreed?.Total ?? 0)) + ((1 - chance) * ifHeld.Total);
+        var then = cache.MinutesOf(joint, rung) + (chance * (ifFreed?.Best.Total ?? 0)) + ((1 - chance) * ifHeld.Best.Total);
         return new(joint.Id, rung, chance, OpenUpPlanner.Names(question, first), OpenUpPlanner.Names(question, second), now.Best.Total - then);
     }
 

@@ -3,18 +3,24 @@ namespace Refettle.Stuck.OpenUp;
 /// <summary>Joints, alike, that more could be opened for once their first tries have failed.</summary>
 internal sealed class Waiting
 {
-    private readonly double[] _holds;
-    private readonly double[]?[] _finishing;
-    private readonly int[] _bits;
+    private readonly LevelWeights[] _seen;
+    private readonly LevelWeights[] _finishing;
+    private readonly bool[] _isSure;
+    private readonly double[]? _free;
 
-    public Waiting(Group group, Pass pass, int first)
+    /// <param name="group">The joints.</param>
+    /// <param name="first">What is open during the first tries.</param>
+    public Waiting(Group group, int first)
     {
+        var pass = group.Tables.PassOf(first);
         (Count, Place, More) = (group.Count, group.Place, group.Tables.Wants & ~first);
-        Free = pass.Rungs.Count == 0 ? null : group.OverLevels(pass.Free);
-        _holds = Array.ConvertAll(Free ?? new double[SeizureModel.Levels], free => 1 - free);
-        _bits = [.. Enumerable.Range(0, 31).Where(bit => (More & (1 << bit)) != 0)];
-        _finishing = [.. Enumerable.Range(0, 1 << _bits.Length).Select(index => group.Tables.Finish(first, first | Mask(index)) is { } minutes
-            ? group.OverLevels(minutes).Zip(_holds, (one, holds) => holds > 0 ? one / holds : 0).ToArray() : null)];
+        _free = pass.Rungs.Count == 0 ? null : group.OverLevels(pass.Free);
+        Minutes = new(group.OverLevels(pass.Minutes));
+        var holds = Array.ConvertAll(_free ?? new double[SeizureModel.Levels], free => 1 - free);
+        _seen = [.. Enumerable.Range(0, Count + 1).Select(held => Seen(holds, held))];
+        var finishing = Bits.Subsets(More).Select(more => group.Tables.Finish(first, first | more)).ToList();
+        _isSure = [.. finishing.Select(minutes => minutes is not null)];
+        _finishing = [.. finishing.Select(minutes => minutes is null ? default : new LevelWeights([.. group.OverLevels(minutes).Zip(holds, (one, held) => held > 0 ? one / held : 0)]))];
     }
 
     public int Count { get; }
@@ -24,61 +30,41 @@ internal sealed class Waiting
     /// <summary>The accesses that are still closed and matter to them.</summary>
     public int More { get; }
 
-    /// <summary>The chance that the first tries free one of them, by the place's level; null when there are no first tries.</summary>
-    public double[]? Free { get; }
+    /// <summary>Expected minutes of the first tries of one of them, by the place's level.</summary>
+    public LevelWeights Minutes { get; }
 
-    /// <summary>Takes it in that some of them held.</summary>
-    /// <param name="held">How many.</param>
-    /// <param name="seen">The chances of what was seen at the place, by its level; changed.</param>
-    /// <param name="withPaths">Whether the ways to choose them are counted.</param>
-    public void Take(int held, double[] seen, bool withPaths)
+    /// <summary>The least of them that can hold: all, when nothing is tried first.</summary>
+    public int FewestHeld => _free is null ? Count : 0;
+
+    /// <summary>The chance that so many of them held, by the place's level.</summary>
+    public ref readonly LevelWeights SeenWith(int held) => ref _seen[held];
+
+    /// <summary>Adds the expected minutes to finish those that held, times the chance of being there, for each subset of <see cref="More"/>.</summary>
+    /// <param name="place">The chances of the place's levels together with what was seen.</param>
+    public void AddFinishing(int held, in LevelWeights place, Span<double> minutes)
     {
-        if (Free is null)
-            return;
-        var ways = withPaths ? Choose(Count, held) : 1;
-        for (var level = 0; level < seen.Length; level++)
-            seen[level] *= ways * Math.Pow(_holds[level], held) * Math.Pow(Free[level], Count - held);
+        for (var more = 0; more < _finishing.Length; more++)
+            minutes[more] += _isSure[more] ? held * place.Dot(_finishing[more]) : double.PositiveInfinity;
     }
 
-    /// <summary>Expected minutes to finish those that held, times the chance of being there, for each set of further accesses.</summary>
-    public double[] Finishing(int held, double[] place)
+    /// <summary>How many hold when each is compared with a mark drawn from 0 to 1.</summary>
+    public int Held(int level, double[] marks)
     {
-        var minutes = new double[_finishing.Length];
-        for (var index = 0; index < minutes.Length; index++)
-        {
-            if (_finishing[index] is not { } one)
-                minutes[index] = double.PositiveInfinity;
-            else
-            {
-                for (var level = 0; level < place.Length; level++)
-                    minutes[index] += held * place[level] * one[level];
-            }
-        }
-
-        return minutes;
-    }
-
-    /// <summary>The number of a set of accesses among those that matter here.</summary>
-    public int Index(int accesses)
-    {
-        var index = 0;
-        for (var i = 0; i < _bits.Length; i++)
-            index |= ((accesses >> _bits[i]) & 1) << i;
-        return index;
-    }
-
-    /// <summary>How many hold, drawn by chance.</summary>
-    public int Draw(int level, Random random)
-    {
-        if (Free is null)
+        if (_free is null)
             return Count;
         var held = 0;
-        for (var i = 0; i < Count; i++)
-            held += random.NextDouble() < Free[level] ? 0 : 1;
+        foreach (var mark in marks)
+            held += mark >= _free[level] ? 1 : 0;
         return held;
     }
 
-    private int Mask(int index) => _bits.Where((_, i) => (index & (1 << i)) != 0).Aggregate(0, (mask, bit) => mask | (1 << bit));
+    private LevelWeights Seen(double[] holds, int held)
+    {
+        var (seen, ways) = (default(LevelWeights), Choose(Count, held));
+        for (var level = 0; level < holds.Length; level++)
+            seen[level] = _free is null ? 1 : ways * Math.Pow(holds[level], held) * Math.Pow(_free[level], Count - held);
+        return seen;
+    }
 
     private static double Choose(int all, int some)
     {
