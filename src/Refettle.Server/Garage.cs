@@ -26,6 +26,9 @@ internal sealed class Garage(ILogbook logbook)
     /// <summary>All cars but one.</summary>
     public IEnumerable<CarHistory> Others(string id) => logbook.Cars().Where(car => car.Id != id).Select(car => History(car.Id)).OfType<CarHistory>();
 
+    /// <summary>All cars with their logs.</summary>
+    public IReadOnlyCollection<CarHistory> Histories => [.. logbook.Cars().Select(car => History(car.Id)!)];
+
     /// <summary>Where the newest entry about a car stands; null when there is none.</summary>
     public long? LastPosition(string id) => logbook.Cars().FirstOrDefault(car => car.Id == id)?.LastPosition;
 }

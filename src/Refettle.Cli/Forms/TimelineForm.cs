@@ -31,9 +31,16 @@ internal sealed record TaskForm(
 
     public ValueList<PlannedWindow>? Pieces { get; init; }
 
+    /// <summary>What it takes of parts, and how that stands.</summary>
+    public ValueList<PlaceParts> Parts { get; init; } = [];
+
+    /// <summary>Whose delivery or work a wait is for.</summary>
+    public Consignment? Delivery { get; init; }
+
     public static TaskForm Of(WorkTask task) => new(
         task.Id, task.Kind, task.Says, task.Takes, task.Origin, task.IsWait, task.Place, task.Posture, task.Stance, task.Uses, task.Chance,
-        task.Steps.Select(step => step.Fact).ToValueList(), task.For, task.Jobs, task.Rungs.Select(rung => rung.Id).ToValueList(), task.Closed, task.Cautions);
+        task.Steps.Select(step => step.Fact).ToValueList(), task.For, task.Jobs, task.Rungs.Select(rung => rung.Id).ToValueList(), task.Closed, task.Cautions)
+    { Parts = task.Parts, Delivery = task.Delivery };
 }
 
 /// <summary>What can be finished tonight.</summary>

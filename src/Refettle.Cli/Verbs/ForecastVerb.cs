@@ -4,6 +4,7 @@ using Refettle.Cli.Verbs.Timeline;
 using Refettle.Cli.Views;
 using Refettle.Forecast;
 using Refettle.Forecast.OfCar;
+using Refettle.Stock;
 using Refettle.Timeline;
 using Refettle.Timeline.Scheduling;
 
@@ -48,6 +49,7 @@ internal static class ForecastVerb
                 Schedule = Schedule(desk, made, parsed.GetValue(Seconds)),
                 Ladders = ladders,
                 Overrun = TimedWork.Learn(TimedWork.Of(open.History)),
+                Keeping = SupplierRecord.All(ShelfFold.Of(desk.All(open.Logbook).Select(car => car.History)), desk.Today),
                 Missed = parsed.GetValue(Missed) / 100,
                 Confidence = parsed.GetValue(Confidence) / 100,
                 Futures = parsed.GetValue(Futures),

@@ -2,6 +2,7 @@ using Refettle.Access;
 using Refettle.Logbook;
 using Refettle.Stock;
 using Refettle.Stock.Baskets;
+using Refettle.Web.Garage;
 using Refettle.Web.Words;
 
 namespace Refettle.Web.Stores;
@@ -9,23 +10,20 @@ namespace Refettle.Web.Stores;
 /// <summary>What the page of the basket shows: the plans of all cars against the one shelf.</summary>
 public sealed class BasketRoom
 {
-    /// <summary>Promises are counted on for the day that four in five keep.</summary>
-    public const double Confidence = 0.8;
-
-    private static readonly Plan Nothing = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
-
     private readonly Refettle.Stock.Shelf _shelf;
     private readonly DateOnly _today;
 
-    public BasketRoom(Refettle.Stock.Shelf shelf, ValueList<(CarHistory History, Plan? Plan)> plans, DateOnly today)
+    /// <param name="timeline">Of one of the cars, where there is one: its needs are for the days of their steps.</param>
+    public BasketRoom(Refettle.Stock.Shelf shelf, ValueList<(CarHistory History, Plan? Plan)> plans, DateOnly today, (string Car, TimelineShown Shown)? timeline = null)
     {
         (_shelf, _today) = (shelf, today);
-        var needs = plans.SelectMany(one => PlanNeeds.Of(one.History, shelf, one.Plan ?? Nothing, [], one.History.Car.Due()));
-        Basket = BasketPlanner.Of(shelf, needs, today, Confidence);
+        var cars = plans.Select(one => timeline is { } known && known.Car == one.History.Car.Id
+            ? new(one.History, new(one.History.Car, known.Shown.Plan, known.Shown.Network), []) : PlannedCar.Of(one.History, one.Plan)).ToValueList();
+        Basket = ShelfPlanner.Fill(shelf, cars, place => cars[place].Work.Network is null ? null : StepDays.Of(timeline!.Value.Shown.Answer.Tasks), today);
         TrialFits = Refettle.Stock.Baskets.TrialFits.Of(shelf, plans.Select(one => one.History.Car), today);
         var wants = plans.SelectMany(one => one.History.Car.Wants.Select(want => (one.History.Car.Id, want.Thing))).ToHashSet();
         Asked = Basket.Lines.Select(line => line.Need).Concat(Basket.Unnumbered).Where(need => need.Reason == NeedReason.Asked && wants.Contains((need.Car, need.Thing))).ToValueList();
-        Planned = plans.Where(one => one.Plan is not null).Select(one => one.History.Car.Name).ToValueList();
+        Planned = cars.Where(one => one.Work.Plan.Steps.Count > 0).Select(one => one.History.Car.Name).ToValueList();
     }
 
     public Basket Basket { get; }

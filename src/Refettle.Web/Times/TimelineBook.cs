@@ -1,11 +1,13 @@
 using NodaTime;
 using Refettle.Access;
 using Refettle.Access.Derivation;
+using Refettle.Stock.Baskets;
 using Refettle.Stuck;
 using Refettle.Timeline;
 using Refettle.Timeline.Network;
 using Refettle.Timeline.Scheduling;
 using Refettle.Web.Garage;
+using Refettle.Web.Stores;
 
 namespace Refettle.Web.Times;
 
@@ -28,11 +30,15 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
 
     public ValueList<Fault> Faults { get; private set; } = [];
 
+    /// <summary>The car whose timeline is shown.</summary>
+    public string? Car => Shown is null ? null : _of?.Car;
+
     /// <summary>What is shown was made for the car as it now stands.</summary>
     public bool IsFor(Car car, ValueList<Fact> goals) => _of is { } of && of == (car.Id, car.Calendar, car.Done, goals);
 
     /// <param name="seconds">To look for a better order; 0 for the first.</param>
-    public async Task AskAsync(Car car, ValueList<Fact> goals, double seconds)
+    /// <param name="store">The shelf, for where the timeline is worked out here; null leaves it unasked.</param>
+    public async Task AskAsync(Car car, ValueList<Fact> goals, double seconds, Storeroom? store = null)
     {
         if (Asking)
             return;
@@ -40,7 +46,7 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
         var reply = await server.TimelineAsync(car.Id, new(goals, seconds));
         if (!reply.Reached)
             await Task.Delay(50);
-        var result = reply.Reached ? reply.Result : Here(car, goals);
+        var result = reply.Reached ? reply.Result : Here(car, goals, store);
         (Asking, OnDevice, Faults) = (false, !reply.Reached, result.Faults);
         Shown = result.IsGood ? result.Value : null;
     }
@@ -57,16 +63,25 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
             : Result<TimelineShown>.Bad(new Fault(task, $"it cannot begin {DayWords.Moment(start)}", "Something it waits for ends later, or it is not in a spell. Move that first, or choose another time."));
     }
 
-    private Result<TimelineShown> Here(Car car, ValueList<Fact> goals)
+    private Result<TimelineShown> Here(Car car, ValueList<Fact> goals, Storeroom? store)
     {
         var work = TimelineWork.Of(car, goals, new LadderSet([]), new AccessPlanner(new ReducedSolver(mostNodes: NodesOnDevice)));
         if (!work.IsGood)
             return Result<TimelineShown>.Bad(work.Faults);
-        var tasks = work.Value.Tasks();
+        var supplied = store is null ? work.Value : Supplied(work.Value, store);
+        var tasks = supplied.Tasks();
         if (!tasks.IsGood)
             return Result<TimelineShown>.Bad(tasks.Faults);
-        var answer = Planned(car, work.Value.Plan, tasks.Value);
-        return answer.IsGood ? Result<TimelineShown>.Good(new(work.Value.Plan, tasks.Value, answer.Value)) : Result<TimelineShown>.Bad(answer.Faults);
+        var answer = Planned(car, supplied.Plan, tasks.Value);
+        return answer.IsGood ? Result<TimelineShown>.Good(new(supplied.Plan, tasks.Value, answer.Value)) : Result<TimelineShown>.Bad(answer.Faults);
+    }
+
+    /// <summary>Waiting for what is not on the shelf, as far as the cars' logs are here.</summary>
+    private TimelineWork Supplied(TimelineWork work, Storeroom store)
+    {
+        var cars = store.Plans.Select(one => one.History.Car.Id == work.Car.Id ? new(one.History, work, []) : PlannedCar.Of(one.History, one.Plan)).ToValueList();
+        var own = cars.TakeWhile(car => car.History.Car.Id != work.Car.Id).Count();
+        return own == cars.Count ? work : ShelfPlanner.Of(store.Shelf, cars, Instant.FromDateTimeOffset(clock.GetUtcNow()), store.Today).Works[own];
     }
 
     private Result<TimelineAnswer> Planned(Car car, Plan plan, TaskNetwork network) => new TimelinePlanner(new FirstScheduler())

@@ -46,6 +46,15 @@ public sealed record SupplierRecord(string Name, int Seen, OverrunBelief Belief)
     /// <summary>For a forecast: the middle, and the spread that nine in ten agree with.</summary>
     public Lateness ForForecast() => new(Factor(0.5), Math.Log(Factor(0.9) / Factor(0.5)) / 1.2815515655446004);
 
+    /// <summary>Everyone who sells or works for these cars, each as far as he is known.</summary>
+    public static ValueList<KnownLateness> All(Shelf shelf, DateOnly today) =>
+    [
+        .. shelf.Orders.Select(order => order.Supplier).Concat(shelf.Lists.Select(list => list.Supplier)).Distinct().Select(who => Of(shelf, who, today).Known(isShop: false)),
+        .. shelf.Outside.Select(work => work.To).Distinct().Select(who => OfShop(shelf, who, today).Known(isShop: true)),
+    ];
+
+    private KnownLateness Known(bool isShop) => new(Name, isShop, ForForecast(), Seen, Says);
+
     private static SupplierRecord From(string name, Lateness usual, IEnumerable<(int Promised, int Took)> seen)
     {
         var all = seen.ToList();

@@ -41,8 +41,11 @@ public sealed record Projection(Project Project, ValueList<WorkTask> Tasks, Wall
         return date > least && date < clock.Today.PlusDays(10 * LeastDays) ? date.Value : least;
     }
 
+    /// <summary>What is on its way already runs from now until the day that is counted on; a forecast may draw another.</summary>
     private static Activity ActivityOf(WorkTask task, IReadOnlyCollection<int> uses, ResourceBook resources, WallClock clock)
     {
+        if (task is { Delivery.On: not null, Mark: { Progress: TaskProgress.Begun } begun })
+            return new(task.Id, Math.Max(0, clock.Minute(begun.At) + (int)Math.Ceiling(task.Takes.Value)), Enumerable.Repeat(0, resources.All.Count).ToValueList(), FixedStart: 0);
         var minutes = (int)Math.Ceiling(task.Takes.Value);
         var demands = Enumerable.Range(0, resources.All.Count).Select(resource => uses.Contains(resource) ? 1 : 0).ToValueList();
         var start = task.FixedStart is { } settled && clock.Minute(settled) is var minute && minute >= 0 ? minute : (int?)null;

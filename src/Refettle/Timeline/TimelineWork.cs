@@ -9,6 +9,12 @@ namespace Refettle.Timeline;
 /// <param name="Network">Null when no plan reaches the goals; the plan tells why.</param>
 public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
 {
+    /// <summary>What is tried at stuck joints.</summary>
+    public LadderSet Ladders { get; init; } = new([]);
+
+    /// <summary>The tasks once the shelf was asked.</summary>
+    public TimelineWork With(PartsAhead parts) => Network is null ? this : this with { Network = Derived(Car, Plan, Ladders, parts) };
+
     /// <param name="further">Goals beside those of the chosen jobs.</param>
     /// <returns>Faults when there is nothing to do, or the goals cannot be asked of this car.</returns>
     public static Result<TimelineWork> Of(Car car, ValueList<Fact> further, LadderSet ladders, IAccessPlanner planner, CancellationToken cancel = default)
@@ -21,13 +27,15 @@ public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
         if (faults.Any(fault => fault.Severity == Severity.Error))
             return Result<TimelineWork>.Bad(faults);
         var plan = question.Goals.Count == 0 ? new() { Question = question, Status = PlanStatus.Optimal } : planner.Reach(car, question, cancel);
-        return Result<TimelineWork>.Good(new(car, plan, plan.Status == PlanStatus.Impossible ? null
-            : NetworkPlanner.Of(new() { Car = car, Plan = plan, Jobs = jobs, Ladders = ladders })));
+        return Result<TimelineWork>.Good(new(car, plan, plan.Status == PlanStatus.Impossible ? null : Derived(car, plan, ladders, null)) { Ladders = ladders });
     }
 
     /// <summary>The tasks, or the fault that no plan reaches the goals.</summary>
     public Result<TaskNetwork> Tasks() => Network is { } network ? Result<TaskNetwork>.Good(network)
         : Result<TaskNetwork>.Bad(new Fault("goals", "no plan reaches them", "The plan page tells what is in the way."));
+
+    private static TaskNetwork Derived(Car car, Plan plan, LadderSet ladders, PartsAhead? parts) =>
+        NetworkPlanner.Of(new() { Car = car, Plan = plan, Jobs = ChosenJobs.Of(car), Ladders = ladders, Parts = parts });
 
     /// <summary>The question when all of it is done.</summary>
     /// <exception cref="InvalidOperationException">No plan reaches the goals.</exception>

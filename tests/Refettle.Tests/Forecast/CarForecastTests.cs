@@ -115,4 +115,35 @@ public sealed class CarForecastTests
 
         Assert.True(made > 2 && tries > 5, $"{made} cars, {tries} tries");
     }
+
+    /// <summary>What is left of a log-normal time of which so much has passed: its mean by the partial expectation of the log-normal distribution, as handbooks
+    /// have it (Johnson, Kotz, Balakrishnan, Continuous Univariate Distributions, vol. 1, ch. 14; from memory).</summary>
+    [Theory]
+    [InlineData(10, 0.36, 0)]
+    [InlineData(10, 0.36, 12)]
+    [InlineData(28, 0.5, 40)]
+    public void An_order_that_is_out_takes_what_is_left_of_its_time(double median, double sigma, double passed)
+    {
+        const int cells = 200_000;
+        var left = Consignments.Left(median, sigma, passed);
+        var mean = Enumerable.Range(0, cells).Average(i => left((i + 0.5) / cells));
+        var z = passed == 0 ? double.NegativeInfinity : Math.Log(passed / median) / sigma;
+        static double Phi(double x) => MathNet.Numerics.Distributions.Normal.CDF(0, 1, x);
+        Assert.Equal((median * Math.Exp(sigma * sigma / 2) * Phi(sigma - z) / Phi(-z)) - passed, mean, 0.01);
+    }
+
+    /// <summary>The same plan, the same promise: the finish follows the record of whoever gave it, and the words say whose it is.</summary>
+    [Fact]
+    public void A_supplier_who_is_known_to_be_late_moves_the_finish()
+    {
+        var way = Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait) with { Delivery = new("part", "On the way", "Harbour Rubber", null, 10, 10, Origin.User) };
+        var asked = Small(Task("order.part", 10, TaskKind.Order), way, Task("fit", 60));
+        var known = asked with { Keeping = [new("Harbour Rubber", false, new(3, 0.01), 5, "Harbour Rubber: late"), new("Harbour Rubber", true, new(9, 0.01), 5, "a shop")] };
+        Assert.Equal(LocalDate.FromDateTime(new(2027, 3, 16)), Finish(asked));
+        Assert.Equal(LocalDate.FromDateTime(new(2027, 4, 1)), Finish(known));
+        Assert.Contains("Harbour Rubber: late.", CarForecast.Of(known).Value.Assumed);
+        Assert.DoesNotContain(CarForecast.Of(known).Value.Assumed, line => line.Contains("Other deliveries", StringComparison.Ordinal));
+
+        static LocalDate Finish(CarForecastQuestion question) => CarForecast.Of(question).Value is var forecast ? forecast.At(forecast.Answer.Half.Time!.Value).Date : default;
+    }
 }

@@ -6,6 +6,7 @@ using Refettle.Web.Garage;
 using Refettle.Web.Pages;
 using Refettle.Web.Stores;
 using Refettle.Web.Tests.Garage;
+using Refettle.Web.Times;
 
 namespace Refettle.Web.Tests.Stores;
 
@@ -23,6 +24,7 @@ public sealed class StockPagesTests : BunitContext
         Services.AddSingleton<PhotoOutbox>();
         Services.AddSingleton<OpenCar>();
         Services.AddSingleton<Storeroom>();
+        Services.AddSingleton<TimelineBook>();
     }
 
     [Fact]

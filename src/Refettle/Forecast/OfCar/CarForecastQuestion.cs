@@ -25,6 +25,9 @@ public sealed record CarForecastQuestion
 
     public OverrunBelief Overrun { get; init; } = OverrunBelief.Start;
 
+    /// <summary>How suppliers and shops keep their promises; others are as such usually are.</summary>
+    public ValueList<KnownLateness> Keeping { get; init; } = [];
+
     /// <summary>The chance that a spell of the owner is lost, 0 to 1; null for <see cref="UsuallyMissed"/>.</summary>
     public double? Missed { get; init; }
 

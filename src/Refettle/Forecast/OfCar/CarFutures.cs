@@ -8,13 +8,14 @@ internal sealed class CarFutures
 {
     private readonly CarForecastQuestion _question;
     private readonly TryOutcomes _tries;
+    private readonly Consignments _consignments;
 
-    public CarFutures(CarForecastQuestion question) => (_question, _tries) = (question, new(question));
+    public CarFutures(CarForecastQuestion question) => (_question, _tries, _consignments) = (question, new(question), new(question));
 
     public ValueList<string> Assumed =>
     [
         Pace(_question.Overrun),
-        $"Deliveries: half come {Lateness.OfDeliveries.Factor - 1:0%} late or earlier; outside shops: half take {Lateness.OfShops.Factor - 1:0%} longer than said or less (common practice, no source).",
+.. _consignments.Assumed,
         $"One spell in {1 / Math.Max(1e-3, Missed):0.#} is lost to something else ({(_question.Missed is null ? "common practice, no source" : "as you said")}).",
         "Tries at stuck joints follow the chances of their ladders, and joints of one zone are rusted alike; the minutes of tries that break something are counted, new waits for parts are not.",
         "Waits such as cures and soaks are taken as planned.",
@@ -53,19 +54,15 @@ internal sealed class CarFutures
         var minutes = (double)Math.Ceiling(task.Takes.Value);
         return task switch
         {
+            { Delivery.On: not null, Mark.Progress: TaskProgress.Begun } => _consignments.Of(task)!,
             { Mark.Progress: not TaskProgress.Ahead } => new Certain(),
             { Kind: TaskKind.Try, Joint: { } joint } when _tries.Of(task, joint) is { } outcomes => outcomes,
             { Takes.Value: 0 } => new Certain(),
-            { IsWait: true } => WaitOf(task, minutes),
+            { IsWait: true } => _consignments.Of(task) ?? new Certain { Origin = task.Origin },
             _ when task.Chance < 1 => new Perhaps(task.Chance, new OwnPace(minutes)) { Origin = task.Origin },
             _ => new OwnPace(minutes) { Origin = task.Origin },
         };
     }
-
-    private static Uncertainty WaitOf(WorkTask task, double minutes) =>
-        task.Id.StartsWith("wait.delivery.", StringComparison.Ordinal) ? new Promise(minutes, Lateness.OfDeliveries) { Origin = task.Origin }
-        : task.Id.StartsWith("wait.shop.", StringComparison.Ordinal) ? new Promise(minutes, Lateness.OfShops) { Origin = task.Origin }
-        : new Certain { Origin = task.Origin };
 
     private static string Pace(OverrunBelief overrun) => overrun.Tasks == 0
         ? $"Your pace: half of all tasks take {overrun.MiddleFactor:0.00} × the plan or less, held very loosely, as nothing is timed yet (common practice, no source)."

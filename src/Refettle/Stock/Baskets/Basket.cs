@@ -9,6 +9,9 @@ namespace Refettle.Stock.Baskets;
 public sealed record Basket(
     ValueList<Served> Lines, ValueList<Purchase> Purchases, ValueList<Need> Unnumbered, ValueList<NumberCount> MadeUp, double Confidence)
 {
+    /// <summary>Four promises in five are kept by the day that is counted on.</summary>
+    public const double UsualConfidence = 0.8;
+
     /// <summary>What the purchases cost, where prices are known.</summary>
     public Money Cost => new(Purchases.Sum(purchase => purchase.Cost?.Amount ?? 0));
 }
@@ -27,4 +30,17 @@ public sealed record Basket(
 /// <param name="Contents">What a kit covers of the needs; empty for a single part.</param>
 public sealed record Purchase(
     string Number, string Name, int Needed, int Count, string? Supplier, string? Currency, Money? Cost, DateOnly? NeededBy, DateOnly? OrderBy, int DaysTooLate, string Says,
-    ValueList<string> For, ValueList<NumberCount> Contents);
+    ValueList<string> For, ValueList<NumberCount> Contents)
+{
+    /// <summary>Days from ordering to having, as the supplier names them, or by default.</summary>
+    public int NamedDays { get; init; }
+
+    /// <summary>Days that are counted on, with the confidence asked for.</summary>
+    public int Days { get; init; }
+
+    /// <summary>Of the days.</summary>
+    public Origin Origin { get; init; }
+
+    /// <summary>It is, with others, for this place of a car.</summary>
+    public bool IsFor(string car, string thing) => For.Any(places => places.Split(", ").Contains($"{car} {thing}"));
+}

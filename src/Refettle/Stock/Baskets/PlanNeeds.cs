@@ -8,9 +8,10 @@ public static class PlanNeeds
 {
     /// <param name="plan">The plan; joints that are open already are taken along.</param>
     /// <param name="parts">Further parts that are to be renewed, by identifier.</param>
-    /// <param name="by">The day by which it must be in hand.</param>
+    /// <param name="by">The day by which it must be in hand, where its step has none.</param>
+    /// <param name="days">The days of the steps that take it, by thing.</param>
     /// <returns>Each place once.</returns>
-    public static ValueList<Need> Of(CarHistory history, Shelf shelf, Plan plan, IEnumerable<string> parts, DateOnly? by)
+    public static ValueList<Need> Of(CarHistory history, Shelf shelf, Plan plan, IEnumerable<string> parts, DateOnly? by, IReadOnlyDictionary<string, DateOnly>? days = null)
     {
         var car = history.Car;
         var positions = car.Numbers.ToDictionary(number => number.Thing);
@@ -21,7 +22,8 @@ public static class PlanNeeds
         var needs = car.Structure.Parts.Where(part => destroyed.Contains(part.Id) || asked.Contains(part.Id)).Select(part => OfPart(car, shelf, part, positions, destroyed.Contains(part.Id), by))
             .Concat(car.Structure.Joints.Where(joint => opened.Contains(joint.Id) && !GoesWith(joint, renewed)).Select(joint => OfJoint(car, shelf, joint, positions, by)).OfType<Need>())
             .Concat(car.Wants.Select(want => OfWant(car, want, positions, by)));
-        return needs.Where(need => need.Count > 0).GroupBy(need => need.Thing).Select(place => place.MaxBy(need => need.Count)!).OrderBy(need => need.Thing, StringComparer.Ordinal).ToValueList();
+        return needs.Where(need => need.Count > 0).GroupBy(need => need.Thing).Select(place => place.MaxBy(need => need.Count)!)
+            .Select(need => days?.TryGetValue(need.Thing, out var day) == true ? need with { By = day } : need).OrderBy(need => need.Thing, StringComparer.Ordinal).ToValueList();
     }
 
     /// <summary>Parts that a way destroyed when it was done, while they are still off.</summary>
@@ -42,7 +44,8 @@ public static class PlanNeeds
     {
         var position = positions.GetValueOrDefault($"part {part.Id}");
         return new(car.Id, $"part {part.Id}", position?.Number, part.Name, (position?.Count ?? part.Count) - Fitted(car, shelf, $"part {part.Id}"), by, destroyed ? NeedReason.Destroyed : NeedReason.Asked, part.Price,
-            destroyed ? "the plan destroys it, or it was destroyed" : "to be renewed");
+            destroyed ? "the plan destroys it, or it was destroyed" : "to be renewed")
+        { LeadDays = (int?)car.Estimates.FirstOrDefault(estimate => estimate.Part == part.Id)?.LeadDays };
     }
 
     /// <summary>What was asked for by word is a count of pieces, and what went onto the place since is taken off it already.</summary>

@@ -8,7 +8,7 @@ internal static class PurchasePlanner
     /// <summary>Days that a supplier takes who names none. A default of the program, not a fact.</summary>
     public const int UnknownLead = 10;
 
-    private sealed record Missing(string Number, int Count, DateOnly? By, string For);
+    private sealed record Missing(string Number, int Count, DateOnly? By, string For, int? LeadDays);
 
     private sealed record Source(string Supplier, string Currency, Offer Offer);
 
@@ -16,7 +16,7 @@ internal static class PurchasePlanner
     {
         var family = new Family(shelf.Numbers);
         var missing = served.Where(line => line is { Missing: > 0, Need.Number: not null })
-            .Select(line => new Missing(Sold(shelf, family, line.Need.Number!), line.Missing, line.Need.By, $"{line.Need.Car} {line.Need.Thing}")).ToList();
+            .Select(line => new Missing(Sold(shelf, family, line.Need.Number!), line.Missing, line.Need.By, $"{line.Need.Car} {line.Need.Thing}", line.Need.LeadDays)).ToList();
         var totals = missing.GroupBy(one => one.Number).OrderBy(group => group.Key, StringComparer.Ordinal).Select(group => new NumberCount(group.Key, group.Sum(one => one.Count))).ToValueList();
         var choice = new KitChoice(totals, shelf.Numbers.Where(number => number.Contains.Count > 0).ToValueList(), (number, count) => Price(shelf, number, count), number => shelf.Number(number)?.KitOnly ?? false).Best();
         var covered = choice.Kits.Select(kit => Kit(shelf, kit, missing, today, confidence));
@@ -41,7 +41,7 @@ internal static class PurchasePlanner
         var inside = shelf.Number(kit.Number)!.Contains;
         var covers = missing.Where(one => inside.Any(content => content.Number == one.Number)).ToList();
         var contents = inside.Select(content => content with { Count = Math.Min(content.Count * kit.Count, covers.Where(one => one.Number == content.Number).Sum(one => one.Count)) }).Where(content => content.Count > 0);
-        var need = new Missing(kit.Number, kit.Count, covers.Min(one => one.By), string.Join(", ", covers.Select(one => one.For).Distinct()));
+        var need = new Missing(kit.Number, kit.Count, covers.Min(one => one.By), string.Join(", ", covers.Select(one => one.For).Distinct()), covers.Max(one => one.LeadDays));
         return Planned(shelf, kit.Number, [need], contents.ToValueList(), today, confidence);
     }
 
@@ -61,12 +61,13 @@ internal static class PurchasePlanner
     {
         var needed = needs.Sum(one => one.Count);
         var source = Cheapest(shelf, number, needed);
-        var (lead, says) = Lead(shelf, source, today, confidence);
+        var (named, lead, says) = Lead(shelf, source, needs.Max(one => one.LeadDays), today, confidence);
         var lot = source is null ? LotRule.LotForLot : new LotRule(source.Offer.Minimum, source.Offer.Multiple);
         var (count, release) = Netted(needs, lot, lead, today);
         var first = needs.Min(one => one.By);
         return new(number, shelf.NameOf(number), needed, count, source?.Supplier, source?.Currency, source?.Offer.Each is { } each ? new Money(each.Amount * count) : null,
-            first, release, release is { } day ? Math.Max(0, today.DayNumber - day.DayNumber) : 0, says, needs.Select(one => one.For).Distinct().Order(StringComparer.Ordinal).ToValueList(), contents);
+            first, release, release is { } day ? Math.Max(0, today.DayNumber - day.DayNumber) : 0, says, needs.Select(one => one.For).Distinct().Order(StringComparer.Ordinal).ToValueList(), contents)
+        { NamedDays = named, Days = lead, Origin = source?.Offer.LeadDays is null && needs.All(one => one.LeadDays is null) ? Origin.Default : Origin.User };
     }
 
     /// <summary>Nets the needs day by day; what has no day comes last.</summary>
@@ -84,12 +85,13 @@ internal static class PurchasePlanner
         return (count, today.AddDays(first));
     }
 
-    private static (int Days, string Says) Lead(Shelf shelf, Source? source, DateOnly today, double confidence)
+    private static (int Named, int Days, string Says) Lead(Shelf shelf, Source? source, int? estimated, DateOnly today, double confidence)
     {
-        var named = source?.Offer.LeadDays ?? UnknownLead;
+        var named = source?.Offer.LeadDays ?? estimated ?? UnknownLead;
         var record = SupplierRecord.Of(shelf, source?.Supplier ?? "a supplier", today);
         var days = (int)Math.Ceiling(named * record.Factor(confidence));
-        return (days, $"{days} days with {confidence:0%}: {(source?.Offer.LeadDays is null ? $"{named} days by default, none are named" : $"{named} days named")}; {record.Says}");
+        var whose = source?.Offer.LeadDays is not null ? $"{named} days named" : estimated is not null ? $"{named} days by your estimate" : $"{named} days by default, none are named";
+        return (named, days, $"{days} days with {confidence:0%}: {whose}; {record.Says}");
     }
 
     private static Money? Price(Shelf shelf, string number, int count) => Cheapest(shelf, number, count) is { Offer.Each: { } each } source

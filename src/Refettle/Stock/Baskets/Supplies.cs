@@ -20,9 +20,11 @@ public static class Supplies
         var promised = order.Promised is { } day ? Math.Max(1, day.DayNumber - order.On.DayNumber) : UnpromisedDays;
         var expected = order.On.AddDays((int)Math.Ceiling(promised * SupplierRecord.Of(shelf, order.Supplier, today).Factor(confidence)));
 
-        // What is overdue beyond that takes a quarter of its promise more: a choice of the program.
-        return expected > today ? expected : today.AddDays(Math.Max(2, promised / 4));
+        return expected > today ? expected : Overdue(today, promised);
     }
+
+    /// <summary>What is overdue beyond what was counted on takes a quarter of its promise more: a choice of the program.</summary>
+    public static DateOnly Overdue(DateOnly today, int promised) => today.AddDays(Math.Max(2, promised / 4));
 
     /// <summary>The pieces of one number, those kept for a place apart from the free ones. More kept than there are: the first ones have them.</summary>
     private static IEnumerable<Supply> OnShelf(Shelf shelf, List<Holding> holdings, DateOnly today)

@@ -1,10 +1,10 @@
 namespace Refettle.Timeline.Network;
 
 /// <summary>Things that are ordered and waited for.</summary>
-internal static class Deliveries
+public static class Deliveries
 {
     /// <summary>Days on the way, while nobody has said how many: shown as a default.</summary>
-    private const int DefaultDays = 5;
+    public const int DefaultDays = 5;
 
     private const int MinutesOfADay = 24 * 60;
 
@@ -15,7 +15,7 @@ internal static class Deliveries
     /// <summary>The way of something that is ordered in one sitting with all else that is to be replaced.</summary>
     /// <returns>The wait that ends when it is here.</returns>
     /// <param name="days">On the way; null takes the default.</param>
-    public static string Together(NetworkDraft draft, string about, string thing, decimal? days = null)
+    internal static string Together(NetworkDraft draft, string about, string thing, decimal? days = null)
     {
         if (draft.Has($"wait.delivery.{about}"))
             return $"wait.delivery.{about}";
@@ -29,7 +29,7 @@ internal static class Deliveries
 
     /// <summary>An order and its way here.</summary>
     /// <returns>The wait that ends when it is here.</returns>
-    public static string Add(NetworkDraft draft, string about, string things, JobWait? wait = null)
+    internal static string Add(NetworkDraft draft, string about, string things, JobWait? wait = null)
     {
         var order = draft.Add(new()
         {

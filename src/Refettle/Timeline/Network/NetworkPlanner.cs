@@ -17,11 +17,14 @@ public static class NetworkPlanner
         var refit = new RefitTasks(draft, standing, strip);
         refit.Add(needs);
         KeepAway(draft, standing, refit);
+        var parts = new PartsWaits(draft, question.Parts);
         foreach (var job in question.Jobs)
             new JobTasks(draft, strip, refit).Add(job);
+        var work = new PartTasks(draft, standing, strip, refit, parts);
         foreach (var verdict in question.Car.Verdicts)
-            new PartTasks(draft, standing, strip, refit).Add(verdict);
-        NewParts(draft, standing, strip, refit);
+            work.Add(verdict);
+        work.AddAway();
+        new NewParts(draft, standing, strip, refit, parts).Add();
         Repair(draft, standing, strip, refit);
         new EndChecks(draft, standing, refit).Add();
         new OwnersTerms(draft, question.Car.Calendar).Add();
@@ -38,26 +41,6 @@ public static class NetworkPlanner
             foreach (var task in hot)
                 draft.TryLink(task, back, "no fire once it is back");
         }
-    }
-
-    /// <summary>What the steps destroy or use up is here before it is needed: parts one by one, single-use fasteners and the like in one order.</summary>
-    private static void NewParts(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit)
-    {
-        foreach (var (part, task) in strip.Made.SelectMany(made => made.Chunk.Steps.SelectMany(step => step.Destroys).Select(part => (part, made.Task))).DistinctBy(pair => pair.part).ToList())
-        {
-            var here = Deliveries.Together(draft, part, standing.Parts[part].Name);
-            var neighbours = standing.JointsOf(part).SelectMany(joint => joint.Holds).Distinct().SelectMany(held => refit.TasksOf(Fact.Off(held)));
-            foreach (var back in neighbours.Append(refit.MirrorOf(task)).Distinct())
-                draft.Link(here, back, why: "new, as it was destroyed");
-        }
-
-        var users = refit.All.Where(id => draft[id].Kind == TaskKind.Refit
-            && draft[id].Steps.Any(step => step.Fact.Kind == FactKind.Open && standing.Joints[step.Fact.Subject].SingleUse)).ToList();
-        if (users.Count == 0)
-            return;
-        var fasteners = Deliveries.Add(draft, "fasteners", "single-use fasteners, clips and seals");
-        foreach (var user in users)
-            draft.Link(fasteners, user, why: "new fasteners");
     }
 
     private static void Repair(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit)

@@ -14,6 +14,9 @@ public sealed record NetworkQuestion
     /// <summary>The jobs that are to be done.</summary>
     public ValueList<Job> Jobs { get; init; } = [];
 
+    /// <summary>How what the work takes stands; null while the shelf is not asked: then all of it is ordered and takes the default.</summary>
+    public PartsAhead? Parts { get; init; }
+
     /// <summary>Without any, no joint is taken to be stuck.</summary>
     public LadderSet Ladders { get; init; } = new([]);
 }

@@ -5,7 +5,7 @@ namespace Refettle.Timeline.Network;
 
 /// <summary>Work on parts, by the owner's verdicts, while they are off: clean, derust, coat, rebuild, send out, or get another one.</summary>
 /// <remarks>Minutes without an estimate are common practice, no source, and wide: people who timed themselves report ten times as much.</remarks>
-internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit)
+internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit, PartsWaits parts)
 {
     private const decimal DefaultShopDays = 28;
 
@@ -24,10 +24,14 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
             return;
         }
 
-        var last = Row(verdict, part, standing.Car.Estimates.FirstOrDefault(estimate => estimate.Part == part.Id), opened);
+        var last = Row(verdict, part, Estimate(part), opened);
         foreach (var back in last is null ? [] : closed)
             draft.Link(last!, back);
+        foreach (var back in verdict.Kind == VerdictKind.Replace ? closed : [])
+            parts.Take(back, $"part {part.Id}", "it is replaced", () => Deliveries.Together(draft, part.Id, part.Name, Estimate(part)?.LeadDays));
     }
+
+    private PartEstimate? Estimate(Part part) => standing.Car.Estimates.FirstOrDefault(estimate => estimate.Part == part.Id);
 
     private static string Word(VerdictKind kind) => kind switch
     {
@@ -42,22 +46,40 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
         { Kind: VerdictKind.Keep } => Work($"clean.{part.Id}", $"Clean and look over: {part.Name}", 15, Origin.CommonPractice, opened),
         { Kind: VerdictKind.Refurbish, By: DoneBy.OutsideShop } => Shop(part, estimate, opened),
         { Kind: VerdictKind.Refurbish } => Refurbish(part, estimate, opened),
-        { Kind: VerdictKind.Replace } => Deliveries.Together(draft, part.Id, part.Name, estimate?.LeadDays),
+        { Kind: VerdictKind.Replace } => null,
         _ => FitUp(part, estimate),
     };
 
     private string FitUp(Part part, PartEstimate? estimate)
     {
-        var here = Deliveries.Together(draft, part.Id, $"substitute for {part.Name}", estimate?.LeadDays);
-        return Work($"fit-up.{part.Id}", $"Make the substitute fit: {part.Name}", estimate?.SubstituteWork?.Value ?? RebuildMinutes, estimate?.SubstituteWork is null ? Origin.Default : Origin.User, here);
+        var fit = Work($"fit-up.{part.Id}", $"Make the substitute fit: {part.Name}", estimate?.SubstituteWork?.Value ?? RebuildMinutes, estimate?.SubstituteWork is null ? Origin.Default : Origin.User, null);
+        parts.Take(fit, $"part {part.Id}", "a substitute", () => Deliveries.Together(draft, part.Id, $"substitute for {part.Name}", estimate?.LeadDays));
+        return fit;
     }
 
     private string Shop(Part part, PartEstimate? estimate, string? opened)
     {
+        if (parts.Back(part.Id) is { } back)
+            return Return(part, back);
         var send = Work($"send.{part.Id}", $"Pack, count, photograph and send out: {part.Name}", 30, Origin.CommonPractice, opened, TaskKind.Send);
         var away = draft.Add(TryTasks.Wait($"wait.shop.{part.Id}", $"At the shop: {part.Name}", Deliveries.Days(estimate?.OutsideDays ?? DefaultShopDays), estimate?.OutsideDays is null ? Origin.Default : Origin.User));
         draft.Link(send, away);
-        return Work($"return.{part.Id}", $"Count and look over what comes back: {part.Name}", 20, Origin.CommonPractice, away, TaskKind.Return);
+        return Return(part, away);
+    }
+
+    private string Return(Part part, string away) =>
+        Work($"return.{part.Id}", $"Count and look over what comes back: {part.Name}", 20, Origin.CommonPractice, away, TaskKind.Return);
+
+    /// <summary>What is at a shop without a word on what becomes of it is waited for all the same.</summary>
+    public void AddAway()
+    {
+        foreach (var away in parts.Away.Where(one => !draft.Has($"wait.shop.{one.Part}")).ToList())
+        {
+            var closed = refit.TasksOf(Fact.Off(away.Part)).ToList();
+            var back = closed.Count == 0 ? null : Return(standing.Parts[away.Part], parts.Back(away.Part)!);
+            foreach (var task in closed)
+                draft.Link(back!, task);
+        }
     }
 
     /// <summary>Weathered metal is derusted and coated; then what there is to rebuild is rebuilt.</summary>
@@ -79,6 +101,7 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
             {
                 Id = $"coat.{part.Id}.{i + 1}",
                 Kind = TaskKind.Coat,
+                Coat = coat.Name,
                 Says = $"{char.ToUpperInvariant(coat.Name[0])}{coat.Name[1..]}: {part.Name}",
                 Takes = new(coat.Minutes),
                 Origin = Origin.CommonPractice,
@@ -88,6 +111,7 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
                 Cautions = ["Two-pack paint: isocyanates and solvents; supplied air or the mask that the sheet names, gloves, no flame or heater. The product's sheet comes first."],
             });
             draft.Link(last, task, least, most, why);
+            parts.Take(task, $"coat {coat.Name}", "paint in hand", null);
             (last, (least, most)) = (task, Window(coat));
             why = most is { } end ? $"recoat window {least / 60} to {end / 60} h" : "";
         }

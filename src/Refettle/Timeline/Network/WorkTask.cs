@@ -108,6 +108,15 @@ public sealed record WorkTask
     /// <summary>The chance that it is needed at all, 0 to 1, where it depends on how tries before it end.</summary>
     public double Chance { get; init; } = 1;
 
+    /// <summary>What a coat puts on: <c>epoxy primer</c>.</summary>
+    public string? Coat { get; init; }
+
+    /// <summary>What it takes of parts and paint, and how that stands.</summary>
+    public ValueList<PlaceParts> Parts { get; init; } = [];
+
+    /// <summary>What a wait is for, where the shelf knows it.</summary>
+    public Consignment? Delivery { get; init; }
+
     /// <summary>What the air must be like while it is done and dries.</summary>
     public AirNeeds? Air { get; init; }
 

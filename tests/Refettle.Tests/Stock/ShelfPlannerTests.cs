@@ -1,0 +1,124 @@
+using NodaTime;
+using Refettle.Access;
+using Refettle.Access.Derivation;
+using Refettle.Logbook;
+using Refettle.Stock;
+using Refettle.Stock.Baskets;
+using Refettle.Timeline;
+using Refettle.Timeline.Network;
+using Refettle.Timeline.Scheduling;
+
+namespace Refettle.Tests.Stock;
+
+/// <summary>A replaced damper: the timeline waits for it, and it is ordered for the day on which it goes on.</summary>
+public sealed class ShelfPlannerTests
+{
+    private static readonly AccessPlanner Planner = new(new ReducedSolver());
+
+    // A Sunday, as day 0 of the garage; in the garage every evening from 18:00 to 21:00.
+    private static readonly Instant Now = Instant.FromUtc(2026, 3, 1, 8, 0);
+
+    private static readonly Spell Evenings = new() { Id = "evenings", First = new(2026, 3, 1), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) };
+
+    [Fact]
+    public void What_is_in_hand_holds_nothing_up()
+    {
+        var garage = Opened();
+        garage.Write(Garage.Estate, new PiecesMoved(new("DAMPER"), 1, StockPlace.Counting, StockPlace.Shelf, Garage.Day(0), null));
+        var supplied = Supplied(garage);
+        Assert.DoesNotContain(supplied.Works[0].Network!.Tasks, task => task.Delivery is not null);
+        Assert.Equal("1 × DAMPER: 1 in hand", Fit(supplied).Parts.Single().Says);
+        Assert.Empty(supplied.Basket.Purchases);
+        Assert.Equal(Garage.Day(0), FitDay(supplied));
+    }
+
+    /// <summary>Ten days promised: of an unknown supplier four in five take up to 1.5445 times as long (<see cref="SupplierRecordTests"/>), so it is counted
+    /// on 16 days after the order, and fitted that evening.</summary>
+    [Fact]
+    public void What_is_ordered_is_waited_for_from_its_order_on()
+    {
+        var garage = Opened();
+        garage.Write(Garage.Estate, new Ordered("Harbour Rubber", [new("DAMPER", 1)], Garage.Day(-2), Garage.Day(8), null, null));
+        var supplied = Supplied(garage);
+        var wait = Assert.Single(supplied.Works[0].Network!.Tasks, task => task.Delivery is not null);
+        Assert.Equal("wait.delivery.harbour-rubber.2026-02-27", wait.Id);
+        Assert.Contains("promised 9 Mar 2026, counted on for 15 Mar 2026", wait.Says, StringComparison.Ordinal);
+        Assert.DoesNotContain(supplied.Works[0].Network!.Tasks, task => task.Kind == TaskKind.Order);
+        Assert.Equal(Garage.Day(14), FitDay(supplied));
+        Assert.Empty(supplied.Basket.Purchases);
+    }
+
+    /// <summary>Named 10 days, counted on in 16: ordered at 18:00 on day 0, it is here at 18:13 on day 16. That day the step takes it, and by that day less 16
+    /// the basket says to order it.</summary>
+    [Fact]
+    public void What_is_not_ordered_is_ordered_first_and_by_the_day_of_its_step()
+    {
+        var garage = Opened();
+        garage.Write(Garage.Estate, new OffersListed("Harbour Rubber", "EUR", [new("DAMPER", "Damper", new(40), 1, 1, 10)], Garage.Day(-9)));
+        var supplied = Supplied(garage);
+        Assert.Equal(["order.harbour-rubber"], supplied.Works[0].Network!.Tasks.Where(task => task.Kind == TaskKind.Order).Select(task => task.Id));
+        Assert.Equal(Garage.Day(16), FitDay(supplied));
+        var purchase = Assert.Single(supplied.Basket.Purchases);
+        Assert.Equal((Garage.Day(16), Garage.Day(0), 0), (purchase.NeededBy, purchase.OrderBy, purchase.DaysTooLate));
+    }
+
+    /// <summary>One damper on the shelf, two cars: the estate's goes on first, so it has it; the saloon, whose owner is there only from day 20 on, orders.</summary>
+    [Fact]
+    public void The_piece_goes_to_the_car_that_needs_it_first_and_is_given_once()
+    {
+        var garage = Opened();
+        Replaced(garage, Garage.Saloon, Evenings with { First = new(2026, 3, 21) });
+        garage.Write(Garage.Saloon, new PiecesMoved(new("DAMPER"), 1, StockPlace.Counting, StockPlace.Shelf, Garage.Day(0), null));
+        var supplied = Supplied(garage);
+        Assert.DoesNotContain(supplied.Works[0].Network!.Tasks, task => task.Delivery is not null);
+        Assert.Equal("1 × DAMPER: 1 not ordered yet", Fit(supplied, 1).Parts.Single().Says);
+        Assert.Equal(["saloon part damper"], Assert.Single(supplied.Basket.Purchases).For);
+        Assert.Equal(1, supplied.Basket.Lines.Sum(line => line.Given.Sum(given => given.Count)));
+    }
+
+    /// <summary>It is at a shop: nobody sends it out again, and it goes on when it is back. 10 days promised, half of all shops take a third more.</summary>
+    [Fact]
+    public void What_is_at_a_shop_is_waited_for_and_looked_over()
+    {
+        var garage = new Garage("bench").Opened();
+        garage.Write(Garage.Estate, new SpellAdded(Evenings));
+        garage.Write(Garage.Estate, new VerdictGiven(new("damper", VerdictKind.Refurbish, DoneBy.OutsideShop, null)));
+        garage.Write(Garage.Estate, new SentOut("Tidewater Plating", "zinc", [new("part damper", 1, null, [])], Garage.Day(-5), Garage.Day(5), null));
+        var supplied = Supplied(garage);
+        var tasks = supplied.Works[0].Network!.Tasks.Select(task => task.Id).ToList();
+        Assert.Contains("wait.shop.damper", tasks);
+        Assert.Contains("return.damper", tasks);
+        Assert.DoesNotContain("send.damper", tasks);
+        Assert.Equal(Garage.Day(9), FitDay(supplied));
+    }
+
+    private static Garage Opened()
+    {
+        var garage = new Garage("bench").Opened();
+        Replaced(garage, Garage.Estate, Evenings);
+        return garage;
+    }
+
+    private static void Replaced(Garage garage, string car, Spell spell)
+    {
+        garage.Write(car, new SpellAdded(spell));
+        garage.Write(car, new NumberAssigned("part damper", "DAMPER", 1));
+        garage.Write(car, new VerdictGiven(new("damper", VerdictKind.Replace, DoneBy.Self, null)));
+    }
+
+    private static SuppliedCars Supplied(Garage garage)
+    {
+        var cars = Garage.Histories(garage.Known).Select(history => history.Car.Verdicts.Count == 0 ? PlannedCar.Of(history, null)
+            : new(history, TimelineWork.Of(history.Car, [Fact.Off("damper")], new([]), Planner).Value, [])).ToValueList();
+        return ShelfPlanner.Of(garage.Shelf(), cars, Now, Garage.Day(0));
+    }
+
+    private static WorkTask Fit(SuppliedCars supplied, int car = 0) => supplied.Works[car].Network!.Tasks.Single(task => task.Kind == TaskKind.Refit && task.Steps.Any(step => step.Fact == Fact.Off("damper")));
+
+    private static DateOnly FitDay(SuppliedCars supplied)
+    {
+        var answer = new TimelinePlanner(new FirstScheduler()).Of(supplied.Works[0].Ask(Now), new(TimeSpan.FromSeconds(5))).Value;
+        Assert.DoesNotContain(answer.Notes, note => note.Severity == Severity.Error);
+        return answer.Tasks.Single(task => task.Task.Id == Fit(supplied).Id).Start.Date.ToDateOnly();
+    }
+}
