@@ -25,12 +25,12 @@ internal static class ReplanTime
     private static int Table(int size, int cases, double seconds)
     {
         for (var warm = 0; warm < 3; warm++)
-            new Replanner().Replan(Discovery.Make(size, 1000 + warm).Question);
+            new Replanner().Replan(LateFinding.Make(size, 1000 + warm).Question);
         Console.WriteLine("| case | ms | moved | days | above the bound % | above the scheduler % | above CP-SAT from the old starts % |\n|---|---|---|---|---|---|---|");
         var (times, above, faults) = (new List<double>(), new List<double>(), 0);
         for (var seed = 1; seed <= cases; seed++)
         {
-            var (question, known) = Discovery.Make(size, seed);
+            var (question, known) = LateFinding.Make(size, seed);
             var clock = Stopwatch.StartNew();
             var answer = new Replanner().Replan(question);
             times.Add(clock.Elapsed.TotalMilliseconds);

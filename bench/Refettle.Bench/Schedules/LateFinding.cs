@@ -5,10 +5,10 @@ using Refettle.Timeline.Scheduling;
 namespace Refettle.Bench.Schedules;
 
 /// <summary>A project somewhere on its way, with something found that takes longer than planned.</summary>
-internal sealed record Discovery(ReplanQuestion Question, Schedule Known)
+internal sealed record LateFinding(ReplanQuestion Question, Schedule Known)
 {
     /// <summary>Up to half of the project is done as planned; one of the next twenty tasks takes 100 to 600 minutes longer.</summary>
-    public static Discovery Make(int size, int seed)
+    public static LateFinding Make(int size, int seed)
     {
         var random = new Random(seed);
         var project = ProjectGenerator.Restoration(size, seed);
