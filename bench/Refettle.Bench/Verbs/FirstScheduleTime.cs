@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Diagnostics;
 using Refettle.Bench.Schedules;
 using Refettle.Peers.Projects;
+using Refettle.Timeline;
 using Refettle.Timeline.Scheduling;
 
 namespace Refettle.Bench.Verbs;
@@ -21,6 +22,19 @@ internal static class FirstScheduleTime
         return command;
     }
 
+    /// <summary>The median of five, what CP-SAT left behind cleared away first.</summary>
+    private static (ScheduleAnswer First, double Milliseconds) Measured(Project project)
+    {
+        GC.Collect();
+        var rounds = Enumerable.Range(0, 5).Select(_ =>
+        {
+            var clock = Stopwatch.StartNew();
+            var first = new FirstScheduler().Solve(new(project), new(TimeSpan.FromSeconds(30)));
+            return (First: first, clock.Elapsed.TotalMilliseconds);
+        }).OrderBy(round => round.TotalMilliseconds).ToList();
+        return rounds[2];
+    }
+
     private static int Table(int size, int seeds, double seconds)
     {
         // Once before the clock counts, so that the first project does not pay for compiling.
@@ -31,9 +45,8 @@ internal static class FirstScheduleTime
         for (var seed = 1; seed <= seeds; seed++)
         {
             var project = ProjectGenerator.Restoration(size, seed);
-            var clock = Stopwatch.StartNew();
-            var first = new FirstScheduler().Solve(new(project), new(TimeSpan.FromSeconds(30)));
-            times.Add(clock.Elapsed.TotalMilliseconds);
+            var (first, milliseconds) = Measured(project);
+            times.Add(milliseconds);
             faults += ScheduleCheck.Of(project, first.Schedule!).Count;
             var (any, asGood) = PlainCpSat.TimesTo(project, first.Schedule!.Makespan, seconds);
             Console.WriteLine($"| {seed} | {times[^1]:0.0} | {100.0 * (first.Schedule.Makespan - first.Bound) / first.Bound:0.00} | {any} | {asGood} | {(asGood is { } after ? after / times[^1] : 1000 * seconds / times[^1]):0}{(asGood is null ? " at least" : "")} |");

@@ -4,7 +4,7 @@ namespace Refettle.Timeline.Scheduling;
 /// <param name="samples">Schedules built beyond the priority rules, at most; fewer for long projects.</param>
 public sealed class FirstScheduler(int samples = 100) : IScheduler
 {
-    private const int ActivitiesPlacedAtMost = 6_000;
+    private const int ActivitiesPlacedAtMost = 2_400;
 
     public ScheduleAnswer Solve(ScheduleQuestion question, ScheduleLimits limits, IProgress<ScheduleAnswer>? progress = null, CancellationToken cancel = default)
     {

@@ -48,8 +48,16 @@ internal sealed class Steps
     {
         if (_at[_count - 1] <= time)
             return _count - 1;
-        var i = Array.BinarySearch(_at, 0, _count, time);
-        return i >= 0 ? i : ~i - 1;
+        // Halving without a branch to be guessed; the first step lies before every time.
+        var (first, length) = (0, _count);
+        while (length > 1)
+        {
+            var half = length >> 1;
+            first = _at[first + half] <= time ? first + half : first;
+            length -= half;
+        }
+
+        return first;
     }
 
     private int Split(int time)

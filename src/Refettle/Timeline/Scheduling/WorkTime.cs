@@ -1,7 +1,7 @@
 namespace Refettle.Timeline.Scheduling;
 
 /// <summary>The stretches in which an activity can be worked on, and where a start, a finish and a worked time lie on them.</summary>
-/// <remarks>Windows that touch count as one. Every question is answered by one binary search.</remarks>
+/// <remarks>Windows that touch count as one. Every question is answered by one look into a table.</remarks>
 public sealed class WorkTime
 {
     /// <summary>No such time: later than every time. Lags of a year in minutes can be added to it without overflow.</summary>
@@ -13,6 +13,9 @@ public sealed class WorkTime
     /// <summary>Worked time before each window, and at last the whole of it.</summary>
     private readonly int[] _before;
 
+    private readonly Locator _byStart;
+    private readonly Locator _byWorked;
+
     private WorkTime(IReadOnlyList<Window> windows)
     {
         _starts = [.. windows.Select(window => window.Start)];
@@ -20,6 +23,7 @@ public sealed class WorkTime
         _before = new int[windows.Count + 1];
         for (var i = 0; i < windows.Count; i++)
             _before[i + 1] = _before[i] + windows[i].End - windows[i].Start;
+        (_byStart, _byWorked) = (new(_starts), new(_before));
     }
 
     public int Count => _starts.Length;
@@ -132,15 +136,7 @@ public sealed class WorkTime
         return both;
     }
 
-    private int LastStartingAtOrBefore(int time)
-    {
-        var i = Array.BinarySearch(_starts, time);
-        return i >= 0 ? i : ~i - 1;
-    }
+    private int LastStartingAtOrBefore(int time) => _byStart.LastAtOrBefore(time);
 
-    private int WindowOf(int worked)
-    {
-        var i = Array.BinarySearch(_before, worked);
-        return i >= 0 ? i : ~i - 1;
-    }
+    private int WindowOf(int worked) => _byWorked.LastAtOrBefore(worked);
 }
