@@ -15,6 +15,10 @@ internal sealed class Mutator(Random random)
     private const int MostChanges = 6;
     private const int LongestPiece = 60;
 
+    public T Pick<T>(IReadOnlyList<T> choices) => choices[random.Next(choices.Count)];
+
+    public bool Toss(double chance) => random.NextDouble() < chance;
+
     public string Change(string text, string other)
     {
         var changed = new StringBuilder(text);

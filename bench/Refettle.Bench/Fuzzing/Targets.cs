@@ -29,34 +29,52 @@ internal sealed class Targets : IDisposable
         var backup = Path.Combine(_folder.FullName, "backup");
         Backup.Make(store, backup);
         _backup = File.ReadAllBytes(backup);
+        var sheet = SheetWriter.Write(new() { Name = "Heron", Structure = _shelf.Start });
         All =
         [
-            new("sheets", 250, [SheetWriter.Write(new() { Name = "Heron", Structure = _shelf.Start })], text => SheetReader.Read(text, "x")),
-            new("sheets as bytes", 50, [SheetWriter.Write(new() { Name = "Heron", Structure = _shelf.Start })], text => SheetReader.Read(Encoding.Latin1.GetBytes(text), "x")),
-            new("kits", 150, _kits, text => KitReader.Read(text, "x", _shelf.Start)),
-            new("ladders", 100, Texts(Path.Combine(content, "ladders"), "*.yaml"), text => LadderReader.Read(text, "x")),
-            new("tables", 100, ["id,name,zone,mass,count\nlid,Lid,boot,2 kg,1\n\"lamp, left\",Lamp,rear,0.4,2\n"], text => SpreadsheetReader.Read(text, "parts", text, "joints", _shelf.Start)),
-            new("edits", 100, ["name=Rear clip", "mass=2kg", "out=off(lid)", "ways.unclip.open=3 min", "kind=bolt thread=M10x1.25 grade=8.8 torque=48Nm"], Edit),
-            new("logs", 100, [Lines()], text => LogLines.Read(new StringReader(text))),
-            new("entries", 100, [.. _entries.Select(entry => JsonSerializer.Serialize(new[] { entry }, ExchangeJson.Options))], TakeEntries),
-            new("questions", 49, [JsonSerializer.Serialize(Question.For(Fact.Free("lid"), Fact.Reach("boot")), ExchangeJson.Options)], text => Ask(text)),
+            Target.Texts("sheets", 1_900, [sheet], text => SheetReader.Read(text, "x")),
+            Target.Texts("sheets as bytes", 300, [sheet], text => SheetReader.Read(Encoding.Latin1.GetBytes(text), "x")),
+            Target.Texts("kits", 1_000, _kits, text => KitReader.Read(text, "x", _shelf.Start)),
+            Target.Texts("ladders", 800, Texts(Path.Combine(content, "ladders"), "*.yaml"), text => LadderReader.Read(text, "x")),
+            Target.Texts("tables", 800, ["id,name,zone,mass,count\nlid,Lid,boot,2 kg,1\n\"lamp, left\",Lamp,rear,0.4,2\n"], text => SpreadsheetReader.Read(text, "parts", text, "joints", _shelf.Start)),
+            Target.Texts("edits", 700, ["name=Rear clip", "mass=2kg", "out=off(lid)", "ways.unclip.open=3 min", "kind=bolt thread=M10x1.25 grade=8.8 torque=48Nm"], Edit),
+            Target.Texts("logs", 700, [Lines()], text => LogLines.Read(new StringReader(text))),
+            Target.Texts("entries", 800, [.. _entries.Select(entry => JsonSerializer.Serialize(new[] { entry }, ExchangeJson.Options))], TakeEntries),
+            Target.Texts("questions", 400, [JsonSerializer.Serialize(Question.For(Fact.Free("lid"), Fact.Reach("boot")), ExchangeJson.Options)], Ask),
+            .. CaptureTargets.All(content, _shelf.Start),
+            .. ListTargets.All,
+            .. SealTargets.All(_entries),
         ];
+        Routes = new(_shelf.Start, _entries);
     }
 
     public IReadOnlyList<Target> All { get; }
 
+    /// <summary>A server of its own, for what is sent over the network.</summary>
+    public RouteTargets Routes { get; }
+
     /// <summary>A changed backup is restored or refused; whatever comes of it lies in a folder that is thrown away.</summary>
-    public void RestoreChanged(Mutator mutator)
+    public Trial RestoreChanged(Mutator mutator)
+    {
+        var changed = mutator.Change(_backup);
+        return new(changed, () => Restore(changed));
+    }
+
+    private void Restore(byte[] changed)
     {
         var (from, to) = (Path.Combine(_folder.FullName, "changed"), Path.Combine(_folder.FullName, "restored"));
-        File.WriteAllBytes(from, mutator.Change(_backup));
+        File.WriteAllBytes(from, changed);
         if (Backup.Restore(from, to, RandomNumberGenerator.Create()).IsGood)
             Reopen(to);
         foreach (var file in _folder.EnumerateFiles("restored*"))
             file.Delete();
     }
 
-    public void Dispose() => _folder.Delete(recursive: true);
+    public void Dispose()
+    {
+        Routes.Dispose();
+        _folder.Delete(recursive: true);
+    }
 
     private static void Reopen(string path)
     {

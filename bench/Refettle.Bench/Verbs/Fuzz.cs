@@ -4,72 +4,60 @@ using Refettle.Bench.Fuzzing;
 
 namespace Refettle.Bench.Verbs;
 
-/// <summary>Changed inputs for everything that reads from outside: <c>fuzz [INPUTS] [SEED]</c>, 1,000,000 from seed 1 when not said. Run from the checkout. Exits with 1 after a
-/// crash, an input that took over a second, or more than 500 MB of memory.</summary>
+/// <summary>Changed inputs for everything that reads from outside: <c>fuzz [INPUTS] [SEED] [TARGET]</c>, 1,000,000 from seed 1 for all targets when not said. Run from the checkout. Exits with 1
+/// after a crash, an unsound answer, an input that took over a second or made its reader allocate 300 MB, or more than 500 MB of memory at once.</summary>
 internal static class Fuzz
 {
+    /// <summary>Side by side; always as many, so that a seed gives the same inputs on every machine.</summary>
+    private const int Lanes = 4;
+
     private const int Backups = 1_000;
-    private const long MostMemory = 500_000_000;
-    private static readonly TimeSpan TooLong = TimeSpan.FromSeconds(1);
+    private const long MostMegabytes = 500;
 
     public static int Run(string[] arguments)
     {
         var inputs = arguments.Length > 0 ? int.Parse(arguments[0], CultureInfo.InvariantCulture) : 1_000_000;
         var seed = arguments.Length > 1 ? int.Parse(arguments[1], CultureInfo.InvariantCulture) : 1;
-        var mutator = new Mutator(new(seed));
-        var random = new Random(seed);
-        var faults = new List<string>();
         using var targets = new Targets(Environment.CurrentDirectory);
-        Console.WriteLine("target                inputs   slowest, ms");
-        foreach (var target in targets.All)
-            Try(target, (int)((long)inputs * target.Share / 1000), mutator, random, faults);
-        Try("backups", Math.Max(1, inputs / Backups), () => (null, () => targets.RestoreChanged(mutator)), faults);
-        using var process = Process.GetCurrentProcess();
-        Console.WriteLine($"most memory: {process.PeakWorkingSet64 / 1_000_000} MB");
-        if (process.PeakWorkingSet64 > MostMemory)
-            faults.Add("more than 500 MB of memory");
+        var chosen = targets.All.Concat(targets.Routes.All).Where(target => arguments.Length < 3 || target.Name.StartsWith(arguments[2], StringComparison.Ordinal)).ToList();
+        Console.WriteLine("target                 inputs  inputs/s  slowest, ms  most allocated, MB  peak, MB  faults");
+        var faults = chosen.SelectMany(target => Side(target, Math.Max(Lanes, (int)((long)inputs * target.Share / (arguments.Length < 3 ? 10_000 : target.Share))), seed)).ToList();
+        if (arguments.Length < 3)
+            faults.AddRange(Backed(targets, Math.Max(1, inputs / Backups), new(new(seed))));
         faults.ForEach(Console.WriteLine);
         return faults.Count == 0 ? 0 : 1;
     }
 
-    private static void Try(Target target, int count, Mutator mutator, Random random, List<string> faults) => Try(target.Name, count, () =>
+    private static List<string> Side(Target target, int count, int seed) => Told(target.Name, count, () =>
     {
-        var text = mutator.Change(target.Seeds[random.Next(target.Seeds.Count)], target.Seeds[random.Next(target.Seeds.Count)]);
-        return (text, () => target.Read(text));
-    }, faults);
-
-    private static void Try(string name, int count, Func<(string? Input, Action Read)> next, List<string> faults)
-    {
-        var slowest = TimeSpan.Zero;
-        for (var i = 0; i < count; i++)
+        var lanes = Enumerable.Range(0, Lanes).Select(_ => new Lane()).ToList();
+        Parallel.For(0, Lanes, i =>
         {
-            var (input, read) = next();
-            var took = Timed(name, input, read, faults);
-            // Other work on the machine can make anything slow once.
-            if (took > TooLong)
-                took = Timed(name, input, read, faults);
-            slowest = took > slowest ? took : slowest;
-            if (took > TooLong)
-                faults.Add($"{name}: {took.TotalSeconds:0.0} s\n--- input\n{input}\n---");
-        }
+            var mutator = new Mutator(new((seed * Lanes) + i));
+            lanes[i].Run(target.Name, count / Lanes, () => target.Next(mutator));
+        });
+        return lanes;
+    });
 
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name,-20} {count,7} {slowest.TotalMilliseconds,13:0.0}"));
-    }
-
-    private static TimeSpan Timed(string name, string? input, Action read, List<string> faults)
+    /// <summary>They lie in one place, so one after the other.</summary>
+    private static List<string> Backed(Targets targets, int count, Mutator mutator) => Told("backups", count, () =>
     {
+        var lane = new Lane();
+        lane.Run("backups", count, () => targets.RestoreChanged(mutator));
+        return [lane];
+    });
+
+    private static List<string> Told(string name, int count, Func<List<Lane>> run)
+    {
+        PeakMemory.Forget();
         var started = Stopwatch.GetTimestamp();
-        try
-        {
-            read();
-        }
-        catch (Exception crash)
-        {
-            faults.Add($"{name}: {crash.GetType().Name}: {crash.Message}\n{Frame(crash)}\n--- input\n{input}\n---");
-        }
-
-        return Stopwatch.GetElapsedTime(started);
+        var lanes = run();
+        var (took, peak) = (Stopwatch.GetElapsedTime(started), PeakMemory.Read());
+        var faults = lanes.SelectMany(lane => lane.Faults).ToList();
+        if (peak > MostMegabytes)
+            faults.Add($"{name}: {peak} MB of memory");
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{name,-20} {count,8} {count / took.TotalSeconds,9:0} {lanes.Max(lane => lane.Slowest).TotalMilliseconds,12:0.0} {lanes.Max(lane => lane.MostAllocated) / 1e6,19:0.0} {peak,9} {faults.Count,7}"));
+        return faults;
     }
-
-    private static string? Frame(Exception crash) => crash.StackTrace?.Split('\n').Take(4).Aggregate((above, line) => above + "\n" + line);
 }

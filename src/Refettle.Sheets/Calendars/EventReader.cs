@@ -41,6 +41,12 @@ internal static class EventReader
             yield break;
         }
 
+        if (UnknownZone(one) is { } unknown)
+        {
+            yield return ($"its time zone \"{unknown}\" is not in the time-zone database", "Export it with a name such as Europe/Berlin.");
+            yield break;
+        }
+
         if (one.RecurrenceDates.GetAllDates().Any())
             yield return ("it lists further dates (RDATE)", "Make them events of their own.");
         if (one.RecurrenceIdentifier is not null)
@@ -56,6 +62,9 @@ internal static class EventReader
         if (rule is { Frequency: FrequencyType.Weekly, Interval: > 1 } && rule.FirstDayOfWeek != DayOfWeek.Monday)
             yield return ("its weeks do not begin on Monday", "Export it with weeks from Monday (WKST=MO).");
     }
+
+    private static string? UnknownZone(CalendarEvent one) => one.ExceptionDates.GetAllDates().Append(one.Start).Append(one.End)
+        .Select(time => time?.TzId).FirstOrDefault(zone => zone is not (null or "UTC") && DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) is null);
 
     private static bool IsNarrowed(RecurrenceRule rule) =>
         rule.ByMonth.Count + rule.ByMonthDay.Count + rule.ByYearDay.Count + rule.ByWeekNo.Count + rule.BySetPosition.Count

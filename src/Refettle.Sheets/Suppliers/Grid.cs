@@ -24,6 +24,7 @@ internal sealed record GridRow(int Line, Cell[] Cells)
 internal static class Grid
 {
     private const int MostRows = 200_000;
+    private const int MostColumns = 200;
 
     /// <summary>The reader of workbooks asks for an old 8-bit encoding even where it needs none.</summary>
     static Grid() => Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
@@ -72,7 +73,7 @@ internal static class Grid
 
             using var reader = ExcelReaderFactory.CreateOpenXmlReader(new MemoryStream(bytes));
             for (var line = 1; rows.Count < MostRows && reader.Read(); line++)
-                rows.Add(new(line, [.. Enumerable.Range(0, Math.Min(reader.FieldCount, 200)).Select(column => Of(reader.GetValue(column)))]));
+                rows.Add(new(line, Cells(reader)));
         }
         catch (Exception trouble) when (trouble is ExcelReaderException or InvalidDataException or System.Xml.XmlException or FormatException
             or ArgumentException or InvalidOperationException or NullReferenceException or IndexOutOfRangeException or KeyNotFoundException or OverflowException or IOException)
@@ -82,6 +83,15 @@ internal static class Grid
         }
 
         return rows;
+    }
+
+    /// <summary>Empty ones at the end are left out: a single cell far down and far right would make millions of them.</summary>
+    private static Cell[] Cells(IExcelDataReader reader)
+    {
+        var count = Math.Min(reader.FieldCount, MostColumns);
+        while (count > 0 && reader.GetValue(count - 1) is null)
+            count--;
+        return [.. Enumerable.Range(0, count).Select(column => Of(reader.GetValue(column)))];
     }
 
     private static long Unpacked(byte[] bytes)

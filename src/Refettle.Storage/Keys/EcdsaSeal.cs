@@ -16,7 +16,7 @@ public sealed class EcdsaSeal : ISealCheck
             key.ImportSubjectPublicKeyInfo(Convert.FromHexString(publicKey), out _);
             return key.KeySize == SealKey.Bits && key.VerifyHash(digest, Convert.FromHexString(signature), Format);
         }
-        catch (Exception problem) when (problem is CryptographicException or FormatException)
+        catch (Exception problem) when (problem is CryptographicException or FormatException or PlatformNotSupportedException)
         {
             return false;
         }

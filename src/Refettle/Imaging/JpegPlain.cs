@@ -34,14 +34,16 @@ internal static class JpegPlain
         return kept.ToArray();
     }
 
-    /// <summary>The segments that carry data of applications: JFIF, the colour profile and Adobe's colour transform are kept, comments are not.</summary>
+    /// <summary>Frames, tables and scans (table B.1); of what carries data of applications JFIF, the colour profile and Adobe's colour transform.
+    /// Comments go, and so does what the standard reserves: anything can stand in it.</summary>
     private static bool IsKept(byte marker, ReadOnlySpan<byte> segment) => marker switch
     {
         0xE0 => segment[2..].StartsWith("JFIF\0"u8),
         0xE2 => segment[2..].StartsWith("ICC_PROFILE\0"u8),
         0xEE => segment[2..].StartsWith("Adobe"u8),
-        >= 0xE1 and <= 0xEF or 0xFE => false,
-        _ => true,
+        0xC8 => false,
+        >= 0xC0 and <= 0xCF or >= StartOfScan and <= 0xDF => true,
+        _ => false,
     };
 
     internal static byte Marker(ReadOnlySpan<byte> bytes, ref int place)

@@ -11,6 +11,8 @@ public sealed class SpellsReaderTests
     [InlineData("DTSTART;TZID=Europe/Berlin:20260105T183000\nDTEND;TZID=Europe/Berlin:20260105T210000\nRRULE:FREQ=WEEKLY;BYDAY=1MO", "its rule has more than days of the week")]
     [InlineData("DTSTART;TZID=Europe/Berlin:20260105T183000\nDTEND;TZID=Europe/Berlin:20260105T210000\nRRULE:FREQ=WEEKLY;INTERVAL=2;WKST=SU;BYDAY=SU,MO", "its weeks do not begin on Monday")]
     [InlineData("DTSTART;TZID=Europe/Berlin:20260105T183000\nDTEND;TZID=Europe/Berlin:20260108T210000", "it lasts from")]
+    [InlineData("DTSTART;TZID=Europe/Berlin:20260105T183000\nDTEND;TZID=Euin:20260105T210000", "its time zone \"Euin\" is not in the time-zone database")]
+    [InlineData("DTSTART;TZID=Europe/Berlin:20260105T183000\nDTEND;TZID=Europe/Berlin:20260105T210000\nRRULE:FREQ=DAILY\nEXDATE;TZID=Nowhere:20260106T183000", "its time zone \"Nowhere\" is not in the time-zone database")]
     public void What_it_cannot_keep_is_refused_with_its_event(string lines, string found)
     {
         var read = SpellsReader.Read(File(lines), null);

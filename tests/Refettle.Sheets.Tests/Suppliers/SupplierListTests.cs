@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Text;
 using CsCheck;
 using MiniExcelLibs;
@@ -42,6 +43,30 @@ public sealed class SupplierListTests
         Assert.Equal([new Offer("4410-22", "Shackle bush", new(3.2m), 2, 1, 14), new Offer("7712", "Seal", new(1.05m), 1, 1, null)], Read(Workbook(rows)).Value.Offers);
     }
 
+    [Fact]
+    public void One_cell_in_the_last_corner_of_a_workbook_fills_no_memory()
+    {
+        const string sheet = "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData><row r=\"1\"><c r=\"A1\" t=\"str\"><v>Part no</v></c></row><row r=\"1048576\"><c r=\"XFD1048576\"><v>1</v></c></row></sheetData></worksheet>";
+        var file = Replaced(Workbook([new() { ["Part no"] = "A-1" }]), "xl/worksheets/sheet1.xml", sheet);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        Assert.Contains("no row names its columns", Assert.Single(SupplierListReader.Read(file, "list", "Harbour Rubber", "EUR", new(2026, 3, 1)).Faults).Found, StringComparison.Ordinal);
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 150_000_000);
+    }
+
+    private static byte[] Replaced(byte[] workbook, string name, string text)
+    {
+        var file = new MemoryStream();
+        file.Write(workbook);
+        using (var zip = new ZipArchive(file, ZipArchiveMode.Update, leaveOpen: true))
+        {
+            zip.GetEntry(name)!.Delete();
+            using var part = zip.CreateEntry(name).Open();
+            part.Write(Encoding.UTF8.GetBytes(text));
+        }
+
+        return file.ToArray();
+    }
+
     [Theory]
     [InlineData("Part no;Price\nA-1;1.234,50\nA-2;3,2\n", 1234.50, 3.2)]
     [InlineData("Part no;Price\nA-1;€ 1'234.50\nA-2;3\n", 1234.50, 3)]
@@ -61,7 +86,7 @@ public sealed class SupplierListTests
     [InlineData("Part no,Price\nA123456789012345678901234567890123456789012,1.20\n", 2, 1, "is not a part number")]
     [InlineData("Part no,Article,Price\nA-1,A-1,1.20\n", 1, 2, "both read as number")]
     [InlineData("Colour,Size\nred,4\n", 1, 1, "no row names its columns")]
-    [InlineData("Part no,Price\n,\n", 1, 1, "no row with a part number")]
+    [InlineData("Part no,Price\n,\n", 1, 1, "no row names its columns")]
     [InlineData("", 1, 1, "the file is empty")]
     public void A_fault_has_its_line_and_column(string text, int line, int column, string found) =>
         Assert.Contains(Read(text).Faults, fault => fault.Line == line && fault.Column == column && fault.Found.Contains(found, StringComparison.Ordinal) && fault.File == "list");

@@ -38,10 +38,15 @@ public sealed class SealKeyTests : IDisposable
         Assert.Contains("no key", Assert.Single(SealKey.Of(Store).Faults).Found, StringComparison.Ordinal);
     }
 
+    /// <summary>SubjectPublicKeyInfo (RFC 5480) with 1.2.840.10045.3.1.99 as its curve, which is none.</summary>
+    private const string UnknownCurve = "3059301306072a8648ce3d020106082a8648ce3d030163034200"
+        + "046b17d1f2e12c4247f8bce6e563a440f277037d812deb33a0f4a13945d898c2964fe342e2fe1a7f9b8ee7eb4a7c0f9e162bce33576b315ececbb6406837bf51f5";
+
     [Theory]
     [InlineData("", "")]
     [InlineData("zz", "00")]
     [InlineData("00", "00")]
+    [InlineData(UnknownCurve, "00")]
     public void What_is_no_key_and_no_signature_is_not_true(string key, string signature) =>
         Assert.False(new EcdsaSeal().IsSigned(key, SHA256.HashData("x"u8), signature));
 

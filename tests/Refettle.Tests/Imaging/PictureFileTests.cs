@@ -31,6 +31,19 @@ public sealed class PictureFileTests
         Assert.Equal(before, after);
     }
 
+    /// <summary>ITU-T T.81, table B.1: the codes that are reserved, or for application data and comments. Of E0, E2 and EE what is well known stays, and this is not.</summary>
+    [Fact]
+    public void A_segment_that_shows_no_picture_goes_whatever_its_code()
+    {
+        var picture = Read("plain.jpg");
+        var hidden = "Somewhere 52.5 N"u8;
+        foreach (var code in Enumerable.Range(0x02, 0xBE).Append(0xC8).Concat(Enumerable.Range(0xE0, 0x1F)))
+        {
+            byte[] carrying = [.. picture[..2], 0xFF, (byte)code, 0, (byte)(hidden.Length + 2), .. hidden, .. picture[2..]];
+            Assert.True(PictureFile.Plain(carrying).Value.AsSpan().IndexOf(hidden) < 0, $"{code:X2}");
+        }
+    }
+
     [Fact]
     public void Which_way_is_up_and_when_it_was_taken_stay()
     {
