@@ -38,7 +38,7 @@ internal static class Serving
             Scoper = desk.Scoper,
             Kits = shelf.Kits,
             Start = shelf.Start,
-            Photos = PhotoStore.Beside(store.Files),
+            Photos = store.Photos,
             Port = port,
             Devices = reach == Reach.ThisMachine ? null : store.Devices,
             Certificate = own,
@@ -66,6 +66,8 @@ internal static class Serving
 
         var address = new Uri(server.Urls.First().Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal));
         started(address);
+        if (store.Photos.Share() is { IsGood: false } unshared)
+            await desk.Around.Error.WriteLineAsync($"Photos of this machine could not be given to the others: {unshared.Faults[0]}");
         await CopyDailyAsync(desk, store);
         await server.StopAsync();
         return Reply.Said("", new { address });

@@ -32,7 +32,7 @@ await using var server = RefettleHost.Build(new()
     Kits = shelf.Value.Kits,
     Ladders = ladders.IsGood ? ladders.Value : new([]),
     Start = shelf.Value.Start,
-    Photos = PhotoStore.Beside(logbook.Path),
+    Photos = logbook.Photos,
     Port = int.TryParse(settings["port"], out var port) ? port : 5188,
 });
 await server.StartAsync();

@@ -10,12 +10,12 @@ namespace Refettle.Server;
 /// <summary>Brings together what a sale file is made of: log, photos, key.</summary>
 public static class SaleFiles
 {
-    /// <param name="files">Where this machine keeps the key and the photos: <see cref="IGarageStore.Files"/>.</param>
+    /// <param name="store">Has the photos; the key lies beside it on this machine.</param>
     /// <param name="write">The key is closed once it returns.</param>
     /// <returns>Notes tell of claims that were left out.</returns>
-    public static Result<T> Of<T>(CarHistory history, Privacy privacy, string files, TimeProvider clock, Func<SalePaper, T> write)
+    public static Result<T> Of<T>(CarHistory history, Privacy privacy, IGarageStore store, TimeProvider clock, Func<SalePaper, T> write)
     {
-        var opened = SealKey.Of(files);
+        var opened = SealKey.Of(store.Files);
         if (!opened.IsGood)
             return Result<T>.Bad(opened.Faults);
         using var key = opened.Value;
@@ -27,6 +27,6 @@ public static class SaleFiles
             Privacy = privacy,
         });
         return Result<T>.Good(
-            write(new(document.Value, history.Car.Id, history.Car.Structure, privacy, new ScaledPictures(PhotoStore.Beside(files).PathOf), key)), document.Faults);
+            write(new(document.Value, history.Car.Id, history.Car.Structure, privacy, new ScaledPictures(store.Photos.PathOf), key)), document.Faults);
     }
 }

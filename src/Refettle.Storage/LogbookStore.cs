@@ -16,10 +16,13 @@ public sealed class LogbookStore : IGarageStore
         (Path, _connections, _writer) = (path, connections, new(device, clock, random));
         _tables = new(connections.Context, problem => DiskFaults.IsOfDisk(problem) ? DiskFaults.Of(path, problem) : null);
         Devices = new(_tables, clock, random);
+        Photos = PhotoStore.Beside(path);
     }
 
     /// <summary>Who else may use this garage over the network.</summary>
     public PairedDevices Devices { get; }
+
+    public PhotoStore Photos { get; }
 
     public string Path { get; }
 

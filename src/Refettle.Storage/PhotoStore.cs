@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using Refettle.Imaging;
+using Refettle.Logbook;
 
 namespace Refettle.Storage;
 
@@ -11,8 +12,10 @@ public sealed record PhotoProgress(long Received, bool Kept);
 
 /// <summary>Pictures beside a logbook, each in a file named by the SHA-256 of its bytes: never changed, never written twice.</summary>
 /// <remarks>A picture arrives in pieces, in a file of its own until it is whole and right; then it is flushed to the disk, renamed, and the
-/// folder flushed. Whatever happens before that, the piece that is here can be added to or begun anew.</remarks>
-public sealed class PhotoStore(string folder)
+/// folder flushed. Whatever happens before that, the piece that is here can be added to or begun anew. Where machines share their pictures it counts
+/// as kept only once it is among the shared ones; one that another machine brought is fetched when it is asked for.</remarks>
+/// <param name="shared">Null where this machine has the store for itself.</param>
+public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
 {
     /// <summary>The most that one picture may have, in bytes.</summary>
     public const long MostBytes = 40_000_000;
@@ -25,10 +28,14 @@ public sealed class PhotoStore(string folder)
     public static PhotoStore Beside(string logbook) => new(logbook + ".photos");
 
     /// <summary>Where a picture is; null when it is not here, or not whole yet.</summary>
-    public string? PathOf(string hash) => ContentHash.IsValid(hash) && File.Exists(Whole(hash)) ? Whole(hash) : null;
+    /// <exception cref="LogbookException">It is not on this machine, and the shared ones cannot be asked.</exception>
+    public string? PathOf(string hash) => ContentHash.IsValid(hash) && (File.Exists(Whole(hash)) || IsFetched(hash)) ? Whole(hash) : null;
 
-    /// <summary>The hashes of all pictures that are here.</summary>
-    public IEnumerable<string> All() => Directory.Exists(folder)
+    /// <summary>The hashes of all pictures that are here or shared.</summary>
+    /// <exception cref="LogbookException">The shared ones cannot be asked.</exception>
+    public IEnumerable<string> All() => shared is null ? Own() : Own().Union(shared.All());
+
+    private IEnumerable<string> Own() => Directory.Exists(folder)
         ? Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Select(Path.GetFileName).OfType<string>().Where(ContentHash.IsValid)
         : [];
 
@@ -54,11 +61,30 @@ public sealed class PhotoStore(string folder)
                 var length = Write(hash, from, piece);
                 return length < of ? Result<PhotoProgress>.Good(new(length, false)) : Finish(hash, of);
             }
+            catch (LogbookException away)
+            {
+                return Result<PhotoProgress>.Bad(away.Fault);
+            }
             catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
             {
                 return Result<PhotoProgress>.Bad(DiskFaults.Of(folder, problem));
             }
         }
+    }
+
+    /// <summary>Puts among the shared ones what lies on this machine alone.</summary>
+    /// <returns>How many those were.</returns>
+    public Result<int> Share()
+    {
+        var count = 0;
+        foreach (var hash in shared is null ? [] : Own().Except(shared.All()).ToList())
+        {
+            if (shared!.Add(hash, File.ReadAllBytes(Whole(hash))) is { IsGood: false } refused)
+                return Result<int>.Bad(refused.Faults);
+            count++;
+        }
+
+        return Result<int>.Good(count);
     }
 
     /// <summary>Keeps a whole picture.</summary>
@@ -71,11 +97,12 @@ public sealed class PhotoStore(string folder)
     }
 
     /// <summary>Copies what another place does not have yet. A picture that no longer has its hash is left out and told of; the others are copied.</summary>
+    /// <param name="only">Those to be copied, where they are here; null for all.</param>
     /// <returns>How many are there then.</returns>
-    public Result<int> CopyTo(PhotoStore other)
+    public Result<int> CopyTo(PhotoStore other, IEnumerable<string>? only = null)
     {
         var faults = new List<Fault>();
-        foreach (var hash in All().Where(hash => other.PathOf(hash) is null))
+        foreach (var hash in (only ?? All()).Where(hash => other.PathOf(hash) is null && PathOf(hash) is not null))
         {
             try
             {
@@ -90,6 +117,22 @@ public sealed class PhotoStore(string folder)
         }
 
         return faults.Count > 0 ? Result<int>.Bad(faults) : Result<int>.Good(other.All().Count());
+    }
+
+    /// <summary>Brings a shared picture onto this machine.</summary>
+    private bool IsFetched(string hash)
+    {
+        if (shared?.Find(hash) is not { } bytes)
+            return false;
+        lock (_locks.GetOrAdd(hash, _ => new()))
+        {
+            if (File.Exists(Whole(hash)))
+                return true;
+            if (File.Exists(Partial(hash)))
+                File.Delete(Partial(hash));
+            Write(hash, 0, bytes);
+            return Finish(hash, bytes.LongLength).IsGood;
+        }
     }
 
     private static Fault? Wrong(string hash, long from, long of, int piece)
@@ -123,6 +166,8 @@ public sealed class PhotoStore(string folder)
 
         using (var file = new FileStream(Partial(hash), FileMode.Open, FileAccess.ReadWrite, FileShare.None))
             file.Flush(flushToDisk: true);
+        if (shared?.Add(hash, bytes) is { IsGood: false } refused)
+            return Result<PhotoProgress>.Bad(refused.Faults);
         Directory.CreateDirectory(Path.GetDirectoryName(Whole(hash))!);
         File.Move(Partial(hash), Whole(hash), overwrite: true);
         FolderSync.Flush(Path.GetDirectoryName(Whole(hash))!);

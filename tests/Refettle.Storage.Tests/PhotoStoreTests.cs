@@ -1,4 +1,5 @@
 using CsCheck;
+using Refettle.Logbook;
 using Refettle.Storage;
 
 namespace Refettle.Storage.Tests;
@@ -36,6 +37,55 @@ public sealed class PhotoStoreTests : IDisposable
                 Assert.True(store.Receive(_hash, progress.Received, _picture.Length, _picture.AsSpan((int)progress.Received, Math.Min(5_000, _picture.Length - (int)progress.Received))).IsGood);
             return File.ReadAllBytes(store.PathOf(_hash)!).AsSpan().SequenceEqual(_picture);
         }, iter: 60);
+
+    /// <summary>The phone keeps what is not acknowledged, so nothing may be acknowledged that the others cannot see.</summary>
+    [Fact]
+    public void Where_photos_are_shared_one_counts_as_kept_only_once_the_others_have_it()
+    {
+        var shared = new Passing();
+        var store = new PhotoStore(Path.Combine(_shelf.Folder, "bay"), shared);
+        shared.IsAway = true;
+        Assert.Contains("away", Assert.Single(store.Keep(_picture).Faults).Found, StringComparison.Ordinal);
+        Assert.Throws<LogbookException>(() => store.PathOf(_hash));
+        (shared.IsAway, shared.IsFull) = (false, true);
+        Assert.False(store.Keep(_picture).IsGood);
+        Assert.False(store.Progress(_hash).Kept);
+        shared.IsFull = false;
+        Assert.Equal(_hash, store.Keep(_picture).Value);
+        shared.IsAway = true;
+        Assert.Equal(_picture, File.ReadAllBytes(store.PathOf(_hash)!));
+    }
+
+    [Fact]
+    public void A_shared_photo_that_was_spoilt_there_is_not_shown()
+    {
+        var shared = new Passing();
+        Assert.True(shared.Add(_hash, [.. _picture[..^1], 1]).IsGood);
+        Assert.Null(new PhotoStore(Path.Combine(_shelf.Folder, "bay"), shared).PathOf(_hash));
+    }
+
+    /// <summary>What is shared, in memory, and now and then out of reach.</summary>
+    private sealed class Passing : ISharedPictures
+    {
+        private static readonly Fault Away = new("the database server", "it is away", "Wait.");
+        private readonly Dictionary<string, byte[]> _kept = [];
+
+        public bool IsAway { get; set; }
+
+        public bool IsFull { get; set; }
+
+        public byte[]? Find(string hash) => IsAway ? throw new LogbookException(Away) : _kept.GetValueOrDefault(hash);
+
+        public Result<string> Add(string hash, byte[] bytes)
+        {
+            if (IsAway || IsFull)
+                return Result<string>.Bad(Away);
+            _kept[hash] = bytes;
+            return Result<string>.Good(hash);
+        }
+
+        public ValueList<string> All() => [.. _kept.Keys];
+    }
 
     [Fact]
     public void A_piece_that_leaves_a_gap_is_not_taken_and_the_answer_says_where_to_go_on()
@@ -80,7 +130,7 @@ public sealed class PhotoStoreTests : IDisposable
     private PhotoProgress Receive(int from, int length) => Store.Receive(_hash, from, _picture.Length, _picture.AsSpan(from, length)).Value;
 
     /// <summary>A PNG with one chunk of picture data; that it shows nothing sensible does not matter here.</summary>
-    private static byte[] Png(int length)
+    internal static byte[] Png(int length)
     {
         var data = new byte[length];
         new Random(1).NextBytes(data);

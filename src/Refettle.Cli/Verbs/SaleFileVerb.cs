@@ -37,7 +37,7 @@ internal static class SaleFileVerb
     {
         if (Array.TrueForAll(files, file => file is null))
             return Reply.Bad([new("sale-file", "it is not said where to", "Give --html FILE, --pdf FILE, or both.")], ExitCode.Usage);
-        var made = SaleFiles.Of(open.History, privacy, open.Logbook.Files, desk.Around.Clock, paper => Write(desk, files, paper));
+        var made = SaleFiles.Of(open.History, privacy, open.Logbook, desk.Around.Clock, paper => Write(desk, files, paper));
         return Reply.To(made, reply => reply);
     }
 

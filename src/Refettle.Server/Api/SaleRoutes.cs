@@ -23,7 +23,7 @@ internal static class SaleRoutes
         if (write is null)
             return Problems.Of(StatusCodes.Status404NotFound, $"There is no sale file of the form {form}", "Ask for html or pdf.");
         var history = CarHistory.Of(car, logbook.Read(car).Select(kept => kept.Entry));
-        var made = SaleFiles.Of(history, new(prices, names, hours, []), store.Files, TimeProvider.System, paper => Written(paper, write));
+        var made = SaleFiles.Of(history, new(prices, names, hours, []), store, TimeProvider.System, paper => Written(paper, write));
         return made.IsGood
             ? Results.File(made.Value, type, $"{car}.{form}")
             : Problems.Of(StatusCodes.Status503ServiceUnavailable, "The file cannot be signed", "See the faults.", made.Faults);

@@ -1,3 +1,5 @@
+using Microsoft.AspNetCore.Diagnostics;
+using Refettle.Logbook;
 using Refettle.Web.Garage;
 
 namespace Refettle.Server.Guards;
@@ -16,6 +18,7 @@ internal static class Problems
         Of(StatusCodes.Status404NotFound, $"There is no car {car} in this garage", "Look at the list of cars.");
 
     /// <summary>For what nobody foresaw. What broke goes to the server's own log.</summary>
-    public static Task Broke(HttpContext context) =>
-        Of(StatusCodes.Status500InternalServerError, "Something broke in the server", "What was acknowledged is kept. The server's log says more.").ExecuteAsync(context);
+    public static Task Broke(HttpContext context) => (context.Features.Get<IExceptionHandlerFeature>()?.Error is LogbookException unread
+        ? Of(StatusCodes.Status503ServiceUnavailable, "The store cannot be read", "See the faults.", [unread.Fault])
+        : Of(StatusCodes.Status500InternalServerError, "Something broke in the server", "What was acknowledged is kept. The server's log says more.")).ExecuteAsync(context);
 }

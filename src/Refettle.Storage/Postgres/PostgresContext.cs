@@ -4,9 +4,19 @@ using Refettle.Storage.Tables;
 
 namespace Refettle.Storage.Postgres;
 
-/// <summary>The same tables in PostgreSQL, with migrations of their own.</summary>
+/// <summary>The same tables in PostgreSQL, and the pictures that bays share, with migrations of their own.</summary>
 internal sealed class PostgresContext(DbContextOptions<PostgresContext> options) : LogbookContext(options)
 {
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        base.OnModelCreating(modelBuilder);
+        modelBuilder.Entity<PictureRow>(picture =>
+        {
+            picture.ToTable("Pictures");
+            picture.HasKey(row => row.Hash);
+        });
+    }
+
     public static DbContextOptions<PostgresContext> Options(string connection) =>
         new DbContextOptionsBuilder<PostgresContext>().UseNpgsql(connection).Options;
 }

@@ -23,6 +23,8 @@ public sealed class PostgresStore : IGarageStore
         (Place, _options, _writer) = (place, options, new(device, clock, random));
         _tables = new(() => new PostgresContext(options), problem => ServerFaults.Of(place, problem));
         Devices = new(_tables, clock, random);
+        Pictures = new PostgresPictures(_tables);
+        Photos = new($"{Files}.photos", Pictures);
     }
 
     public string Place { get; }
@@ -33,6 +35,12 @@ public sealed class PostgresStore : IGarageStore
     public string Device => _writer.Device;
 
     public PairedDevices Devices { get; }
+
+    /// <summary>What all bays share.</summary>
+    public ISharedPictures Pictures { get; }
+
+    /// <summary>In the database; this machine keeps those it was asked for.</summary>
+    public PhotoStore Photos { get; }
 
     /// <summary>Whether what is given as a store names a database server and not a file.</summary>
     public static bool IsConnection(string store) => store.Contains("Host=", StringComparison.OrdinalIgnoreCase);

@@ -1,5 +1,8 @@
 using System.Net;
 using System.Net.Http.Headers;
+using System.Security.Cryptography;
+using Refettle.Logbook;
+using Refettle.Storage;
 using Refettle.Web.Garage;
 
 namespace Refettle.Server.Tests.Api;
@@ -23,6 +26,37 @@ public sealed class PhotoRoutesTests
         Assert.Equal("image/png", given.Content.Headers.ContentType?.MediaType);
         Assert.Contains("immutable", given.Headers.CacheControl!.ToString(), StringComparison.Ordinal);
         Assert.Equal(_picture, await given.Content.ReadAsByteArrayAsync());
+    }
+
+    /// <summary>Not "not found": another bay may have it.</summary>
+    [Fact]
+    public async Task While_the_shared_photos_are_out_of_reach_that_is_what_is_said()
+    {
+        var folder = Directory.CreateTempSubdirectory("refettle-away-");
+        using var logbook = LogbookStore.Open(Path.Combine(folder.FullName, "test.db"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
+        await using var server = RefettleHost.Build(new() { Logbook = logbook, Photos = new(Path.Combine(folder.FullName, "photos"), new Away()) });
+        await server.StartAsync();
+        using var page = new HttpClient { BaseAddress = new(server.Urls.First()) };
+        page.DefaultRequestHeaders.Add(ServerApi.OwnHeader, "1");
+        var asked = await page.GetAsync($"api/photos/{_hash}");
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, asked.StatusCode);
+        Assert.Contains("cannot be reached", await asked.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        var sent = await PutAsync(page, 0, _picture.Length);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, sent.StatusCode);
+        Assert.Contains("cannot be reached", await sent.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        await server.StopAsync();
+        folder.Delete(recursive: true);
+    }
+
+    private sealed class Away : ISharedPictures
+    {
+        private static readonly Fault Fault = new("the database server", "it cannot be reached", "Check that it runs.");
+
+        public byte[]? Find(string hash) => throw new LogbookException(Fault);
+
+        public Result<string> Add(string hash, byte[] bytes) => Result<string>.Bad(Fault);
+
+        public ValueList<string> All() => throw new LogbookException(Fault);
     }
 
     [Fact]

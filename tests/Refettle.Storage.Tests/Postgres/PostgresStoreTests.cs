@@ -75,6 +75,50 @@ public sealed class PostgresStoreTests(PostgresServer server) : IClassFixture<Po
     }
 
     [NeedsPostgresFact]
+    public void A_photo_that_one_bay_took_is_shown_in_every_other()
+    {
+        var connection = server.NewDatabase();
+        using var shelf = new Shelf();
+        using var first = Open(connection);
+        using var second = Open(connection);
+        var (here, there) = (Bay(shelf, "here", first), Bay(shelf, "there", second));
+        var picture = PhotoStoreTests.Png(20_000);
+        var hash = here.Keep(picture).Value;
+        Assert.Equal([hash], there.All());
+        Assert.Equal(new PhotoProgress(picture.Length, true), there.Progress(hash));
+        Assert.Equal(picture, File.ReadAllBytes(there.PathOf(hash)!));
+        Assert.Null(there.PathOf(ContentHash.Of("another"u8)));
+        Assert.Equal(hash, there.Keep(picture).Value);
+        Assert.Equal([hash], first.Pictures.All());
+    }
+
+    [NeedsPostgresFact]
+    public void Photos_that_lay_on_one_bay_alone_are_given_to_the_others()
+    {
+        using var shelf = new Shelf();
+        using var store = Open(server.NewDatabase());
+        var hash = new PhotoStore(Path.Combine(shelf.Folder, "old")).Keep(PhotoStoreTests.Png(900)).Value;
+        var old = Bay(shelf, "old", store);
+        Assert.Null(Bay(shelf, "new", store).PathOf(hash));
+        Assert.Equal(1, old.Share().Value);
+        Assert.Equal(0, old.Share().Value);
+        Assert.NotNull(Bay(shelf, "new", store).PathOf(hash));
+    }
+
+    [NeedsPostgresFact]
+    public void Photos_move_to_the_server_and_back_byte_by_byte()
+    {
+        using var shelf = new Shelf();
+        using var store = Open(server.NewDatabase());
+        var (before, after) = (PhotoStore.Beside(shelf.File), new PhotoStore(Path.Combine(shelf.Folder, "back")));
+        var pictures = new[] { 900, 5_000, 300_000 }.Select(PhotoStoreTests.Png).ToDictionary(picture => before.Keep(picture).Value);
+        Assert.Equal(3, before.CopyTo(Bay(shelf, "moved", store)).Value);
+        Assert.Equal(3, Bay(shelf, "another", store).CopyTo(after).Value);
+        Assert.All(pictures, pair => Assert.Equal(pair.Value, File.ReadAllBytes(after.PathOf(pair.Key)!)));
+        Assert.Equal(pictures.Keys.Order(), after.All().Order());
+    }
+
+    [NeedsPostgresFact]
     public void Devices_are_paired_and_turned_away_there_too()
     {
         using var store = Open(server.NewDatabase());
@@ -92,6 +136,8 @@ public sealed class PostgresStoreTests(PostgresServer server) : IClassFixture<Po
         Assert.Contains("cannot be reached", Fault("Host=127.0.0.1;Port=1;Database=x;Username=y;Timeout=2"), StringComparison.Ordinal);
         Assert.Contains("cannot be read", Fault("Host=a;Nonsense=1"), StringComparison.Ordinal);
     }
+
+    private static PhotoStore Bay(Shelf shelf, string name, PostgresStore store) => new(Path.Combine(shelf.Folder, name), store.Pictures);
 
     private static string Fault(string connection) =>
         PostgresStore.Open(connection, TimeProvider.System, RandomNumberGenerator.Create()).Faults[0].ToString();

@@ -132,6 +132,20 @@ namespace Refettle.Storage.Migrations.Postgres
 
                     b.ToTable("Identity", (string)null);
                 });
+
+            modelBuilder.Entity("Refettle.Storage.Tables.PictureRow", b =>
+                {
+                    b.Property<string>("Hash")
+                        .HasColumnType("text");
+
+                    b.Property<byte[]>("Bytes")
+                        .IsRequired()
+                        .HasColumnType("bytea");
+
+                    b.HasKey("Hash");
+
+                    b.ToTable("Pictures", (string)null);
+                });
 #pragma warning restore 612, 618
         }
     }
