@@ -1,3 +1,4 @@
+using Refettle.Access.Fire;
 using Refettle.Sheets.Reading;
 using Refettle.Sheets.Tree;
 using Refettle.Stuck;
@@ -65,7 +66,7 @@ public static class LadderReader
         OddsSoaked = fields.Has("odds-soaked") ? Odds(fields, "odds-soaked") : null,
         Mishaps = fields.Below("mishaps") is { } mishaps ? Mishaps(mishaps) : [],
         IsSoak = fields.Flag("soak"),
-        Danger = fields.Words<Danger>("danger").Aggregate(Danger.None, (all, one) => all | one),
+        Danger = fields.Words<Danger>("danger").Aggregate(HotWork.OfTool(fields.Text("tool")), (all, one) => all | one),
         Destroys = fields.Texts("destroys"),
         Spends = fields.Money("spends") ?? default,
         Cautions = fields.Texts("cautions"),

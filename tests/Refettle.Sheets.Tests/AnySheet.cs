@@ -113,6 +113,7 @@ internal static class AnySheet
             Spends = new(flag ? figures[2] : 0),
             Posture = flag ? "bench" : null,
             Cautions = flag ? [tool] : [],
+            Danger = flag ? Danger.Spark | Danger.Cutting : null,
             Origin = origin,
         };
 

@@ -26,5 +26,7 @@ internal static class ObstacleView
         yield return new Text(obstacle.Stuck.Count == 1 ? "This has no way that works:" : "These wait for each other, or have no way that works:");
         foreach (var fact in obstacle.Stuck)
             yield return new Text($"  {fact}");
+        foreach (var fire in obstacle.Fire)
+            yield return new Text($"  {fire}");
     }
 }

@@ -32,7 +32,7 @@ internal static class TonightView
         yield return new Padder(new Text(string.Join("; ", offer.Why)), new Padding(3, 0, 0, 0));
         foreach (var caution in offer.Task.Cautions)
             yield return new Padder(new Markup($"[yellow]! {caution.Safe()}[/]"), new Padding(3, 0, 0, 0));
-        if (offer.Task.Rungs.Any(rung => rung.Danger != Stuck.Danger.None))
+        if (offer.Task.Rungs.Any(rung => rung.Danger != Danger.None))
             yield return new Padder(new Markup($"[yellow]! Ask refettle stuck {offer.Task.Joint?.Safe()} once more before the first try.[/]"), new Padding(3, 0, 0, 0));
     }
 }

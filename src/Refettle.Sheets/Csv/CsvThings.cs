@@ -13,9 +13,9 @@ internal sealed class CsvThings(FaultList faults)
 
     private static string[] OutColumns => ["off", "on", "clear", "tool", "prop", "cautions"];
 
-    private static string[] WayColumns => ["way", "tool", "open", "close", "clear", "where", "odds", "destroys", "spends", "posture", "cautions"];
+    private static string[] WayColumns => ["way", "tool", "open", "close", "clear", "where", "odds", "destroys", "spends", "posture", "cautions", "danger"];
 
-    private static readonly string[] _lists = ["hazards", "duties", "roles", "clear", "cautions", "holds", "destroys"];
+    private static readonly string[] _lists = ["hazards", "duties", "roles", "clear", "cautions", "holds", "destroys", "danger"];
 
     /// <summary>A part for each row; a row without identifier gets one from its name.</summary>
     public Mapping Parts(List<Mapping> rows)

@@ -18,6 +18,7 @@ internal static class JointChanges
             ["spends"] = (old, given, _) => old with { Spends = given.Spends },
             ["posture"] = (old, given, _) => old with { Posture = given.Posture },
             ["cautions"] = (old, given, adds) => old with { Cautions = Lists.Of(old.Cautions, given.Cautions, adds) },
+            ["danger"] = (old, given, _) => old with { Danger = given.Danger },
             ["origin"] = (old, given, _) => old with { Origin = given.Origin },
         },
         ["clear", "destroys", "cautions"]);

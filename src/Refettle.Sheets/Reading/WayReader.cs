@@ -5,7 +5,7 @@ namespace Refettle.Sheets.Reading;
 /// <summary>Reads ways: a list below <c>ways</c>, or the keys of one way among the keys of the thing.</summary>
 internal static class WayReader
 {
-    private static readonly string[] _keys = ["id", "tool", "open", "close", "clear", "where", "odds", "destroys", "spends", "posture", "cautions"];
+    private static readonly string[] _keys = ["id", "tool", "open", "close", "clear", "where", "odds", "destroys", "spends", "posture", "cautions", "danger"];
 
     /// <summary>The ways; null when none are given at all.</summary>
     public static ValueList<Way>? Ways(Fields fields)
@@ -60,6 +60,7 @@ internal static class WayReader
             Spends = fields.Money("spends") ?? default,
             Posture = fields.Text("posture"),
             Cautions = fields.Texts("cautions"),
+            Danger = fields.Has("danger") ? fields.Words<Danger>("danger").Aggregate(Danger.None, (all, one) => all | one) : null,
             Origin = fields.Word("origin", fields.Context.Given),
         };
     }

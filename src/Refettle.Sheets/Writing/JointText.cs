@@ -28,6 +28,9 @@ internal static class JointText
             text.Item(() => WayKeys(text, way));
     });
 
+    private static IEnumerable<string> Dangers(Danger? danger) => new[] { Danger.Heat, Danger.Flame, Danger.Spark, Danger.Cutting }
+        .Where(one => danger is { } all && all.HasFlag(one)).Select(EnumWords<Danger>.Of);
+
     private static void WayKeys(YamlText text, Way way)
     {
         text.Text("id", way.Id);
@@ -41,6 +44,7 @@ internal static class JointText
         text.Number("spends", way.Spends.Amount, 0);
         text.Text("posture", way.Posture);
         text.List("cautions", way.Cautions);
+        text.List("danger", Dangers(way.Danger));
         text.Text("origin", EnumWords<Origin>.Of(way.Origin), "user");
     }
 }

@@ -1,4 +1,5 @@
 using Refettle.Access.Derivation;
+using Refettle.Access.Fire;
 
 namespace Refettle.Access;
 
@@ -6,7 +7,10 @@ namespace Refettle.Access;
 /// <remarks>Texts are common practice; the vehicle maker's manual, local codes and licensed practice come first.</remarks>
 internal static class Cautions
 {
-    public static ValueList<string> Of(WaySource way, CarStanding standing)
+    /// <param name="way">What is done.</param>
+    /// <param name="standing">The car before the plan.</param>
+    /// <param name="gone">Parts that are off by then.</param>
+    public static ValueList<string> Of(WaySource way, CarStanding standing, IReadOnlySet<string>? gone = null)
     {
         var parts = Touched(way, standing).ToArray();
         var own = way.Way?.Cautions ?? Ordering.Workplace.OutOf(way, standing)?.Cautions ?? [];
@@ -15,8 +19,39 @@ internal static class Cautions
             : [];
         var unique = parts.Where(part => part.Scarcity == Scarcity.Unique)
             .Select(part => $"{part.Name} is unique: there is no other. Stop rather than force it.");
-        return own.Concat(hazards).Concat(unique).Concat(Passed(way, parts, standing)).Distinct().ToValueList();
+        return own.Concat(hazards).Concat(Working(way, standing)).Concat(Hot(way, standing, gone ?? new HashSet<string>())).Concat(unique)
+            .Concat(Passed(way, parts, standing)).Distinct().ToValueList();
     }
+
+    /// <summary>Of posture, tool, and states that are brought about.</summary>
+    private static IEnumerable<string> Working(WaySource way, CarStanding standing)
+    {
+        if (Ordering.Workplace.Posture(way, Ordering.Workplace.Zone(way, standing), standing) == "under")
+            yield return UsualCautions.Under;
+        foreach (var caution in UsualCautions.OfTool(Ordering.Workplace.Tool(way, standing)))
+            yield return caution;
+        foreach (var caution in way.Fact.Kind == FactKind.State ? UsualCautions.OfState(standing.States[way.Fact.Subject]) : [])
+            yield return caution;
+    }
+
+    private static IEnumerable<string> Hot(WaySource way, CarStanding standing, IReadOnlySet<string> gone)
+    {
+        var danger = HotWork.Of(way, standing);
+        if (danger == Danger.None)
+            return [];
+        var joint = way.Fact.Kind == FactKind.Open ? standing.Joints[way.Fact.Subject] : null;
+        var soft = way.Way?.Where == WorkPlace.OnBench ? [] : SoftParts.Near(standing, FireNeeds.HeldBy(way.Fact, standing)).Where(part => !gone.Contains(part.Id)).Select(part => part.Name).ToList();
+        var lost = way.Way?.Destroys.Select(part => standing.Parts[part].Name).ToList() ?? [];
+        return
+        [
+            .. UsualCautions.OfDanger(danger, joint),
+            .. soft.Count == 0 ? [] : new[] { $"Shield, or take off first: {string.Join(", ", soft)}. Rubber and plastic burn and melt." },
+            .. lost.Count == 0 || (danger & Danger.Fire) == 0 || HasLeave(way, standing) ? [] : new[] { $"In hand before it, as it is destroyed: {string.Join(", ", lost)}." },
+        ];
+    }
+
+    private static bool HasLeave(WaySource way, CarStanding standing) =>
+        standing.Car.LeaveForMissing.Any(leave => leave.Joint == way.Fact.Subject && leave.Rung == way.Name && way.Fact.Kind == FactKind.Open);
 
     /// <summary>What is lifted out passes the unique parts that stay and that it is joined to; a body shell is joined to everything and does not count.</summary>
     private static IEnumerable<string> Passed(WaySource way, Part[] touched, CarStanding standing) => way.Fact.Kind != FactKind.Off ? [] : touched
@@ -29,7 +64,7 @@ internal static class Cautions
     {
         Hazard.Fuel => "Fuel: no flame, spark or hot lamp; drain and catch outdoors, never over a pit; extinguisher at hand. The maker's manual comes first.",
         Hazard.BrakeFluid => "Brake fluid harms skin and paint: catch it, rinse with water. Blank open pipes; bleed what was opened as the maker says.",
-        Hazard.Airbag => "Airbag: battery off and the maker's waiting time over before a connector is touched; carry it facing away, store it facing up. Licensed work in some places.",
+        Hazard.Airbag => "Airbag: battery off and the maker's waiting time over before a connector is touched (makers ask from 10 seconds to 20 minutes: without his figure wait the longest); carry it facing away, store it facing up. Licensed work in some places.",
         Hazard.SpringLoad => "Spring under load: rated compressor or support, never an impact tool on it, stay out of its line. The maker's manual comes first.",
         Hazard.Refrigerant => "Refrigerant: recovered by a licensed shop before a line is opened.",
         Hazard.HotCoolant => "Coolant: cold engine only; catch it, it poisons animals.",

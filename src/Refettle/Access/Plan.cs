@@ -97,6 +97,9 @@ public sealed record Obstacle
     /// <summary>A small set of facts that wait for each other or have no way, when no permission would help.</summary>
     public ValueList<Fact> Stuck { get; init; } = [];
 
+    /// <summary>Ways with flame, sparks or cutting among those that are stuck, each in words with what burns near it.</summary>
+    public ValueList<string> Fire { get; init; } = [];
+
     /// <summary>No smaller set is to blame. That there is no plan at all is always proven.</summary>
     public bool Proven { get; init; }
 }

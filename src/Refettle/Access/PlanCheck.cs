@@ -1,8 +1,13 @@
+using Refettle.Access.Fire;
+
 namespace Refettle.Access;
 
 /// <summary>Replays a plan step by step on the car, from the access rules alone: it shares nothing with the planner but the words.</summary>
 public static class PlanCheck
 {
+    /// <summary>How a fault begins that is about fire.</summary>
+    internal const string OnFire = "flame, sparks or a cut near";
+
     /// <summary>Everything that keeps the plan from working as written; empty for a valid plan.</summary>
     public static ValueList<Fault> Of(Car car, Plan plan)
     {
@@ -37,7 +42,7 @@ public static class PlanCheck
 
         public void Do(Step step)
         {
-            if (Missing(step) is { } missing)
+            if ((Missing(step) ?? Threat(step)) is { } missing)
                 Faults.Add(new($"step {step.Fact}", missing, Report));
             var isStance = step.Fact.Kind == FactKind.State && _before.States[step.Fact.Subject].IsStance;
             var isPaid = isStance && (_before.IsTrue(step.Fact) || !_stancesPaid.Add(step.Fact.Subject));
@@ -58,6 +63,23 @@ public static class PlanCheck
             if (_sum != plan.Cost.Total || plan.Bound > plan.Cost.Total)
                 Faults.Add(new("plan", $"its steps take {_sum}, it says {plan.Cost.Total}, bound {plan.Bound}", Report));
         }
+
+        /// <summary>Flame, sparks or a cut while something near still burns.</summary>
+        private string? Threat(Step step)
+        {
+            var (danger, onBench) = step.Fact.Kind switch
+            {
+                FactKind.Open when Named(_before.Joints[step.Fact.Subject].Ways, step.Way) is { } way => (HotWork.Of(way, _before.Joints[step.Fact.Subject]), way.Where == WorkPlace.OnBench),
+                FactKind.State when Named(_before.States[step.Fact.Subject].Ways, step.Way) is { } way => (HotWork.Of(way, joint: null), false),
+                FactKind.Off when step.Way is "alone" or "" => (HotWork.OfTool(step.Tool), false),
+                _ => (Danger.None, false),
+            };
+            return (danger & Danger.Fire) == 0 ? null : FireNeeds.Near(_before, FireNeeds.HeldBy(step.Fact, _before))
+                .Where(one => one.Mend is not { } mend || (!onBench && !Holds(mend) && !Holds(Fact.Off(one.Part.Id))))
+                .Select(one => $"{OnFire} {one.Part.Id}: {one.Cause}").FirstOrDefault();
+        }
+
+        private static Way? Named(ValueList<Way> ways, string name) => ways.FirstOrDefault(way => way.Id == name);
 
         private bool Holds(Fact fact) =>
             fact.Kind == FactKind.State && _before.States[fact.Subject].IsStance ? _stance == fact.Subject : _true.Contains(fact) || _before.IsTrue(fact);

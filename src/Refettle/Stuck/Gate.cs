@@ -1,4 +1,5 @@
 using Refettle.Access;
+using Refettle.Access.Fire;
 
 namespace Refettle.Stuck;
 
@@ -9,17 +10,12 @@ public static class Gate
 
     private const string NotInHand = "not in hand, and this destroys it";
 
-    private static readonly Fact Drained = Fact.State("brakes-drained");
-
-    private static readonly Fact Safe = Fact.State("airbags-safe");
-
     /// <summary>All that closes the gate, by cause; empty when it is open.</summary>
     /// <param name="standing">The car at the moment of the try.</param>
     /// <param name="joint">The joint that is tried.</param>
     /// <param name="rung">The try.</param>
     /// <param name="atHand">What is in hand, and what rubber and plastic parts are shielded. Shielding serves nothing else.</param>
-    /// <remarks>Near, for heat, is what the joint's parts are joined to and what is in their zone (a body shell is as large as the car: what hangs
-    /// on it counts in the zones around only); for flame, sparks and cutting all in the zones that the zone says are near, or the whole car where it says nothing. Hot work rules ask for more (29 CFR 1910.252(a): combustibles
+    /// <remarks>What is near: <see cref="Nearness"/>. Hot work rules ask for more (29 CFR 1910.252(a): combustibles
     /// 35 ft away, a fire watch of 30 minutes): the caution at the try says so.</remarks>
     public static ValueList<ClosedBy> Of(CarStanding standing, Joint joint, Rung rung, AtHand atHand)
     {
@@ -36,7 +32,10 @@ public static class Gate
         var reach = standing.Car.Reach.FirstOrDefault(one => one.Joint == joint.Id && one.Rung == rung.Id && !one.Reaches);
         if (reach is { Once.Count: 0 })
             return null;
-        var facts = Threats(standing, joint, rung, atHand).Select(threat => threat.Mend).Concat(reach?.Once.Where(fact => !standing.IsTrue(fact)) ?? []).Distinct().Order().ToValueList();
+        var threats = Threats(standing, joint, rung, atHand).ToList();
+        if (threats.Exists(threat => threat.Mend is null))
+            return null;
+        var facts = threats.Select(threat => threat.Mend!.Value).Concat(reach?.Once.Where(fact => !standing.IsTrue(fact)) ?? []).Distinct().Order().ToValueList();
         return facts.Any(fact => fact.Kind == FactKind.Off && standing.Parts[fact.Subject].Fixed) ? null : facts;
     }
 
@@ -59,44 +58,13 @@ public static class Gate
         }
     }
 
-    private static IEnumerable<Threat> Threats(CarStanding standing, Joint joint, Rung rung, AtHand atHand)
+    private static IEnumerable<Burning> Threats(CarStanding standing, Joint joint, Rung rung, AtHand atHand)
     {
-        var burns = (rung.Danger & Danger.Fire) == 0 ? [] : NearBy(standing, joint, acrossZones: true).SelectMany(part => Burns(standing, part));
-        var softens = rung.Danger == Danger.None ? [] : NearBy(standing, joint, acrossZones: false)
-            .Where(part => Softens(part, joint, atHand)).Select(part => new Threat(part, Soft, Fact.Off(part.Id)));
+        var burns = (rung.Danger & Danger.Fire) == 0 ? [] : FireNeeds.Near(standing, joint.Holds).Where(one => !FireNeeds.IsAway(standing, one));
+        var softens = rung.Danger == Danger.None ? [] : SoftParts.Near(standing, joint.Holds)
+            .Where(part => !atHand.Shielded.Contains(part.Id) && !atHand.Shielded.Contains(AtHand.All)).Select(part => new Burning(part, Soft, Fact.Off(part.Id)));
         return burns.Concat(softens);
     }
-
-    private static IEnumerable<Threat> Burns(CarStanding standing, Part part)
-    {
-        if (part.Hazards.Contains(Hazard.Fuel))
-            yield return new(part, "fuel system, still on the car", Fact.Off(part.Id));
-        if (part.Hazards.Contains(Hazard.BrakeFluid) && !standing.IsTrue(Drained))
-            yield return new(part, "brake fluid in it, still on the car", standing.States.ContainsKey(Drained.Subject) ? Drained : Fact.Off(part.Id));
-        if (part.Hazards.Contains(Hazard.Airbag) && !standing.IsTrue(Safe))
-            yield return new(part, "airbag, not made safe", standing.States.ContainsKey(Safe.Subject) ? Safe : Fact.Off(part.Id));
-    }
-
-    private static bool Softens(Part part, Joint joint, AtHand atHand) =>
-        (part.Hazards.Contains(Hazard.Rubber) || part.Hazards.Contains(Hazard.Plastic)) && !joint.Holds.Contains(part.Id)
-        && !atHand.Shielded.Contains(part.Id) && !atHand.Shielded.Contains(AtHand.All);
-
-    private static IEnumerable<Part> NearBy(CarStanding standing, Joint joint, bool acrossZones)
-    {
-        var (small, shells) = (joint.Holds.Where(part => !standing.Parts[part].Fixed).ToList(), joint.Holds.Where(part => standing.Parts[part].Fixed));
-        var (joined, joinedToShell) = (JoinedTo(standing, small), JoinedTo(standing, shells));
-        var zones = small.Select(part => standing.Parts[part].Zone).ToHashSet();
-        var isAlone = zones.Count == 0 || zones.Any(zone => !standing.Zones.TryGetValue(zone, out var known) || known.Near.Count == 0);
-        var around = zones.SelectMany(zone => standing.Zones.TryGetValue(zone, out var known) ? known.Near : []).Concat(zones).ToHashSet();
-        return standing.Parts.Values.Where(part => !standing.IsTrue(Fact.Off(part.Id)) && (joined.Contains(part.Id) || part.Zone == Zone.WholeCar
-            || zones.Contains(part.Zone) || ((acrossZones || joinedToShell.Contains(part.Id)) && (isAlone || around.Contains(part.Zone)))));
-    }
-
-    private static HashSet<string> JoinedTo(CarStanding standing, IEnumerable<string> parts) =>
-        parts.SelectMany(standing.JointsOf).SelectMany(other => other.Holds).ToHashSet();
-
-    /// <param name="Mend">What takes the threat away.</param>
-    private sealed record Threat(Part Part, string Cause, Fact Mend);
 }
 
 /// <summary>What the person at the joint says is ready.</summary>

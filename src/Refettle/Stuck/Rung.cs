@@ -1,25 +1,5 @@
 namespace Refettle.Stuck;
 
-/// <summary>What a try can set alight or melt.</summary>
-[Flags]
-public enum Danger
-{
-    None = 0,
-
-    /// <summary>Heat without flame (induction): rubber, plastic and grease near it suffer.</summary>
-    Heat = 1,
-
-    Flame = 2,
-
-    Spark = 4,
-
-    /// <summary>Cutting: sparks, and whatever lies behind.</summary>
-    Cutting = 8,
-
-    /// <summary>The dangers that need fuel, brake fluid and airbags out of the way.</summary>
-    Fire = Flame | Spark | Cutting,
-}
-
 /// <summary>One try on a ladder.</summary>
 public sealed record Rung
 {

@@ -43,6 +43,44 @@ public sealed class GateTests
         Assert.Empty(Of(Car(Hazard.Fuel, near: ["front"], zone: "rear"), Flame, AtHand.Nothing));
     }
 
+    /// <summary>A distance is the same both ways: it is enough that one of two zones says so.</summary>
+    [Fact]
+    public void A_zone_is_near_when_it_says_so_itself()
+    {
+        var car = Car(Hazard.Fuel, near: ["rear"], zone: "rear");
+        Assert.Empty(Of(car, Flame, AtHand.Nothing));
+        var other = car.Structure with { Zones = [.. car.Structure.Zones, new() { Id = "other", Name = "Other", Near = ["rear"] }] };
+        Assert.NotEmpty(Of(car with { Structure = other }, Flame, AtHand.Nothing));
+    }
+
+    /// <summary>A fuel pipe that starts in another zone and ends at something here.</summary>
+    [Fact]
+    public void What_runs_on_into_a_zone_near_counts_there()
+    {
+        var car = Car(Hazard.Fuel, near: ["rear"], zone: "rear");
+        var ends = car.Structure with
+        {
+            Parts = [.. car.Structure.Parts, new() { Id = "filter", Name = "Filter", Zone = "rear" }],
+            Joints = [.. car.Structure.Joints, new() { Id = "union", Holds = ["tank", "filter"], Ways = [] }],
+        };
+        Assert.NotEmpty(Of(car with { Structure = ends }, Flame, AtHand.Nothing));
+        Assert.Empty(Of(car with { Structure = ends, Done = [Fact.Off("tank")] }, Flame, AtHand.Nothing));
+    }
+
+    /// <summary>A tank that lies on the bench is no safer to cut at.</summary>
+    [Theory]
+    [InlineData(Hazard.Fuel, true)]
+    [InlineData(Hazard.Airbag, true)]
+    [InlineData(Hazard.BrakeFluid, false)]
+    public void What_holds_fuel_or_an_airbag_is_never_worked_on_with_fire(Hazard hazard, bool isClosed)
+    {
+        var car = Car(hazard);
+        var joint = car.Structure.Joints[0] with { Holds = ["tank", "arm"] };
+        var off = new CarStanding(car with { Structure = car.Structure with { Joints = [joint] }, Done = [Fact.Off("tank"), Fact.Off("arm")] });
+        Assert.Equal(isClosed, Gate.Of(off, joint, Flame, AtHand.Nothing).Count > 0);
+        Assert.Equal(isClosed, Gate.OpenedBy(off, joint, Flame, AtHand.Nothing) is null);
+    }
+
     [Fact]
     public void What_a_try_destroys_must_be_in_hand()
     {

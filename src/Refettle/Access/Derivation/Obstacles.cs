@@ -1,3 +1,5 @@
+using Refettle.Access.Fire;
+
 namespace Refettle.Access.Derivation;
 
 /// <summary>Finds out why there is no plan.</summary>
@@ -10,9 +12,26 @@ internal static class Obstacles
         var compilation = Compilation.OfPermissions(standing, question, permissions);
         var answer = solver.Solve(compilation.Problem, cancel);
         if (answer.WayOf is null)
-            return new() { Stuck = Stuck(compilation) };
+            return Of(standing, Stuck(compilation));
         var used = permissions.Where((_, number) => answer.WayOf[compilation.Facts.Count + number] >= 0);
         return new() { Forbidden = used.ToValueList(), Proven = answer.IsOptimal };
+    }
+
+    private static Obstacle Of(CarStanding standing, ValueList<Fact> stuck) => new()
+    {
+        Stuck = stuck,
+        Fire = stuck.Where(fact => fact.Kind == FactKind.Open).SelectMany(fact => Fires(standing, standing.Joints[fact.Subject])).ToValueList(),
+    };
+
+    private static IEnumerable<string> Fires(CarStanding standing, Joint joint)
+    {
+        foreach (var way in joint.Ways.Where(way => (HotWork.Of(way, joint) & Danger.Fire) != 0))
+        {
+            var near = FireNeeds.Near(standing, joint.Holds).Where(one => !FireNeeds.IsAway(standing, one) && (way.Where == WorkPlace.OnCar || one.Mend is null))
+                .Select(one => $"{one.Part.Name} ({one.Cause})").Distinct().Order(StringComparer.Ordinal).ToList();
+            if (near.Count > 0)
+                yield return $"{Wording.JointName(joint, standing)} by {way.Tool}: no flame, sparks or cut near {string.Join(", ", near)}";
+        }
     }
 
     /// <summary>A set of underivable facts in which every way of each needs another of the set: the smallest that growing from any one

@@ -5,6 +5,7 @@ namespace Refettle.Access.Derivation;
 /// <summary>Writes the steps of a plan from ordered ways: words, cautions, what to prop.</summary>
 internal sealed class PlanBuilder(CarStanding standing)
 {
+    private readonly HashSet<string> _gone = [];
     private readonly HashSet<string> _opened = [];
     private readonly HashSet<string> _toLift = [];
     private readonly HashSet<string> _spared = [];
@@ -37,10 +38,12 @@ internal sealed class PlanBuilder(CarStanding standing)
             Stance = _stance,
             Needs = way.Needs.ToValueList(),
             Destroys = way.Way?.Destroys ?? [],
-            Cautions = Cautions.Of(way, standing),
+            Cautions = Cautions.Of(way, standing, _gone),
             Prop = Propping.Of(way, standing, _opened, _toLift, _spared),
             Origin = way.Way?.Origin ?? Workplace.OutOf(way, standing)?.Origin ?? Origin.Default,
         };
+        if (way.Fact.Kind == FactKind.Off)
+            _gone.UnionWith(Fire.FireNeeds.HeldBy(way.Fact, standing));
         if (way.Fact.Kind == FactKind.Open)
             _opened.Add(way.Fact.Subject);
         if (way.Fact.Kind == FactKind.Off && _toLift.Remove(way.Fact.Subject))

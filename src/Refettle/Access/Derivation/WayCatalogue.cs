@@ -1,7 +1,13 @@
+using Refettle.Access.Fire;
+
 namespace Refettle.Access.Derivation;
 
 /// <summary>Lists the ways of any fact of a car: the access model, fact by fact.</summary>
-internal sealed class WayCatalogue(CarStanding standing, ValueList<string> without)
+/// <remarks>A way with flame, sparks or cutting needs all that burns near it away, whatever its sheet says, and is none where that can never be.</remarks>
+/// <param name="standing">The car.</param>
+/// <param name="without">Parts that may not be touched.</param>
+/// <param name="isGated">False for what was done already: how is not judged any more.</param>
+internal sealed class WayCatalogue(CarStanding standing, ValueList<string> without, bool isGated = true)
 {
     private readonly HashSet<string> _without = [.. without];
 
@@ -26,12 +32,16 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
         var fact = Fact.Off(part.Id);
         var forbidden = Touching([part.Id]).ToList();
         var opens = standing.JointsOf(part.Id).Select(joint => Fact.Open(joint.Id));
-        yield return new(fact, "alone", Pricing.Of(part.Out), Needs(opens.Concat(part.Out.Clear)), null)
+        if (FireOf(HotWork.OfTool(part.Out.Tool), [part.Id]) is { } fire)
         {
-            Stance = Stance(part.Out.Clear),
-            Forbidden = forbidden,
-            Uniques = Uniques([part.Id]),
-        };
+            yield return new(fact, "alone", Pricing.Of(part.Out), Needs([.. opens, .. part.Out.Clear, .. fire]), null)
+            {
+                Stance = Stance(part.Out.Clear),
+                Forbidden = forbidden,
+                Uniques = Uniques([part.Id]),
+            };
+        }
+
         foreach (var unit in standing.SubAssembliesOf(part.Id))
         {
             yield return new(fact, $"with {unit.Id}", Cost.Nothing, Needs([Fact.Off(unit.Id)]), null) { Forbidden = forbidden };
@@ -40,11 +50,11 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
 
     private IEnumerable<WaySource> OfUnit(SubAssembly unit)
     {
-        if (unit.Members.Any(part => standing.Parts[part].Fixed))
+        if (unit.Members.Any(part => standing.Parts[part].Fixed) || FireOf(HotWork.OfTool(unit.Out.Tool), unit.Members) is not { } fire)
             yield break;
         var opens = standing.OuterJointsOf(unit).Select(joint => Fact.Open(joint.Id));
         yield return new(
-            Fact.Off(unit.Id), "", Pricing.Of(unit.Out), Needs(opens.Concat(unit.Out.Clear)), null)
+            Fact.Off(unit.Id), "", Pricing.Of(unit.Out), Needs([.. opens, .. unit.Out.Clear, .. fire]), null)
         {
             Stance = Stance(unit.Out.Clear),
             Forbidden = [.. Touching(unit.Members)],
@@ -64,8 +74,10 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
         var touched = Touching(joint.Holds).ToList();
         foreach (var way in joint.Ways)
         {
+            if (FireOf(HotWork.Of(way, joint), joint.Holds, way.Where == WorkPlace.OnBench) is not { } fire)
+                continue;
             var clear = way.Where == WorkPlace.OnBench ? way.Clear.Concat(joint.Holds.Select(Fact.Off)) : way.Clear;
-            yield return new(Fact.Open(joint.Id), way.Id, Pricing.Of(way, standing), Needs(clear), way)
+            yield return new(Fact.Open(joint.Id), way.Id, Pricing.Of(way, standing), Needs(clear.Concat(fire)), way)
             {
                 Stance = Stance(way.Clear),
                 Forbidden = [.. touched, .. Destroying(way)],
@@ -78,12 +90,18 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
         if (state.IsStance && !standing.CanCarry(state))
             yield break;
         foreach (var way in state.Ways)
-            yield return new(Fact.State(state.Id), way.Id, Pricing.Of(way, standing), Needs(way.Clear), way)
+        {
+            if (FireOf(HotWork.Of(way, joint: null), []) is not { } fire)
+                continue;
+            yield return new(Fact.State(state.Id), way.Id, Pricing.Of(way, standing), Needs(way.Clear.Concat(fire)), way)
             {
                 Stance = state.IsStance ? null : Stance(way.Clear),
                 Forbidden = [.. Destroying(way)],
             };
+        }
     }
+
+    private IReadOnlyList<Fact>? FireOf(Danger danger, ValueList<string> held, bool onBench = false) => isGated ? FireNeeds.Of(standing, danger, held, onBench) : [];
 
     private Fact[] Needs(IEnumerable<Fact> facts) => [.. facts.Distinct().Where(fact => !standing.IsTrue(fact))];
 

@@ -8,11 +8,12 @@ public static class RefitCheck
     public static ValueList<Fault> Of(Car car, RefitSheet sheet)
     {
         var faults = new List<Fault>();
+        var alone = sheet.Steps.Where(step => step.Fact.Kind == FactKind.Off).Select(step => step.Fact.Subject).ToHashSet();
         var (off, open, closed) = (Subjects(car, FactKind.Off), Subjects(car, FactKind.Open), new HashSet<string>());
         foreach (var (step, number) in sheet.Steps.Select((step, place) => (step, place + 1)))
         {
             if (step.Fact.Kind == FactKind.Off)
-                faults.AddRange(Fit(car, step.Fact.Subject, number, off));
+                faults.AddRange(Fit(car, step.Fact.Subject, number, off, alone));
             else if (step.Fact.Kind == FactKind.Open)
                 faults.AddRange(Close(car, step.Fact.Subject, number, off, closed));
         }
@@ -29,15 +30,15 @@ public static class RefitCheck
         return [.. car.Done.Where(fact => fact.Kind == kind && known.Contains(fact.Subject)).Select(fact => fact.Subject)];
     }
 
-    /// <summary>A part goes on while what has to be off for its way out is off.</summary>
-    private static IEnumerable<Fault> Fit(Car car, string unit, int number, HashSet<string> off)
+    /// <summary>A part goes on while what has to be off for its way out is off; a member that came off before its sub-assembly goes on by itself.</summary>
+    private static IEnumerable<Fault> Fit(Car car, string unit, int number, HashSet<string> off, HashSet<string> alone)
     {
         var members = car.Structure.SubAssemblies.FirstOrDefault(group => group.Id == unit)?.Members ?? [unit];
         var way = car.Structure.SubAssemblies.FirstOrDefault(group => group.Id == unit)?.Out ?? car.Structure.Parts.First(part => part.Id == unit).Out;
         var before = off.Count;
         foreach (var blocker in way.Clear.Where(need => need.Kind == FactKind.Off && car.Structure.Parts.Any(part => part.Id == need.Subject) && !off.Contains(need.Subject)))
             yield return new($"step {number}", $"{unit} is fitted behind {blocker.Subject}, which is on already", Report);
-        off.ExceptWith(members);
+        off.ExceptWith(members.Where(member => member == unit || !alone.Contains(member)));
         if (off.Count == before)
             yield return new($"step {number}", $"{unit} is on already", Report);
     }

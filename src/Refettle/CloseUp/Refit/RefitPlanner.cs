@@ -33,9 +33,20 @@ public static class RefitPlanner
             var joint = step.Fact.Kind == FactKind.Open ? standing.Joints[step.Fact.Subject] : null;
             yield return new(step.Fact, Says(step, standing), SideOf(step.Fact, standing), step.Place, task.Stance, step.Cost.Close, step.Origin, joint is null ? null : CardOf(joint),
                 memory.Of(step.Fact), memory.PhotosOf(step.Fact), memory.BagsOf(step.Fact),
-                step.Cautions.Concat(step.Prop is { } prop ? [prop] : []).Distinct().ToValueList(), LooksOf(step.Fact, standing.Car, memory));
+                Cautions(step, joint, standing, memory), LooksOf(step.Fact, standing.Car, memory));
         }
     }
+
+    /// <summary>Those of the step; that a weld's gate is closed; and that what was heated at the strip is not fitted again.</summary>
+    private static ValueList<string> Cautions(Step step, Joint? joint, CarStanding standing, StripMemory memory) =>
+    [
+        .. new[]
+        {
+            WeldGate.Says(standing, joint),
+            step.Prop,
+            joint is not null && UsualCautions.IsScrapWhenHeated(joint) && memory.IsHeated(joint) ? UsualCautions.Heated : null,
+        }.OfType<string>().Concat(step.Cautions).Distinct(),
+    ];
 
     private static string Says(Step step, CarStanding standing) => step.Fact.Kind switch
     {

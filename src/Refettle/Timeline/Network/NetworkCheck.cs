@@ -48,7 +48,7 @@ public static class NetworkCheck
         }
 
         var goals = steps.Select(step => step.Fact).Take(1).ToValueList();
-        return goals.Count == 0 ? [] : PlanCheck.Of(whole, Plan(whole, new() { Goals = [] }, steps)).Where(fault => !IsAboutMinutes(fault)).ToValueList();
+        return goals.Count == 0 ? [] : PlanCheck.Of(whole, Plan(whole, new() { Goals = [] }, steps)).Where(fault => !IsAboutMinutes(fault) && !IsAboutFire(fault)).ToValueList();
     }
 
     /// <summary>Each try on the car as it stands then.</summary>
@@ -63,6 +63,8 @@ public static class NetworkCheck
                 done.ExceptWith(task.Steps.Select(step => step.Fact));
             foreach (var closed in task.Kind == TaskKind.Try && task.Rungs.Count > 0 ? Closed(car with { Done = done.ToValueList() }, task, ended) : [])
                 yield return closed;
+            foreach (var unready in task.Kind == TaskKind.Strip ? Unready(new(car), task, ended) : [])
+                yield return unready;
             if (task.Kind is TaskKind.Strip or TaskKind.Try)
                 done.UnionWith(task.Steps.Select(step => step.Fact));
         }
@@ -80,11 +82,31 @@ public static class NetworkCheck
         }
     }
 
+    /// <summary>Ways of the plan with heat or fire: shielded, and what they destroy in hand. What burns near them is the plan's own check.</summary>
+    private static IEnumerable<Fault> Unready(CarStanding standing, WorkTask task, HashSet<string> ended)
+    {
+        foreach (var step in task.Steps.Where(step => HotSteps.IsHot(standing, step)))
+        {
+            var joint = step.Fact.Subject;
+            if (!ended.Any(id => IsNamed(id, $"shield.{joint}")))
+                yield return new($"task {task.Id}", $"{step.Way} is to be used with rubber and plastic not shielded", Report);
+            foreach (var part in step.Destroys.Where(part => HotSteps.MustBeInHand(standing, step) && !IsInHand(task, part, ended)))
+                yield return new($"task {task.Id}", $"{step.Way} is to be used with {part} not in hand", Report);
+        }
+    }
+
+    private static bool IsInHand(WorkTask task, string part, HashSet<string> ended) => task.Parts.Where(place => place.Thing == $"part {part}").ToList() is { Count: > 0 } places
+        ? places.TrueForAll(place => !place.IsWaitedFor || place.ToCome.All(one => ended.Contains($"wait.delivery.{one.Id}")))
+        : ended.Any(id => IsNamed(id, $"wait.delivery.{part}"));
+
     private static bool IsNamed(string id, string name) => id == name || id.StartsWith($"{name}-", StringComparison.Ordinal);
 
     private static bool IsChangeOfStrip(WorkTask task) => task.Kind == TaskKind.Stance && task.Steps.Count > 0;
 
     private static bool IsAboutMinutes(Fault fault) => fault.Found.Contains("by the sheet", StringComparison.Ordinal);
+
+    /// <summary>What was undone with fire is not put together with it; a weld's own gate is judged where it is welded.</summary>
+    private static bool IsAboutFire(Fault fault) => fault.Found.StartsWith(PlanCheck.OnFire, StringComparison.Ordinal);
 
     /// <summary>Stances are priced when they are first entered, as a plan prices them.</summary>
     private static Plan Plan(Car car, Question question, IEnumerable<Step> steps)

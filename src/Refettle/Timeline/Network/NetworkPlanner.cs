@@ -17,7 +17,9 @@ public static class NetworkPlanner
         var refit = new RefitTasks(draft, standing, strip);
         refit.Add(needs);
         KeepAway(draft, standing, refit);
+        WeldGate.Close(draft, standing, strip, refit);
         var parts = new PartsWaits(draft, question.Parts);
+        new HotSteps(draft, standing, strip, parts).Add();
         foreach (var job in question.Jobs)
             new JobTasks(draft, strip, refit).Add(job);
         var work = new PartTasks(draft, standing, strip, refit, parts);
@@ -35,7 +37,7 @@ public static class NetworkPlanner
     /// <summary>What burns stays off until the last try with fire is over.</summary>
     private static void KeepAway(NetworkDraft draft, CarStanding standing, RefitTasks refit)
     {
-        var hot = draft.Tasks.Where(task => task.Kind == TaskKind.Try && task.Rungs.Any(rung => (rung.Danger & Stuck.Danger.Fire) != 0)).Select(task => task.Id).ToList();
+        var hot = draft.Tasks.Where(task => task.Kind == TaskKind.Try && task.Rungs.Any(rung => (rung.Danger & Danger.Fire) != 0)).Select(task => task.Id).ToList();
         foreach (var back in refit.All.Where(id => draft[id].Kind == TaskKind.Refit && draft[id].Steps.Any(step => FireGate.IsSafeguard(standing, step))).ToList())
         {
             foreach (var task in hot)

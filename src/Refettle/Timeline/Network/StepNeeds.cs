@@ -1,4 +1,5 @@
 using Refettle.Access;
+using Refettle.Access.Fire;
 
 namespace Refettle.Timeline.Network;
 
@@ -14,18 +15,15 @@ internal static class StepNeeds
 
     private static IEnumerable<Fact> All(CarStanding standing, Step step) => step.Fact.Kind switch
     {
-        FactKind.Open => OfJoint(standing.Joints[step.Fact.Subject], step.Way),
+        FactKind.Open => OfJoint(standing, standing.Joints[step.Fact.Subject], step.Way),
         FactKind.State => standing.States[step.Fact.Subject].Ways.Where(way => way.Id == step.Way).SelectMany(way => way.Clear),
         FactKind.Free => standing.JointsOf(step.Fact.Subject).Select(joint => Fact.Open(joint.Id)).Prepend(Fact.Off(step.Fact.Subject)),
         FactKind.Reach => standing.Spaces[step.Fact.Subject].ClosedBy.Select(Fact.Off),
         _ => OfUnit(standing, step),
     };
 
-    private static IEnumerable<Fact> OfJoint(Joint joint, string name)
-    {
-        var way = joint.Ways.FirstOrDefault(way => way.Id == name);
-        return (way?.Clear ?? []).Concat(way?.Where == WorkPlace.OnBench ? joint.Holds.Select(Fact.Off) : []);
-    }
+    private static IEnumerable<Fact> OfJoint(CarStanding standing, Joint joint, string name) => joint.Ways.FirstOrDefault(way => way.Id == name) is not { } way ? []
+        : [.. way.Clear, .. way.Where == WorkPlace.OnBench ? joint.Holds.Select(Fact.Off) : [], .. FireNeeds.Of(standing, joint, way) ?? []];
 
     private static IEnumerable<Fact> OfUnit(CarStanding standing, Step step)
     {

@@ -1,10 +1,11 @@
 using Refettle.Access;
 using Refettle.Access.Derivation;
+using Refettle.Access.Fire;
 
 namespace Refettle.Timeline.Network;
 
 /// <summary>The steps that were done already, as far as the car as it stands tells: they are taken back at refit like those still to come.</summary>
-/// <remarks>Which way was used then is not kept with the car: of those that could be used after what was done before, the one that destroys
+/// <remarks>Which way was used then is not kept with the car: of those that could be used after what was done before, the one without fire that destroys
 /// least and closes quickest stands in for it.</remarks>
 internal sealed class StepsDone
 {
@@ -19,7 +20,7 @@ internal sealed class StepsDone
     private StepsDone(CarStanding standing)
     {
         (_standing, _whole) = (standing, new(standing.Car with { Done = [] }));
-        _ways = new(_whole, []);
+        _ways = new(_whole, [], isGated: false);
         _left = [.. standing.Car.Done.Concat(Implied(standing)).Where(fact => !standing.IsStance(fact))];
     }
 
@@ -50,7 +51,7 @@ internal sealed class StepsDone
     };
 
     private WaySource[] Ways(Fact fact) => _waysOf.TryGetValue(fact, out var ways) ? ways
-        : _waysOf[fact] = [.. _ways.Of(fact).OrderByDescending(way => way.IsAllowed).ThenBy(way => way.Way?.Destroys.Count ?? 0).ThenBy(way => way.Cost.Close.Value)];
+        : _waysOf[fact] = [.. _ways.Of(fact).OrderByDescending(way => way.IsAllowed).ThenBy(way => HotWork.Of(way, _whole) & Danger.Fire).ThenBy(way => way.Way?.Destroys.Count ?? 0).ThenBy(way => way.Cost.Close.Value)];
 
     private bool IsOpenTo(WaySource way) => way.Needs.All(need => _true.Contains(need) || _standing.IsStance(need));
 

@@ -95,30 +95,10 @@ internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTa
     private void MakeReady(StuckJoint stuck, string task)
     {
         if (draft[task].Rungs.Any(rung => rung.Danger != Danger.None))
-            Shield(stuck, task);
+            Shields.Add(draft, stuck.Joint.Id, NameOf(stuck), task);
         var things = draft[task].Rungs.SelectMany(rung => rung.Destroys).Distinct().ToList();
         if (things.Count > 0)
             draft.Link(Deliveries.Add(draft, stuck.Joint.Id, $"{string.Join(", ", things)} for {NameOf(stuck)}"), task, why: "in hand before it is destroyed");
-    }
-
-    private void Shield(StuckJoint stuck, string task)
-    {
-        var shield = draft.Add(new()
-        {
-            Id = $"shield.{stuck.Joint.Id}",
-            Kind = TaskKind.Shield,
-            Says = $"Shield rubber and plastic near {NameOf(stuck)}; extinguisher and water at hand",
-            Takes = new(10),
-            Origin = Origin.CommonPractice,
-            Joint = stuck.Joint.Id,
-            Stance = draft[task].Stance,
-            Place = draft[task].Place,
-            Posture = draft[task].Posture,
-            Chance = draft[task].Chance,
-        });
-        foreach (var before in draft.DirectlyBefore(task).ToList())
-            draft.Link(before, shield);
-        draft.Link(shield, task);
     }
 
     private void Refuse(StuckJoint stuck, string task, ValueList<ClosedTry> closed)

@@ -18,7 +18,7 @@ public sealed class NetworkTests
                 continue;
             made++;
             tries += one.Network.Tasks.Count(task => task.Kind == TaskKind.Try);
-            hot += one.Network.Tasks.Count(task => task.Rungs.Any(rung => (rung.Danger & Refettle.Stuck.Danger.Fire) != 0));
+            hot += one.Network.Tasks.Count(task => task.Rungs.Any(rung => (rung.Danger & Danger.Fire) != 0));
             for (var shuffle = 0; shuffle < 3; shuffle++)
             {
                 var faults = NetworkCheck.Of(one.Question.Car, one.Question.Plan.Question, Shuffled(one.Network, new Random(shuffle)));

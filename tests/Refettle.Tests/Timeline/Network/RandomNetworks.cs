@@ -15,7 +15,7 @@ internal static class RandomNetworks
     public static (NetworkQuestion Question, TaskNetwork Network)? Make(int seed, bool isBegun)
     {
         var random = new Random(seed);
-        var car = Rusty(Whole(RandomCars.Make(seed)), random);
+        var car = Rusty(Whole(RandomCars.Make(seed)), random, isHot: seed % 3 == 0);
         var parts = car.Structure.Parts.Where(part => !part.Fixed).ToList();
         Fact Goal() => parts[random.Next(parts.Count)] is var part && random.Next(2) == 0 ? Fact.Off(part.Id) : Fact.Free(part.Id);
         if (isBegun)
@@ -47,7 +47,7 @@ internal static class RandomNetworks
         };
     }
 
-    /// <summary>With stances under their usual names, and welds to the body.</summary>
+    /// <summary>With stances and what makes safe under their usual names.</summary>
     private static Car Whole(Car car) => car with
     {
         Stance = Car.OnWheels,
@@ -56,15 +56,23 @@ internal static class RandomNetworks
             States =
             [
                 .. car.Structure.States,
+                .. new[] { "brakes-drained", "airbags-safe" }.Select(safe => new State { Id = safe, Name = safe, Ways = [new() { Id = "hands", Tool = "hands", Open = new(9), Close = new(9) }] }),
                 .. car.Structure.States.Any(state => state.Id == Car.OnWheels) ? [] : new[] { new State { Id = Car.OnWheels, Name = "On its wheels", IsStance = true, Ways = [new() { Id = "jack", Tool = "jack", Open = new(10) }] } },
             ],
         },
     };
 
-    private static Car Rusty(Car car, Random random)
+    /// <param name="isHot">Some ways by cut-off wheel, some welds.</param>
+    private static Car Rusty(Car car, Random random, bool isHot)
     {
         var hazards = car.Structure.Parts.Select(part => random.Next(5) == 0 ? part with { Hazards = [(Hazard)random.Next(5)] } : part);
-        var joints = car.Structure.Joints.Select(joint => joint with { SingleUse = random.Next(4) == 0, AtRideHeight = random.Next(6) == 0, Kind = random.Next(8) == 0 ? JointKind.Weld : JointKind.Bolt });
+        var joints = car.Structure.Joints.Select(joint => joint with
+        {
+            SingleUse = random.Next(4) == 0,
+            AtRideHeight = random.Next(6) == 0,
+            Kind = random.Next(8) == 0 && isHot ? JointKind.Weld : JointKind.Bolt,
+            Ways = joint.Ways.Select(way => isHot && way.Tool == "tool 4" ? way with { Tool = "cut-off wheel", Open = new(1), Close = new(1) } : way).ToValueList(),
+        });
         var tries = car.Structure.Joints.Where(_ => random.Next(4) == 0).Select(joint => new Try(joint.Id, random.Next(2) == 0 ? "hands" : "coil", null, false, null));
         return car with
         {

@@ -1,0 +1,37 @@
+namespace Refettle.Access.Fire;
+
+/// <summary>What is near the place where parts are worked on.</summary>
+/// <remarks>
+/// For heat: what the parts are joined to, and what is in their zone. For flame, sparks and cutting besides all that is in the zones said to be
+/// near, whichever of two zones says so; where a zone says nothing, the whole car. A body shell is as large as the car: what hangs on it counts in the zones around only, and
+/// so does everything else that flame could reach. A pipe or cable lies in one zone by the sheet and runs on to what it is joined to: it counts in all their zones.
+/// </remarks>
+public static class Nearness
+{
+    /// <param name="standing">The car; what is off counts too.</param>
+    /// <param name="held">The parts that are worked on; none for work that has no place: then everything is near.</param>
+    /// <param name="acrossZones">For flame, sparks and cutting.</param>
+    public static IEnumerable<Part> Of(CarStanding standing, ValueList<string> held, bool acrossZones)
+    {
+        var (small, shells) = (held.Where(part => !standing.Parts[part].Fixed).ToList(), held.Where(part => standing.Parts[part].Fixed));
+        var (joined, joinedToShell) = (JoinedTo(standing, small), JoinedTo(standing, shells));
+        var zones = small.Select(part => standing.Parts[part].Zone).ToHashSet();
+        var isAlone = zones.Count == 0 || zones.Any(zone => !standing.Zones.TryGetValue(zone, out var known) || known.Near.Count == 0);
+        var around = Around(standing, zones);
+        return standing.Parts.Values.Where(part => joined.Contains(part.Id) || part.Zone == Zone.WholeCar || zones.Contains(part.Zone)
+            || (acrossZones ? isAlone || RunsThrough(standing, part).Any(around.Contains) : joinedToShell.Contains(part.Id) && (isAlone || around.Contains(part.Zone))));
+    }
+
+    private static HashSet<string> Around(CarStanding standing, HashSet<string> zones) =>
+    [
+        .. zones,
+        .. zones.SelectMany(zone => standing.Zones.TryGetValue(zone, out var known) ? known.Near : []),
+        .. standing.Zones.Values.Where(zone => zone.Near.Any(zones.Contains)).Select(zone => zone.Id),
+    ];
+
+    private static IEnumerable<string> RunsThrough(CarStanding standing, Part part) => standing.JointsOf(part.Id).SelectMany(joint => joint.Holds)
+        .Select(name => standing.Parts[name]).Where(other => !other.Fixed).Select(other => other.Zone).Prepend(part.Zone);
+
+    private static HashSet<string> JoinedTo(CarStanding standing, IEnumerable<string> parts) =>
+        parts.SelectMany(standing.JointsOf).SelectMany(other => other.Holds).ToHashSet();
+}
