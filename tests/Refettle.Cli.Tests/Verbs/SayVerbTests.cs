@@ -9,7 +9,7 @@ public sealed class SayVerbTests
         var before = bench.Json("log", "--most", "0").GetProperty("lines").GetArrayLength();
         Assert.Contains("1 finding: part damper, drips, 2 new into the basket", bench.Out("say", "damper leaks, need 2"), StringComparison.Ordinal);
         Assert.Equal(before, bench.Json("log", "--most", "0").GetProperty("lines").GetArrayLength());
-        Assert.Equal("Kept: finding: part damper, drips, 2 new into the basket.\n", bench.Out("say", "damper leaks, need 2", "--keep", "1"));
+        Assert.StartsWith("Kept: finding: part damper, drips, 2 new into the basket.\n", bench.Out("say", "damper leaks, need 2", "--keep", "1"), StringComparison.Ordinal);
         Assert.Contains("drips", bench.Out("log"), StringComparison.Ordinal);
         Assert.Contains("part damper: damper shiny", bench.Out("say", "damper shiny", "--keep", "1") + bench.Out("log"), StringComparison.Ordinal);
     }
