@@ -122,7 +122,7 @@ public static class RefettleHost
         PairingRoutes.Map(app, api, doorway, options.Certificate?.Authority);
         TimelineRoutes.Map(api);
         ScopeRoutes.Map(api);
-        DiscoveryRoutes.Map(api);
+        DiscoveryRoutes.Map(api, options.Kits);
         JudgingRoutes.Map(api, options.Ladders);
         SaleRoutes.Map(api);
         ForecastRoutes.Map(api);

@@ -47,10 +47,12 @@ public static class KitReader
         var braces = holes.Select(hole => hole.Name).Concat(["p", "side", "Side", "zone"]).ToHashSet();
         var body = new Fields(root, "kit", new(faults, Origin.CommonPractice, braces));
         var template = StructureReader.Read(body, places, "{zone}");
-        Fields.Done(head, body);
+        var offers = new Fields(root, "kit", new(faults, Origin.CommonPractice, new HashSet<string> { "p", "side", "Side" }));
+        var whileOpen = StructureReader.Each(offers, "while-open", "offer", places, (id, fields) => Offer(id, fields, template));
+        Fields.Done(head, body, offers);
         CheckJoins(body, template);
         CheckUse(kit, root, faults, places);
-        return kit with { Template = template };
+        return kit with { Template = template, WhileOpen = whileOpen };
     }
 
     private static Hole Hole(string name, Fields fields) => new()
@@ -61,6 +63,18 @@ public static class KitReader
         IsOptional = fields.Flag("optional"),
         Side = HoleSideOf(fields),
     };
+
+    /// <summary>A job that may be worth doing while the kit is open; it opens things of the kit.</summary>
+    private static Job Offer(string id, Fields fields, Structure template)
+    {
+        var job = JobReader.Read(id, fields);
+        var own = template.Parts.Select(part => part.Id).Concat(template.Joints.Select(joint => joint.Id)).Concat(template.Spaces.Select(space => space.Id)).Concat(template.SubAssemblies.Select(unit => unit.Id)).ToHashSet();
+        if (job.Goals.Count == 0)
+            fields.Missing("goals", "what has to be open for it, like [reach(plenum)]");
+        foreach (var goal in job.Goals.Where(goal => !own.Contains(goal.Subject)))
+            fields.Fault(fields.Take("goals")!, $"its goal {goal} names nothing of this kit", fields.Context.Faults.Suggest(goal.Subject, own, "Name a part, joint or space of the kit."));
+        return job with { Wish = Wish.Maybe };
+    }
 
     /// <summary>The sub-assemblies of other kits that parts of this one belong to, by role.</summary>
     private static IEnumerable<Hole> Joins(Fields head)

@@ -22,7 +22,7 @@ public sealed partial class CoreTests
         ["Stock"] = ["Logbook", "Access", "Stuck", "Bench", "Timeline", "Forecast"],
         ["Ledger"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline", "Forecast", "Stock"],
         ["CloseUp"] = ["Logbook", "Access", "Bench", "Judging", "Timeline"],
-        ["Discovery"] = ["Logbook", "Access", "Stuck", "Judging", "Scope", "Timeline", "Stock"],
+        ["Discovery"] = ["Logbook", "Kits", "Access", "Stuck", "Judging", "Scope", "Timeline", "Stock"],
         ["QuickLine"] = ["Logbook"],
         ["Bags"] = ["Logbook"],
         ["SaleFile"] = ["Logbook", "Access", "Judging", "Scope", "Timeline", "Stock", "CloseUp"],

@@ -18,11 +18,14 @@ public sealed class AxeTests(Bench bench) : IClassFixture<Bench>
     [NeedsChromiumFact]
     public Task On_a_laptop_axe_finds_nothing() => NothingFoundAsync(Looks.Laptop(), "laptop");
 
-    private async Task NothingFoundAsync(BrowserNewContextOptions screen, string called)
+    [NeedsChromiumFact]
+    public Task On_the_pages_of_the_scope_axe_finds_nothing() => NothingFoundAsync(Looks.Phone(), "scope", ScopeTour.WalkAsync);
+
+    private async Task NothingFoundAsync(BrowserNewContextOptions screen, string called, Func<Visit, Func<string, Task>, Task>? walk = null)
     {
         await using var visit = await bench.VisitAsync(screen);
         var found = new List<string>();
-        await Tour.WalkAsync(visit, async name =>
+        await (walk ?? Tour.WalkAsync)(visit, async name =>
         {
             foreach (var (theme, time) in new[] { (ColorScheme.Dark, "dark"), (ColorScheme.Light, "light") })
             {

@@ -30,6 +30,7 @@ internal static class Tour
         await visit.GoAsync("close");
         await page.GetByRole(AriaRole.Heading, new() { Name = "Before the road" }).WaitForAsync();
         await look("close");
+        await ScopeTour.WalkAsync(visit, look);
         await StockTour.WalkAsync(visit, look);
         await visit.GoAsync("more");
         await page.GetByRole(AriaRole.Link, new() { Name = "all cars" }).ClickAsync();

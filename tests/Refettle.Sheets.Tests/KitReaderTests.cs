@@ -14,7 +14,30 @@ public sealed class KitReaderTests
         Assert.Equal([Spot.FrontLeft, Spot.FrontRight, Spot.RearLeft, Spot.RearRight], kit.Value.Spots);
         Assert.Equal(["hub", "wheel", "pipe"], kit.Value.Holes.Select(hole => hole.Name));
         Assert.Equal(Origin.CommonPractice, kit.Value.Template.Joints[0].Ways[0].Origin);
+        var offer = Assert.Single(kit.Value.WhileOpen);
+        Assert.Equal(("{p}cylinder-renewed", Wish.Maybe, Origin.CommonPractice), (offer.Id, offer.Wish, offer.Origin));
+        Assert.Equal([Fact.Free("{p}cylinder")], offer.Goals);
         Assert.Equal(Origin.Default, kit.Value.Template.Joints.Single(joint => joint.Id == "{p}cylinder-bolts").Ways[0].Origin);
+    }
+
+    [Fact]
+    public void Offers_open_things_of_the_kit_and_fill_no_holes()
+    {
+        Assert.Equal(
+        [
+            (8, 20, "its goal reach(plenm) names nothing of this kit"), (9, 8, "goals is missing"), (10, 17, "{body} is neither p, side, Side, zone nor a hole of this kit"),
+        ], Faults("""
+            refettle-kit: 1
+            kit: scuttle
+            name: Scuttle
+            origin: Test
+            parts: { panel: }
+            spaces: { plenum: { closed-by: [panel] } }
+            while-open:
+              coated: { goals: [reach(plenm)] }
+              wax: { work: 5 min }
+              hole: { name: "At {body}", goals: [off(panel)] }
+            """).Select(fault => (fault.Line, fault.Column, fault.Found)));
     }
 
     [Fact]

@@ -25,8 +25,8 @@ internal static class ScopeVerb
 
     public static Command Make(Desk desk) => new Command("scope", "Which jobs are worth doing with what you have to spend.")
     {
-        _budget, _hours, _by, _perHour, _perPoint, _also, _leave, _try, _frontier, _points, _keep,
-    }.Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(Question(desk, parsed, open.Car), question =>
+        _budget, _hours, _by, _perHour, _perPoint, _also, _leave, _try, _frontier, _points, _keep, SinceOpen.Asked, SinceOpen.Take,
+    }.Answers(desk, parsed => desk.WithCar(parsed, open => SinceOpen.IsAsked(parsed) ? SinceOpen.Answer(desk, parsed, open) : Reply.To(Question(desk, parsed, open.Car), question =>
         ScopeQuestionCheck.Of(open.Car, question) is { Count: > 0 } faults ? Reply.Bad(faults)
             : parsed.GetValue(_try) is { } job ? Tried(desk, open.Car, question, job)
             : parsed.GetResult(_frontier) is { Implicit: false } ? Frontier(desk, parsed, open.Car, question)

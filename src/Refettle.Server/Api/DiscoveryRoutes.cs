@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Mvc;
 using NodaTime;
 using Refettle.Access;
 using Refettle.Discovery;
+using Refettle.Kits;
 using Refettle.Logbook;
 using Refettle.Scope;
 using Refettle.Server.Guards;
@@ -16,7 +17,17 @@ internal static class DiscoveryRoutes
     /// <summary>Longer nobody waits with a part in his hand; what is not worked out by then is told.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(6);
 
-    public static void Map(IEndpointRouteBuilder api) => api.MapPost("cars/{car}/difference", (
+    /// <param name="kits">Those that may tell what is worth doing.</param>
+    public static void Map(IEndpointRouteBuilder api, ValueList<Kit> kits)
+    {
+        api.MapPost("cars/{car}/since-open", (string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken left) =>
+            QuestionRoutes.AnswerAsync<IAccessPlanner, SinceOpenAsked, SinceOpenAnswer>(car, request, garage, planner, (of, asked) => QuestionCheck.Of(of, new() { Goals = asked.Goals }),
+                (planning, of, asked, stop) => new SinceOpenPlanner(planning).Of(new() { Car = of, Goals = asked.Goals, Kits = kits }, stop), left))
+            .WithMetadata(new BodyLimit(QuestionRoutes.MostBytes));
+        MapDifference(api);
+    }
+
+    private static void MapDifference(IEndpointRouteBuilder api) => api.MapPost("cars/{car}/difference", (
             string car, HttpRequest request, Garage garage, TimelineTools tools, [FromServices] IAccessPlanner? planner, [FromServices] IScopePlanner? scoper, CancellationToken left) =>
             QuestionRoutes.MadeAsync<DifferenceAsked, OutlookDifference>(car, request, garage, planner, "There is no difference to tell",
                 (planning, history, asked) => Made(garage, history, asked, tools, new(planning, scoper), left), left))

@@ -64,6 +64,8 @@ public sealed class ServerApi(HttpClient http)
 
     public Task<Reply<Brake>> BrakeAsync(string car, BrakeQuestion question) => PostAsync<Brake>($"api/cars/{car}/scope/add", question);
 
+    public Task<Reply<SinceOpenAnswer>> SinceOpenAsync(string car, SinceOpenAsked asked) => PostAsync<SinceOpenAnswer>($"api/cars/{car}/since-open", asked);
+
     public Task<Reply<OutlookDifference>> DifferenceAsync(string car, DifferenceAsked asked) => PostAsync<OutlookDifference>($"api/cars/{car}/difference", asked);
 
     public Task<Reply<ShownForecast>> ForecastAsync(string car, ForecastAsked asked) => PostAsync<ShownForecast>($"api/cars/{car}/forecast", asked);

@@ -24,6 +24,7 @@ public static class RoomList
         new(When, "Spells", "When you are in the garage, and the date to meet.", "spells"),
         new(Comes, "Other ways", "The next best plans, and what else comes within reach.", "others"),
         new(Worth, "Scope", "Jobs, what each takes given the rest, what fits your days and money.", "scope"),
+        new(Worth, "New job", "What you may want done: its worth, its work, what has to be open for it.", "job"),
         new(Stuck, "Stuck joints", "What to try next on a joint that will not open, and which soaks are running.", "stuck"),
         new(Stuck, "Open up or try first", "Whether to open things up before stuck joints are tried.", "open-up"),
         new(Like, "Walk round", "What is found of a part, in a word or as a reading.", "walk"),

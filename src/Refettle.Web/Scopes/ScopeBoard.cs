@@ -29,6 +29,9 @@ public sealed record ScopeBoard(Car Car, ScopeQuestion Question, ScopeAnswer? An
 
     public IEnumerable<JobLine> In => Answer is null ? [] : Answer.Chosen.Select(id => Line(id, null));
 
+    /// <summary>What the jobs that are in open.</summary>
+    public ValueList<Fact> Opened => Answer is null ? [] : Answer.Chosen.SelectMany(id => Car.Jobs.First(job => job.Id == id).Goals).Distinct().ToValueList();
+
     public IEnumerable<JobLine> Out => Answer is null ? [] : Answer.Left.Select(left => Line(left.Job, left.Why));
 
     public IEnumerable<string> First => (Reasons?.First ?? []).Select(first =>

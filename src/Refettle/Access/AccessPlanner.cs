@@ -10,6 +10,13 @@ public sealed class AccessPlanner(IDerivationSolver solver) : IAccessPlanner
     public Plan Reach(Car car, Question question, CancellationToken cancel = default) =>
         Reach(new CarStanding(car), question, cancel);
 
+    public (Cost Cost, bool Proven)? Price(Car car, Question question, CancellationToken cancel = default)
+    {
+        var compilation = Compilation.Of(new CarStanding(car), question);
+        var answer = solver.Solve(compilation.Problem, cancel);
+        return answer.WayOf is null ? null : (compilation.CostOf(answer, car.Settings), answer.IsOptimal);
+    }
+
     public WithinAnswer Within(Car car, Question question, int most = 20, CancellationToken cancel = default)
     {
         var plan = Reach(car, question, cancel);

@@ -8,6 +8,10 @@ public interface IAccessPlanner
     /// <summary>The least-cost plan that reaches the goals.</summary>
     Plan Reach(Car car, Question question, CancellationToken cancel = default);
 
+    /// <summary>The least cost of reaching the goals, without the plan; null when they cannot be reached.</summary>
+    (Cost Cost, bool Proven)? Price(Car car, Question question, CancellationToken cancel = default) =>
+        Reach(car, question, cancel) is { Status: not PlanStatus.Impossible } plan ? (plan.Cost, plan.Status == PlanStatus.Optimal) : null;
+
     /// <summary>Parts and spaces that come within reach of a plan, cheapest first.</summary>
     /// <param name="most">At most this many, 1 or more.</param>
     WithinAnswer Within(Car car, Question question, int most = 20, CancellationToken cancel = default);

@@ -46,6 +46,9 @@ public sealed record Cost(Minutes Open, Minutes Close, Minutes Destroyed, Minute
 
     public Minutes Total => Open + Close + Destroyed + Unique;
 
+    public static Cost operator -(Cost left, Cost right) =>
+        new(left.Open - right.Open, left.Close - right.Close, left.Destroyed - right.Destroyed, left.Unique - right.Unique);
+
     public static Cost operator +(Cost left, Cost right) =>
         new(left.Open + right.Open, left.Close + right.Close, left.Destroyed + right.Destroyed, left.Unique + right.Unique);
 }

@@ -31,11 +31,6 @@ internal sealed class Surroundings(IDerivationSolver solver, Car car, Question q
     {
         var compilation = Compilation.Of(after, question with { Goals = [fact] });
         var answer = solver.Solve(compilation.Problem, cancel);
-        if (answer.WayOf is null)
-            return null;
-        var chosen = compilation.Chosen(answer).ToList();
-        var uniques = Pricing.OfUniques(chosen.SelectMany(way => way.Uniques).Distinct().Count(), car.Settings);
-        var cost = chosen.Aggregate(uniques, (sum, way) => sum + way.Cost);
-        return new(fact, Wording.NameOf(fact, after), cost, answer.IsOptimal);
+        return answer.WayOf is null ? null : new(fact, Wording.NameOf(fact, after), compilation.CostOf(answer, car.Settings), answer.IsOptimal);
     }
 }

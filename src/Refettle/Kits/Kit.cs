@@ -24,6 +24,9 @@ public sealed record Kit
 
     /// <summary>What it brings. Texts may hold <c>{p}</c>, <c>{side}</c>, <c>{Side}</c>, <c>{zone}</c> and the names of holes in braces.</summary>
     public Structure Template { get; init; } = Structure.Empty;
+
+    /// <summary>What is worth doing while it is open, as jobs that may be entered. Texts may hold <c>{p}</c>, <c>{side}</c> and <c>{Side}</c>.</summary>
+    public ValueList<Job> WhileOpen { get; init; } = [];
 }
 
 /// <summary>A connection to a part that the car has or will have.</summary>

@@ -48,4 +48,11 @@ public sealed record FrontierQuestion(ScopeQuestion Question, ScopeLimit Limit, 
 
 /// <summary>Asks whether a job fits.</summary>
 /// <param name="Beside">The jobs that are in.</param>
-public sealed record BrakeQuestion(ScopeQuestion Question, string Job, ValueList<string> Beside);
+public sealed record BrakeQuestion(ScopeQuestion Question, string Job, ValueList<string> Beside)
+{
+    /// <summary>The job as it would be entered; null for one that the car has.</summary>
+    public Job? As { get; init; }
+
+    /// <summary>The car with that job.</summary>
+    public Car With(Car car) => As is null ? car : car with { Jobs = car.Jobs.Where(known => known.Id != As.Id).Append(As).ToValueList() };
+}

@@ -74,4 +74,19 @@ public sealed class ScopeVerbTests
         Assert.True(points[^1] > points[0]);
         Assert.Contains("Every point is proven", bench.Out("scope", "--frontier"), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Since_it_is_open_more_is_offered_and_taken_as_a_maybe()
+    {
+        using var bench = new Bench().WithCar();
+        Assert.Equal(ExitCode.Faults, bench.Run("scope", "--since-open"));
+        Assert.Contains("Choose jobs", bench.Error, StringComparison.Ordinal);
+        var offers = bench.Json("scope", "--since-open", "off(axle)").GetProperty("offers").EnumerateArray().ToList();
+        var space = Assert.Single(offers, offer => offer.GetProperty("job").GetProperty("id").GetString() == "look-above-axle");
+        Assert.Equal(0, space.GetProperty("now").GetProperty("total").GetDecimal());
+        Assert.True(space.GetProperty("later").GetProperty("total").GetDecimal() > 0);
+        Assert.Equal(ExitCode.Good, bench.Run("scope", "--since-open", "off(axle)", "--take", "look-above-axle"));
+        Assert.Equal("maybe", bench.Json("job", "list").GetProperty("jobs")[0].GetProperty("wish").GetString());
+        Assert.Equal(ExitCode.Faults, bench.Run("scope", "--since-open", "off(axle)", "--take", "nothing-such"));
+    }
 }

@@ -31,6 +31,13 @@ internal sealed class Compilation
     public IEnumerable<WaySource> Chosen(DerivationAnswer answer) =>
         answer.WayOf!.Where(way => way >= 0 && way < Ways.Count).Select(way => Ways[way]);
 
+    /// <summary>What they cost, with the owner's penalty for each unique part that comes off.</summary>
+    public Cost CostOf(DerivationAnswer answer, Settings settings)
+    {
+        var chosen = Chosen(answer).ToList();
+        return chosen.Aggregate(Pricing.OfUniques(chosen.SelectMany(way => way.Uniques).Distinct().Count(), settings), (sum, way) => sum + way.Cost);
+    }
+
     /// <remarks>What several ways may call for but is charged once (a permission, a unique part taken off) is a fact of its own, made true by
     /// a way that needs nothing. These facts and ways come last.</remarks>
     private static Compilation Build(
