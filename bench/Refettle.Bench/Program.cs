@@ -10,6 +10,7 @@ Dictionary<string, Func<string[], int>> verbs = new()
     ["first-schedule"] = FirstScheduleTime.Run,
     ["holds"] = HoldsTime.Run,
     ["kit-times"] = KitTimes.Run,
+    ["numbers"] = NumberTimes.Run,
     ["kill-writer"] = KillWriter.Run,
     ["load"] = Load.Run,
     ["open-log"] = OpenLog.Run,
