@@ -14,8 +14,6 @@ public sealed record SalePaper(SaleDocument Document, string Car, Structure Stru
     /// <summary>Told how much is laid out, 0 to 1.</summary>
     public IProgress<double>? Progress { get; init; }
 
-    internal int PictureCount => Document.Sections.SelectMany(section => section.Blocks).OfType<Pictures>().Sum(pictures => pictures.Shown.Count);
-
     /// <summary>The sealed record alone, as text.</summary>
     internal void WriteRecord(TextWriter text) =>
         SealedRecord.Write(text, Car, Document.Made, Document.Entries.Select(entry => entry.Given).ToList(), Privacy.LeftOut, Key);

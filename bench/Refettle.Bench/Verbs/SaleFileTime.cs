@@ -11,7 +11,7 @@ using SkiaSharp;
 namespace Refettle.Bench.Verbs;
 
 /// <summary>How long a sale file of many entries and photos takes and how much memory; and how long a sealed record takes to verify.
-/// <c>sale-file [ENTRIES [PHOTOS]]</c>, <c>verify [ENTRIES]</c>. Peer: sha256sum over the same bytes.</summary>
+/// <c>sale-file [ENTRIES [PHOTOS [pdf|html]]]</c>, <c>verify [ENTRIES]</c>. Peer: sha256sum over the same bytes.</summary>
 internal static class SaleFileTime
 {
     private const string Car = "heron";
@@ -23,7 +23,7 @@ internal static class SaleFileTime
         var names = Enumerable.Range(0, photos).Select(i => Photo(place, i)).ToList();
         var history = CarHistory.Of(Car, BigLog.Entries(Car, entries));
         Console.WriteLine($"{Machine.Line}; {entries} entries, {photos} photos of 2000 x 1500 pixels, {names.Sum(name => new FileInfo(name).Length) / 1e6:0.0} MB");
-        foreach (var (form, write) in new (string, Action<Stream, SalePaper>)[] { ("pdf", PdfPaper.Write), ("html", HtmlPaper.Write) })
+        foreach (var (form, write) in new (string, Action<Stream, SalePaper>)[] { ("pdf", PdfPaper.Write), ("html", HtmlPaper.Write) }.Where(one => arguments.Length < 3 || arguments[2] == one.Item1))
         {
             var file = place.File($"sale.{form}");
             var watch = Stopwatch.StartNew();

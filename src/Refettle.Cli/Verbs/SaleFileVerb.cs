@@ -46,7 +46,8 @@ internal static class SaleFileVerb
         var written = new List<string>();
         foreach (var (form, file) in Forms.Zip(files).Where(pair => pair.Second is not null))
         {
-            var result = BinaryFile.Write(desk.PathOf(file!), stream => form.Write(stream, paper));
+            var told = paper with { Progress = new Telling(desk.Around, file!) };
+            var result = BinaryFile.Write(desk.PathOf(file!), stream => form.Write(stream, told));
             if (!result.IsGood)
                 return Reply.Bad(result.Faults);
             written.Add(result.Value);
@@ -55,5 +56,19 @@ internal static class SaleFileVerb
         var leftOut = paper.Privacy.LeftOut;
         return Reply.Said($"{paper.Document.Entries.Count} entries sealed; written to {string.Join(" and ", written)}. {(leftOut.Count == 0 ? "" : $"Left out: {string.Join(", ", leftOut)}. ")}Read it before you give it away.\nKey: {paper.Document.Fingerprint}",
             new { car = paper.Car, entries = paper.Document.Entries.Count, files = written, leftOut, fingerprint = paper.Document.Fingerprint });
+    }
+
+    /// <summary>A line on the error stream at most every second, while a person watches.</summary>
+    private sealed class Telling(Surroundings around, string file) : IProgress<double>
+    {
+        private long _last = around.Clock.GetTimestamp();
+
+        public void Report(double value)
+        {
+            if (!around.IsWatched || around.Clock.GetElapsedTime(_last) < TimeSpan.FromSeconds(1))
+                return;
+            _last = around.Clock.GetTimestamp();
+            around.Error.WriteLine($"\r{file}: {value:0 %} …");
+        }
     }
 }

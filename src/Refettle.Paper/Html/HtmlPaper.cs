@@ -7,6 +7,9 @@ namespace Refettle.Paper.Html;
 /// <summary>The sale file as one page that needs no network and no script: words, pictures and the sealed record in one file.</summary>
 public static class HtmlPaper
 {
+    /// <summary>Letters of a picture that are written at a time: four for three bytes.</summary>
+    private const int Coded = 1 << 14;
+
     private const string Policy = "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
 
     /// <param name="file">Can be sought in; it is left open.</param>
@@ -20,7 +23,8 @@ public static class HtmlPaper
     private sealed class Page(TextWriter text, SalePaper paper)
     {
         private readonly SaleDocument _document = paper.Document;
-        private int _pictures;
+        private readonly PicturesAhead _pictures = new(paper);
+        private readonly char[] _coded = new char[Coded];
 
         public void Write()
         {
@@ -78,28 +82,34 @@ public static class HtmlPaper
         private void Pictures(Pictures pictures)
         {
             text.WriteLine("<div class=\"pictures\">");
-            foreach (var picture in pictures.Shown)
-            {
-                Picture(picture);
-                paper.Progress?.Report(0.9 * ++_pictures / paper.PictureCount);
-            }
-
+            foreach (var (picture, bytes) in _pictures.Of(pictures))
+                Picture(picture, bytes);
             text.WriteLine("</div>");
         }
 
-        private void Picture(Picture picture)
+        private void Picture(Picture picture, byte[]? bytes)
         {
             var caption = $"{Safe(picture.Caption)} {Rests([picture.Entry])}";
-            if (paper.Pictures.Read(picture.Name, SalePaper.PicturePixels) is not { } bytes)
+            if (bytes is null)
             {
                 text.WriteLine($"<figure><figcaption>{caption} The picture is not on the machine that made this file.</figcaption></figure>");
                 return;
             }
 
             text.Write($"<figure><img alt=\"{Safe(picture.Caption)}\" width=\"{picture.Width}\" height=\"{picture.Height}\" loading=\"lazy\" src=\"data:image/jpeg;base64,");
-            for (var at = 0; at < bytes.Length; at += 48_000)
-                text.Write(Convert.ToBase64String(bytes, at, Math.Min(48_000, bytes.Length - at)));
+            Code(bytes);
             text.WriteLine($"\"><figcaption>{caption}</figcaption></figure>");
+        }
+
+        private void Code(ReadOnlySpan<byte> bytes)
+        {
+            while (bytes.Length > 0)
+            {
+                var piece = bytes[..Math.Min(bytes.Length, Coded / 4 * 3)];
+                Convert.TryToBase64Chars(piece, _coded, out var written);
+                text.Write(_coded, 0, written);
+                bytes = bytes[piece.Length..];
+            }
         }
 
         private void Log()

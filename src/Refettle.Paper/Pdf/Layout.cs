@@ -17,7 +17,7 @@ internal sealed class Layout(PdfDocument document, SalePaper paper) : IDisposabl
     private static readonly Lettering Small = new(8);
 
     private readonly Pages _pages = new(document);
-    private int _pictures;
+    private readonly PicturesAhead _pictures = new(paper);
 
     public void Write()
     {
@@ -105,14 +105,14 @@ internal sealed class Layout(PdfDocument document, SalePaper paper) : IDisposabl
     /// <summary>Two beside each other.</summary>
     private void Pictures(Pictures pictures)
     {
-        foreach (var pair in pictures.Shown.Chunk(2))
+        foreach (var pair in _pictures.Of(pictures).Chunk(2))
         {
             var width = (_pages.Width - PictureGap) / 2;
-            var captions = pair.Select(picture => Small.Lines($"{picture.Caption} [{picture.Entry}]", width)).ToArray();
+            var captions = pair.Select(one => Small.Lines($"{one.Picture.Caption} [{one.Picture.Entry}]", width)).ToArray();
             var below = captions.Max(lines => lines.Count) * Small.Line;
             _pages.Need(PictureHeight + below);
             for (var i = 0; i < pair.Length; i++)
-                Picture(pair[i], Pages.Left + (i * (width + PictureGap)), width);
+                Picture(pair[i].Bytes, Pages.Left + (i * (width + PictureGap)), width);
             _pages.Space(PictureHeight + 3);
             Captions(captions, width);
             _pages.Space(6);
@@ -133,16 +133,15 @@ internal sealed class Layout(PdfDocument document, SalePaper paper) : IDisposabl
         }
     }
 
-    private void Picture(Picture picture, double x, double width)
+    private void Picture(byte[]? bytes, double x, double width)
     {
-        paper.Progress?.Report(0.9 * ++_pictures / paper.PictureCount);
-        if (paper.Pictures.Read(picture.Name, SalePaper.PicturePixels) is not { } bytes)
+        if (bytes is null)
         {
             _pages.Put("The picture is not on the machine that made this file.", Small, x);
             return;
         }
 
-        using var image = XImage.FromStream(new MemoryStream(bytes));
+        using var image = XImage.FromStream(new MemoryStream(bytes, 0, bytes.Length, writable: false, publiclyVisible: true));
         var scale = Math.Min(width / image.PixelWidth, PictureHeight / image.PixelHeight);
         _pages.Picture(image, x, image.PixelWidth * scale, image.PixelHeight * scale);
     }
