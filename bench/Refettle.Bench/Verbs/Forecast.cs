@@ -17,15 +17,23 @@ internal static class Forecast
         var futures = new Option<int>("--futures") { DefaultValueFactory = _ => 200_000 };
         var peer = new Option<int>("--peer-futures") { DefaultValueFactory = _ => 20_000, Description = "0 leaves the peer out." };
         var chunk = new Option<int>("--chunk") { DefaultValueFactory = _ => 2_000, Description = "Futures that the peer plays at a time." };
-        var command = new RootCommand { sizes, futures, peer, chunk };
-        command.SetAction(parsed => All(parsed.GetRequiredValue(sizes), parsed.GetValue(futures), parsed.GetValue(peer), parsed.GetValue(chunk)));
+        var store = new Option<string?>("--store") { Description = "A store with a car to ask of besides, such as refettle demo makes." };
+        var car = new Option<string>("--car") { DefaultValueFactory = _ => "heron-22" };
+        var part = new Option<string>("--part") { DefaultValueFactory = _ => "rear-axle", Description = "What is to come free, beside the chosen jobs." };
+        var content = new Option<string>("--content") { DefaultValueFactory = _ => ".", Description = "The folder that holds ladders." };
+        var command = new RootCommand { sizes, futures, peer, chunk, store, car, part, content };
+        command.SetAction(parsed => All(
+            [
+                .. parsed.GetRequiredValue(sizes).Where(size => size > 0).Select(size => GarageProject.Ask(size, 1, parsed.GetValue(futures))),
+                .. parsed.GetValue(store) is { } path ? [CarProject.Ask(path, parsed.GetRequiredValue(car), parsed.GetRequiredValue(part), parsed.GetRequiredValue(content), parsed.GetValue(futures))] : Array.Empty<ForecastQuestion>(),
+            ], parsed.GetValue(peer), parsed.GetValue(chunk)));
         return command.Parse(args).Invoke();
     }
 
-    private static int All(int[] sizes, int futures, int peerFutures, int chunk)
+    private static int All(ForecastQuestion[] questions, int peerFutures, int chunk)
     {
         Console.WriteLine("| activities | futures/s | futures/s of two cores' time | NumPy futures/s | NumPy, of one core's time | ratio | of processor time |\n|---|---|---|---|---|---|---|");
-        var faults = sizes.SelectMany(size => Row(GarageProject.Ask(size, 1, futures), peerFutures, chunk).ToList()).ToList();
+        var faults = questions.SelectMany(question => Row(question, peerFutures, chunk).ToList()).ToList();
         Console.WriteLine($"\nOne run; a tenth of the futures before each row warms up. {Machine.Line}.");
         faults.ForEach(fault => Console.WriteLine($"- CONTRADICTION: {fault}"));
         return faults.Count == 0 ? 0 : 1;
