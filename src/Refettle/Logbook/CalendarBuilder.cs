@@ -20,7 +20,7 @@ internal sealed class CalendarBuilder
         HandoverSet set => Change(_rest with { Handover = set.Handover }),
         FacilityAdded added => Put(_facilities, added.Facility.Id, added.Facility),
         FacilityRemoved removed => Remove(removed.Facility),
-        ClimateExpected expected => expected.Months.Select(month => Put(_months, month.Month, month)).LastOrDefault(),
+        ClimateExpected expected => Expect(expected.Months),
         ClimateRead read => Put(_readings, read.Reading.Day, read.Reading),
         _ => _tasks.Apply(happening),
     };
@@ -32,6 +32,13 @@ internal sealed class CalendarBuilder
         Climate = _months.OrderBy(month => month.Key).Select(month => month.Value).ToValueList(),
         Readings = _readings.OrderBy(reading => reading.Key).Select(reading => reading.Value).ToValueList(),
     });
+
+    private string? Expect(ValueList<ClimateMonth> months)
+    {
+        foreach (var month in months)
+            _months[month.Month] = month;
+        return null;
+    }
 
     internal static ValueList<T> InOrder<T>(Dictionary<string, T> things) =>
         things.OrderBy(thing => thing.Key, StringComparer.Ordinal).Select(thing => thing.Value).ToValueList();

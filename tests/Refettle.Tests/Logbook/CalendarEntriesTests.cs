@@ -88,4 +88,8 @@ public sealed class CalendarEntriesTests
     [Fact]
     public void A_spell_is_told_as_one_would_say_it() =>
         Assert.Equal("spell evenings: Tue, Thu 18:30–21:30 from Tue 2027-01-05", CalendarWords.Of(new SpellAdded(Evenings)));
+
+    [Fact]
+    public void Every_month_of_an_entry_is_kept() =>
+        Assert.Equal([1, 2, 3], SmallCar.After(new ClimateExpected([new(1, 4, 80, Origin.User), new(2, 5, 80, Origin.User), new(3, 6, 80, Origin.User)])).Car.Calendar.Climate.Select(month => month.Month));
 }
