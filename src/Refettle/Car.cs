@@ -47,6 +47,9 @@ public sealed record Car
     /// <summary>What is told of the car as it came.</summary>
     public ValueList<BaselineAnswer> Baseline { get; init; } = [];
 
+    /// <summary>What parts are coated with, and how far they are.</summary>
+    public CarCoating Coating { get; init; } = CarCoating.Empty;
+
     /// <summary>Joints that soak.</summary>
     public ValueList<Soaking> Soaking { get; init; } = [];
 

@@ -15,6 +15,6 @@ public enum Origin
     /// <summary>Measured or timed on this car.</summary>
     Measured,
 
-    /// <summary>From the vehicle maker's manual.</summary>
+    /// <summary>From the maker: the vehicle's manual, a product's data sheet.</summary>
     Maker,
 }

@@ -18,6 +18,7 @@ public sealed partial class CoreTests
         ["Judging"] = ["Logbook", "Access", "Stuck", "Bench", "Imaging"],
         ["Scope"] = ["Access", "Stuck"],
         ["Timeline"] = ["Access", "Stuck", "Scope", "Bench"],
+        ["Coating"] = ["Access", "Bench", "Timeline"],
         ["Forecast"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline"],
         ["Stock"] = ["Logbook", "Access", "Stuck", "Bench", "Timeline", "Forecast"],
         ["Ledger"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline", "Forecast", "Stock"],

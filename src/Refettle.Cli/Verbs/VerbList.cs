@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Refettle.Cli.Verbs.Coating;
 using Refettle.Cli.Verbs.Stock;
 using Refettle.Cli.Verbs.Timeline;
 
@@ -24,6 +25,9 @@ internal static class VerbList
         ["baseline"] = BaselineVerb.Make,
         ["timeline"] = TimelineVerb.Make,
         ["tonight"] = TonightVerb.Make,
+        ["product"] = ProductVerb.Make,
+        ["coating"] = CoatingVerb.Make,
+        ["coat"] = CoatVerb.Make,
         ["why"] = WhyVerb.Make,
         ["within"] = WithinVerb.Make,
         ["others"] = OthersVerb.Make,

@@ -35,6 +35,7 @@ internal static class Told
         Struck struck => $"entry {$"{struck.Target:N}"[^8..]} struck{(struck.Why is null ? "" : $": {struck.Why}")}",
         StockHappening stock => StockSayings.Of(stock),
         { } other when JudgingSayings.Of(other, thing => thing) is { } told => told,
+        { } other when CoatingWords.Of(other, thing => thing) is { } told => told,
         _ => $"{line.Entry.Kind}, from a newer version of the program",
     };
 

@@ -25,7 +25,7 @@ public static class LogWords
         Declared declared => $"Stated: {declared.Text}",
         Struck struck => $"Undone: {(byId.TryGetValue(struck.Target, out var target) ? Of(target, car, byId) : "an entry that is not here yet")}",
         StockHappening stock => StockSayings.Of(stock),
-        { } other => JobWords.Of(other, car.Car) ?? CalendarWords.Sentence(other) ?? CaptureWords.Of(other, car) ?? JudgingSayings.Of(other, thing => CaptureWords.Thing(thing, car)) ?? line.Entry.Kind,
+        { } other => JobWords.Of(other, car.Car) ?? CalendarWords.Sentence(other) ?? CaptureWords.Of(other, car) ?? JudgingSayings.Of(other, thing => CaptureWords.Thing(thing, car)) ?? CoatingWords.Of(other, thing => CaptureWords.Thing(thing, car)) ?? line.Entry.Kind,
     };
 
     private static string Count(Structure added) => string.Join(", ", new (int Count, string)[]

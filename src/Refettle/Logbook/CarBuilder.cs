@@ -14,6 +14,7 @@ internal sealed class CarBuilder(string id)
     private readonly BagShelf _bags = new();
     private readonly PhotoShelf _photos = new();
     private readonly JudgingBook _judging = new();
+    private readonly CoatingBook _coating = new();
     private CarOpened? _opened;
     private Settings _settings = Settings.Standard;
 
@@ -75,6 +76,7 @@ internal sealed class CarBuilder(string id)
             Estimates = _judging.Estimates,
             Verdicts = _judging.Verdicts(structure),
             Baseline = _judging.Baseline,
+            Coating = _coating.All,
             Soaking = _judging.Soaking,
             Reach = _judging.Reach,
             LeaveForMissing = _judging.Leave,
@@ -90,7 +92,7 @@ internal sealed class CarBuilder(string id)
         StanceTaken taken => _work.Take(taken.Stance, _structure),
         PhotoTaken taken => _photos.Take(taken.Photo),
         _ => _jobs.Apply(happening) ?? _calendar.Apply(happening) ?? _bags.Apply(happening)
-            ?? _judging.Apply(happening, _structure),
+            ?? _judging.Apply(happening, _structure) ?? _coating.Apply(happening, _structure),
     };
 
     private Applied Keep(StockHappening stock)
@@ -147,6 +149,7 @@ internal sealed class CarBuilder(string id)
         _unsound.RemoveWhere(part => !_structure.Parts.ContainsKey(part));
         _numbers.Forget(_structure);
         _judging.Forget(_structure);
+        _coating.Forget(_structure);
         return new(null, gone.Except(things).Select(thing => thing.ToString()).ToValueList());
     }
 

@@ -38,7 +38,7 @@ public static class HappeningCheck
         Reserved reserved => Named(history.Car.Structure, reserved.Thing, "reservation").Concat(StockCheck.Of(happening)),
         PiecesWanted wanted => Named(history.Car.Structure, wanted.Thing, "want").Concat(StockCheck.Of(happening)),
         StockHappening stock => StockCheck.Of(stock),
-        _ => CalendarCheck.Of(history.Car.Calendar, happening).Concat(JudgingCheck.Of(history.Car, happening)),
+        _ => CalendarCheck.Of(history.Car.Calendar, happening).Concat(JudgingCheck.Of(history.Car, happening)).Concat(CoatingCheck.Of(history.Car, happening)),
     }).ToValueList();
 
     private static IEnumerable<Fault> Opened(CarOpened opened)

@@ -85,10 +85,10 @@ internal sealed class ResourceBook
 
     private int OfAir(AirNeeds air)
     {
-        var name = string.Create(CultureInfo.InvariantCulture, $"air {air.LeastCelsius:0.#} °C, {air.MostHumidityPercent:0.#} %");
+        var name = string.Create(CultureInfo.InvariantCulture, $"air {air.LeastCelsius:0.#} to {air.MostCelsius:0.#} °C, {air.MostHumidityPercent:0.#} %, {air.MarginKelvin:0.#} K");
         if (_calendar.Climate.Count == 0 && !_place.ContainsKey(name))
             _notes.Add(Note("climate", "nothing is known of the air where paint dries: no day is ruled out", "Say it by month, refettle climate jan=12C/70%, or read it on the day, refettle climate today=14C/62%."));
-        return Place(name, () => new(name, Plenty, CoatingDays.Open(_calendar, _clock, _horizon, air.LeastCelsius, air.MostHumidityPercent)));
+        return Place(name, () => new(name, Plenty, CoatingDays.Open(_calendar, _clock, _horizon, air)));
     }
 
     private ValueList<Window> Without(ValueList<DayRange> days) => SpellWindows.Without(

@@ -21,6 +21,16 @@ public sealed class HappeningsTests
         new VerdictWithdrawn("tank"),
         new BaselineTold(new("shims", "two left, one right", null, [])),
         new BaselineTold(new("compression", null, "engine does not turn", [])),
+        new ProductDescribed(new()
+        {
+            Id = "grey-epoxy", Name = "Grey epoxy", Kind = CoatingKind.EpoxyPrimer, Sheet = "sheet 4, issue 2", Mix = "4:1", WhenLate = "abrade", Hazards = [CoatingHazard.EpoxyResin],
+            Recoat = [new(20, 16, 168, false, Origin.Maker), new(10, 30, null, true, Origin.User)], Figures = [new(FigureKind.PotLife, 90.5m, Origin.Maker)],
+        }),
+        new CoatingSystemDescribed(new("chassis", "Chassis", [new("grey-epoxy"), new("black-top", 2)])),
+        new CoatingChosen("chassis", [new("tank", 0.8m), new("body", null)]),
+        new CoatingChosen(null, [new("tank", null)]),
+        new CoatApplied(new("grey-epoxy", ["tank"], new(2027, 1, 9, 14, 30), 1, 16, 62.5m, null, [61, 58])),
+        new KeptBare(new("tank", "earth point", "paint does not conduct")),
         new SoakBegun("tank-body", "soak", new(2027, 1, 9, 18, 30, 0, TimeSpan.FromHours(1))),
         new ReachJudged(new("tank-body", "impact", false, [Fact.Off("tank")])),
         new MissingAccepted("tank-body", "cut", "nuts come on Friday"),

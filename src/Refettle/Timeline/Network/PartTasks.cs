@@ -1,5 +1,4 @@
 using Refettle.Access;
-using Refettle.Bench.Coating;
 
 namespace Refettle.Timeline.Network;
 
@@ -82,52 +81,14 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
         }
     }
 
-    /// <summary>Weathered metal is derusted and coated; then what there is to rebuild is rebuilt.</summary>
+    /// <summary>Weathered metal, and what its owner chose coats for, is derusted and coated; then what there is to rebuild is rebuilt.</summary>
     private string Refurbish(Part part, PartEstimate? estimate, string? opened)
     {
         var last = Work($"clean.{part.Id}", $"Clean: {part.Name}", 30, Origin.CommonPractice, opened);
         var exposure = standing.Zones.TryGetValue(part.Zone, out var zone) ? zone.Exposure : 0;
-        if (exposure >= 3 && !part.Hazards.Any(hazard => hazard is Hazard.Rubber or Hazard.Plastic))
-            last = Coats(part, Work($"derust.{part.Id}", $"Derust to bright metal, degrease: {part.Name}", 60, Origin.CommonPractice, last), CoatingSystem.EpoxyAndTopCoat);
+        if (standing.Car.Coating.Of(part.Id) is not null || (exposure >= 3 && !part.Hazards.Any(hazard => hazard is Hazard.Rubber or Hazard.Plastic)))
+            last = new CoatTasks(draft, standing.Car, parts).Add(part, Work($"derust.{part.Id}", $"Derust to bright metal, degrease: {part.Name}", 60, Origin.CommonPractice, last));
         return Work($"rebuild.{part.Id}", $"Rebuild, measure, grease: {part.Name}", estimate?.Work?.Value ?? RebuildMinutes, estimate?.Work is null ? Origin.Default : Origin.User, last);
-    }
-
-    private string Coats(Part part, string bare, CoatingSystem system)
-    {
-        var (last, least, most, why) = (bare, 0, (int?)system.BareMinutes, $"bare metal is coated within {system.BareMinutes / 60} h");
-        foreach (var (coat, i) in system.Coats.Select((coat, i) => (coat, i)))
-        {
-            var task = draft.Add(new()
-            {
-                Id = $"coat.{part.Id}.{i + 1}",
-                Kind = TaskKind.Coat,
-                Coat = coat.Name,
-                Says = $"{char.ToUpperInvariant(coat.Name[0])}{coat.Name[1..]}: {part.Name}",
-                Takes = new(coat.Minutes),
-                Origin = Origin.CommonPractice,
-                Pace = Pace.Unbroken,
-                Uses = [Needed.SprayCorner],
-                Air = coat.Air,
-                Cautions = ["Two-pack paint: isocyanates and solvents; supplied air or the mask that the sheet names, gloves, no flame or heater. The product's sheet comes first."],
-            });
-            draft.Link(last, task, least, most, why);
-            parts.Take(task, $"coat {coat.Name}", "paint in hand", null);
-            (last, (least, most)) = (task, Window(coat));
-            why = most is { } end ? $"recoat window {least / 60} to {end / 60} h" : "";
-        }
-
-        var cure = draft.Add(TryTasks.Wait($"wait.cure.{part.Id}", $"Paint cures: {part.Name}", new(system.CureMinutes), Origin.CommonPractice));
-        draft.Link(last, cure);
-        return cure;
-    }
-
-    /// <summary>The window in minutes, narrowed to the safe side for all months in which the coat may go on.</summary>
-    private (int Least, int? Most) Window(Coat coat)
-    {
-        var allowed = standing.Car.Calendar.Climate.Select(month => (double)month.Celsius).Where(celsius => celsius >= (double)coat.Air.LeastCelsius).DefaultIfEmpty(coat.StatedCelsius).ToList();
-        var windows = allowed.Select(celsius => RecoatWindow.Hours(coat.OpensHours, coat.ClosesHours ?? double.PositiveInfinity, coat.StatedCelsius, celsius)).ToList();
-        var closes = windows.Min(window => window.Closes);
-        return ((int)Math.Ceiling(windows.Max(window => window.Opens) * 60), double.IsFinite(closes) ? (int)(closes * 60) : null);
     }
 
     private string Work(string id, string says, decimal minutes, Origin origin, string? after, TaskKind kind = TaskKind.Work)

@@ -2,6 +2,7 @@ using NodaTime;
 using Refettle.Access;
 using Refettle.Stuck;
 using Refettle.Timeline;
+using Refettle.Timeline.Spells;
 
 namespace Refettle.Timeline.Network;
 
@@ -139,9 +140,6 @@ public sealed record WorkTask
 
     public bool IsWait => Kind == TaskKind.Wait || Pace == Pace.WallClock;
 }
-
-/// <summary>What a coat asks of the air.</summary>
-public sealed record AirNeeds(decimal LeastCelsius, decimal MostHumidityPercent);
 
 /// <summary>A task waits for another: it starts from <paramref name="Least"/> to <paramref name="Most"/> minutes on the wall clock after the
 /// other's finish.</summary>

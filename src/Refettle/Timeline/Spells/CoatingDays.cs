@@ -7,17 +7,18 @@ namespace Refettle.Timeline.Spells;
 public static class CoatingDays
 {
     /// <summary>Why it does not on a day, in words; null when it does, or when nothing is known of the air: then nothing is promised either.</summary>
-    /// <param name="leastCelsius">By the product's data sheet.</param>
-    /// <param name="mostHumidityPercent">By the product's data sheet.</param>
+    public static string? Against(CarCalendar calendar, LocalDate day, AirNeeds needs) =>
+        Air(calendar, day) is { } air ? Against(air.Celsius, air.Humidity, needs) : null;
+
+    /// <summary>Why a product does not dry in this air, in words; null when it does.</summary>
     /// <remarks>The part is taken to be as warm as the air. Dew-point margin after ISO 12944-7.</remarks>
-    public static string? Against(CarCalendar calendar, LocalDate day, decimal leastCelsius, decimal mostHumidityPercent)
+    public static string? Against(decimal celsius, decimal humidityPercent, AirNeeds needs)
     {
-        if (Air(calendar, day) is not { } air)
-            return null;
-        var margin = (double)air.Celsius - DewPoint.Celsius((double)air.Celsius, (double)air.Humidity / 100);
-        return air.Celsius < leastCelsius ? $"{air.Celsius:0.#} °C, it needs {leastCelsius:0.#} °C"
-            : air.Humidity >= mostHumidityPercent ? $"{air.Humidity:0.#} % humidity, it needs less than {mostHumidityPercent:0.#} %"
-            : margin < SurfaceMargin.LeastMarginKelvin ? $"{margin:0.0} K above the dew point, {SurfaceMargin.LeastMarginKelvin} K are needed"
+        var margin = (double)celsius - DewPoint.Celsius((double)celsius, (double)humidityPercent / 100);
+        return celsius < needs.LeastCelsius ? $"{celsius:0.#} °C, it needs {needs.LeastCelsius:0.#} °C"
+            : celsius > needs.MostCelsius ? $"{celsius:0.#} °C, it bears {needs.MostCelsius:0.#} °C"
+            : humidityPercent >= needs.MostHumidityPercent ? $"{humidityPercent:0.#} % humidity, it needs less than {needs.MostHumidityPercent:0.#} %"
+            : margin < (double)needs.MarginKelvin ? $"{margin:0.0} K above the dew point, {needs.MarginKelvin:0.#} K are needed"
             : null;
     }
 
@@ -30,10 +31,10 @@ public static class CoatingDays
     }
 
     /// <summary>The days from today to the horizon on which nothing speaks against coating, as windows.</summary>
-    public static ValueList<Window> Open(CarCalendar calendar, WallClock clock, LocalDate horizon, decimal leastCelsius, decimal mostHumidityPercent)
+    public static ValueList<Window> Open(CarCalendar calendar, WallClock clock, LocalDate horizon, AirNeeds needs)
     {
         var days = Enumerable.Range(0, Math.Max(0, Period.DaysBetween(clock.Today, horizon)) + 1).Select(clock.Today.PlusDays)
-            .Where(day => Against(calendar, day, leastCelsius, mostHumidityPercent) is null);
+            .Where(day => Against(calendar, day, needs) is null);
         return SpellWindows.Joined(days.Select(day => new Window(clock.Minute(day.AtMidnight()), SpellWindows.End(day, clock))), 0, int.MaxValue);
     }
 }

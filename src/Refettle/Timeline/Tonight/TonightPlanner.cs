@@ -69,7 +69,7 @@ public sealed class TonightPlanner
             return $"its gate is closed: {string.Join("; ", task.Closed[0].Reasons.Select(reason => reason.Cause))}";
         if (task.Uses.Contains(Needed.Helper) && !_question.HasHelper)
             return "it needs a second pair of hands";
-        if (task.Air is { } air && CoatingDays.Against(_question.Car.Calendar, _clock.Today, air.LeastCelsius, air.MostHumidityPercent) is { } damp)
+        if (task.Air is { } air && CoatingDays.Against(_question.Car.Calendar, _clock.Today, air) is { } damp)
             return $"the air: {damp}";
         if (task.FixedStart is { } settled && settled.Date > _clock.Today)
             return $"you settled it for {DayWords.Moment(settled)}";

@@ -1,0 +1,81 @@
+using Refettle.Coating;
+using Refettle.Logbook;
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace Refettle.Cli.Views;
+
+/// <summary>Products, sessions, what is due and what is to be bought.</summary>
+internal static class CoatingView
+{
+    public static IRenderable Of(Car car, CoatingPlan plan)
+    {
+        var lines = new List<IRenderable>();
+        if (plan.Sessions.Count + plan.Unplanned.Count == 0)
+            lines.Add(new Text("Nothing is to be coated. Choose a system for parts: refettle coating for SYSTEM PART=AREA …"));
+        if (plan.Sessions.Count > 0)
+            lines.Add(new Text($"{Wording.Count(plan.Sessions.Count, "session")}{(plan.IsProven ? ", fewer will not do" : $", at least {plan.AtLeast} (search ended early)")}."));
+        foreach (var session in plan.Sessions)
+            lines.AddRange(Session(car, session));
+        lines.AddRange(plan.Unplanned.Select(one => new Text($"Not planned: {Name(car, one.Part)}, {one.Product}: {one.Why}. {one.Mend}")));
+        return new Rows(lines);
+    }
+
+    public static IRenderable OfDue(ValueList<DueCoat> due)
+    {
+        if (due.Count == 0)
+            return new Text("No part has a coating system yet: refettle coating for SYSTEM PART=AREA …");
+        var table = new Table { Border = TableBorder.None };
+        table.AddColumns("Part", "Next", "", "Not before", "Not after");
+        foreach (var one in due)
+            table.AddRow(new Text(one.Part), new Text(one.Next ?? ""), new Text(Word(one)), new Text(one.Opens is { } opens ? DayWords.Moment(opens) : ""), new Text(one.Closes is { } closes ? DayWords.Moment(closes) : ""));
+        return table;
+    }
+
+    public static IRenderable OfNeeds(ValueList<PaintNeed> needs) => needs.Count == 0 ? new Text("No coat is to come.") : new Rows(needs.Select(need => new Text(
+        $"{need.Product}: {(need.Litres is { } litres ? $"{litres:0.00} L unthinned{(need.HasLoss ? "" : ", nothing lost: enter your loss")}" : need.SquareMetreCoats == 0 ? "no area is entered" : "film and solids, or coverage, are not entered")}"
+        + $" for {need.SquareMetreCoats:0.##} m² of coats{(need.WithoutArea.Count > 0 ? $"; without {string.Join(", ", need.WithoutArea)}: area not entered" : "")}.")));
+
+    public static IRenderable OfProducts(CarCoating coating) => coating.Products.Count == 0
+        ? new Text("No product yet. Enter one from its data sheet: refettle product add epoxy \"sheet=PDS 12, issue 3\" kind=epoxy-primer recoat=16h..7d@20C")
+        : new Rows(coating.Products.Select(product => new Text($"{product.Id}  {product.Name} ({ProductKeys.Word(product.Kind.ToString())}); {Wording.Count(MissingFigures.Of(product).Count, "figure")} not entered")));
+
+    public static IRenderable Of(CoatingProduct product)
+    {
+        var lines = new List<string> { $"{product.Name} ({ProductKeys.Word(product.Kind.ToString())}), {product.Sheet ?? "no data sheet"}" };
+        lines.AddRange(product.Recoat.Select(row => $"  next coat at {row.Celsius:0.#} °C: {row.OpensHours:0.#} h to {(row.HasNoEnd ? "no end" : row.ClosesHours is { } closes ? $"{closes:0.#} h" : "not entered")} ({Wording.Of(row.Origin)})"));
+        lines.AddRange(product.Figures.Select(figure => $"  {FigureKinds.Of(figure.Kind).Says}: {FigureKinds.Words(figure)} ({Wording.Of(figure.Origin)})"));
+        lines.AddRange(new[] { ("mix", product.Mix), ("when late", product.WhenLate) }.Where(pair => pair.Item2 is not null).Select(pair => $"  {pair.Item1}: {pair.Item2}"));
+        lines.AddRange(MissingFigures.Of(product).Select(missing => $"  not entered: {missing.Key}, {missing.Says}. Look for: {missing.LookFor}"));
+        lines.AddRange(Access.CoatingCautions.Of(product).Select(caution => $"  ! {caution}"));
+        return new Rows(lines.Select(line => new Text(line)));
+    }
+
+    public static IRenderable OfMasks(Car car, ValueList<BareSpot> masks) => masks.Count == 0 ? new Text("Nothing that its joints tell of.")
+        : new Rows(masks.GroupBy(spot => spot.Part).SelectMany(part => part.Select(spot => $"  {spot.Spot}{(spot.Why.Length > 0 ? $" ({spot.Why})" : "")}{(spot.Origin == Origin.User ? ", your word" : "")}").Prepend($"{Name(car, part.Key)}: keep bare")).Select(line => new Text(line)));
+
+    private static IEnumerable<IRenderable> Session(Car car, SpraySession session)
+    {
+        yield return new Text("");
+        yield return new Text($"{DayWords.Moment(session.At)}  {car.Coating.Product(session.Product)?.Name}{(session.Air is { } air ? $" ({air.Celsius:0.#} °C, {air.HumidityPercent:0.#} % expected)" : "")}");
+        foreach (var part in session.Parts)
+            yield return new Text($"  {Name(car, part.Part)}{(part.NotBefore is { } opens ? $", not before {DayWords.Moment(opens)}" : "")}{(part.NotAfter is { } closes ? $", not after {DayWords.Moment(closes)}" : "")}");
+        foreach (var caution in session.Cautions)
+            yield return new Text($"  ! {caution}");
+        foreach (var (step, i) in session.Steps.Select((step, i) => (step, i)))
+            yield return new Text($"  {i + 1}. {step}");
+        yield return new Padder(OfMasks(car, session.Masks), new(2, 0, 0, 0));
+    }
+
+    private static string Word(DueCoat due) => due.Standing switch
+    {
+        CoatStanding.NotBegun => "no coat yet",
+        CoatStanding.TooEarly => "too fresh",
+        CoatStanding.Open => "may be coated now",
+        CoatStanding.Late => due.WhenLate is { } late ? $"late; the sheet says: {late}" : "late; look up on its sheet what to do with an aged coat",
+        CoatStanding.NotKnown => "the sheet's window is not entered",
+        _ => $"all coats are on{(due.Handle is { } handle ? $"; handle from {DayWords.Moment(handle)}" : "")}{(due.FullCure is { } cure ? $", cured {DayWords.Moment(cure)}" : "")}",
+    };
+
+    private static string Name(Car car, string part) => car.Structure.Parts.FirstOrDefault(one => one.Id == part)?.Name ?? part;
+}

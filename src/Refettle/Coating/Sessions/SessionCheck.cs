@@ -1,0 +1,41 @@
+namespace Refettle.Coating.Sessions;
+
+/// <summary>Holds an answer against its question, by the question's own relations alone.</summary>
+public static class SessionCheck
+{
+    /// <summary>All that is wrong; nothing when the answer is sound. Whether fewer sessions would do is not checked.</summary>
+    public static IEnumerable<string> Of(SessionQuestion question, SessionAnswer answer)
+    {
+        if (answer.Rows.Count != question.Rows.Count || answer.Stuck.Count != question.Rows.Count)
+        {
+            yield return "not every row is answered";
+            yield break;
+        }
+
+        for (var i = 0; i < question.Rows.Count; i++)
+        {
+            if (answer.Stuck[i] is null && !Keeps(question.Rows[i], [.. answer.Rows[i]]))
+                yield return $"row {i} is not kept by {answer.Rows[i]}";
+            if (answer.Stuck[i] is not null && answer.Rows[i].Count > 0)
+                yield return $"row {i} is stuck and planned";
+        }
+
+        var sessions = question.Rows.SelectMany((row, i) => answer.Rows[i].Select((occasion, j) => (row.Coats[j].Product, occasion))).Distinct().Count();
+        if (sessions != answer.Sessions || answer.AtLeast > answer.Sessions)
+            yield return $"{sessions} sessions, {answer.Sessions} said, {answer.AtLeast} at least";
+    }
+
+    /// <summary>Whether every coat has an occasion that it may have and that may follow the one before.</summary>
+    public static bool Keeps(CoatRow row, ReadOnlySpan<int> occasions)
+    {
+        if (occasions.Length != row.Coats.Count)
+            return false;
+        for (var i = 0; i < occasions.Length; i++)
+        {
+            if (!row.Coats[i].May.Contains(occasions[i]) || (i > 0 && !row.Coats[i].After[occasions[i - 1]].Contains(occasions[i])))
+                return false;
+        }
+
+        return true;
+    }
+}

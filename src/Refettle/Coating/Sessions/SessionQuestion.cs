@@ -1,0 +1,27 @@
+namespace Refettle.Coating.Sessions;
+
+/// <summary>Which coats go on together, so that the gun is made ready as seldom as can be.</summary>
+/// <remarks>Given are <see cref="Occasions"/> points in time, 0 to n − 1, and rows of coats. A coat of a product may go on at some of the occasions; which of
+/// them may follow which is a relation between one coat of a row and the next, so windows may depend on the weather in between. Asked is an
+/// occasion for every coat. A session is a pair (product, occasion) that some coat has; the fewest sessions are sought, and among those the
+/// earliest end. One coat a row and windows without gaps make it the stabbing of intervals, which is easy; in general it holds hitting set, which is not.</remarks>
+/// <param name="Occasions">How many points in time there are.</param>
+public sealed record SessionQuestion(int Occasions, ValueList<CoatRow> Rows);
+
+/// <summary>Coats that go on the same things one after the other.</summary>
+/// <param name="Coats">One or more.</param>
+public sealed record CoatRow(ValueList<CoatToCome> Coats);
+
+/// <summary>A coat that is to be put on.</summary>
+/// <param name="May">The occasions that the coat may have, rising.</param>
+/// <param name="After">For each occasion of the coat before, those that may follow; empty for the first coat of a row.</param>
+public sealed record CoatToCome(string Product, ValueList<int> May, ValueList<ValueList<int>> After);
+
+/// <summary>Occasions for all coats.</summary>
+/// <param name="Rows">For each row of the question the occasions of its coats; empty where the row cannot be kept.</param>
+/// <param name="Stuck">For each row the first coat that no occasion is left for, counted from 0; null where it can be kept.</param>
+/// <param name="AtLeast">No plan of all rows that can be kept has fewer sessions.</param>
+public sealed record SessionAnswer(ValueList<ValueList<int>> Rows, ValueList<int?> Stuck, int Sessions, int AtLeast)
+{
+    public bool IsProven => Sessions == AtLeast;
+}

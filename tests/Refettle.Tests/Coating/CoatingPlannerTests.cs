@@ -1,0 +1,110 @@
+using CsCheck;
+using NodaTime;
+using Refettle.Coating;
+using Refettle.Logbook;
+
+namespace Refettle.Tests.Coating;
+
+public sealed class CoatingPlannerTests
+{
+    private static ClimateExpected Air(decimal celsius, decimal humidity) => new([.. Enumerable.Range(1, 12).Select(month => new ClimateMonth(month, celsius, humidity, Origin.User))]);
+
+    [Fact]
+    public void Parts_alike_go_together_as_soon_as_their_window_opens()
+    {
+        var plan = Coatings.Plan(Coatings.Car());
+        Assert.Equal([("epoxy", new LocalDateTime(2027, 3, 1, 10, 0)), ("top", new(2027, 3, 2, 10, 0))], plan.Sessions.Select(session => (session.Product, session.At)));
+        Assert.All(plan.Sessions, session => Assert.Equal(["axle", "tank"], session.Parts.Select(part => part.Part)));
+        Assert.Equal(new LocalDateTime(2027, 3, 2, 2, 0), plan.Sessions[1].Parts[0].NotBefore);
+        Assert.Equal(new LocalDateTime(2027, 3, 8, 10, 0), plan.Sessions[1].Parts[0].NotAfter);
+        Assert.True(plan.IsProven);
+    }
+
+    /// <summary>The axle was primed on Friday, the tank is bare: one top coat serves both, before the axle's seven days are over.</summary>
+    [Fact]
+    public void A_coat_that_is_on_counts_with_its_own_time()
+    {
+        var plan = Coatings.Plan(Coatings.Car(new CoatApplied(new("epoxy", ["axle"], new(2027, 2, 26, 15, 0), 1, 20, 60, null, []))));
+        Assert.Equal(["epoxy", "top"], plan.Sessions.Select(session => session.Product));
+        Assert.Equal(["tank"], plan.Sessions[0].Parts.Select(part => part.Part));
+        Assert.Equal(2, plan.Sessions[1].Parts.Count);
+    }
+
+    [Fact]
+    public void What_is_late_is_done_as_its_sheet_says_and_only_if_that_is_entered()
+    {
+        var old = new CoatApplied(new("epoxy", ["axle"], new(2027, 2, 10, 15, 0), 1, null, null, null, []));
+        var late = Coatings.Plan(Coatings.Car(old)).Sessions.SelectMany(session => session.Parts).Single(part => part.Part == "axle");
+        Assert.Equal("abrade with 320 and clean", late.Late);
+        var unsaid = Coatings.Plan(Coatings.Car(old, new ProductDescribed(Coatings.Epoxy with { WhenLate = null })));
+        Assert.Contains("late=", Assert.Single(unsaid.Unplanned).Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_the_sheets_window_a_part_is_not_planned_but_told_what_to_look_up()
+    {
+        var plan = Coatings.Plan(Coatings.Car(new ProductDescribed(Coatings.Epoxy with { Recoat = [] })));
+        Assert.Empty(plan.Sessions);
+        Assert.All(plan.Unplanned, one => Assert.Contains("recoat=", one.Mend, StringComparison.Ordinal));
+        Assert.Equal("recoat", MissingFigures.Of(Coatings.Epoxy with { Recoat = [] })[0].Key);
+    }
+
+    /// <summary>ISO 12944-7: 3 K above the dew point; ISO 8502-4. 12 °C: at 84 % the dew point is 9.4 °C (Magnus), too near, though the sheet of
+    /// the top coat forbids nothing; at 70 % 6.7 °C, far enough.</summary>
+    [Fact]
+    public void No_coat_goes_on_in_air_that_lies_too_near_the_dew_point()
+    {
+        var reading = new ClimateRead(new(new(2027, 3, 9), 12, 70));
+        var plan = Coatings.Plan(Coatings.Car(Air(12, 84), reading));
+        Assert.Empty(plan.Sessions);
+        Assert.Contains("top", plan.Unplanned.Select(one => one.Product));
+        Assert.Contains("above the dew point", Coatings.Plan(Coatings.Car(Air(12, 84), new ProductDescribed(Coatings.Epoxy with { Figures = [] }))).Unplanned[0].Why, StringComparison.Ordinal);
+    }
+
+    /// <summary>Colder than the sheet's 20 °C the window opens later: 16 h become 27.9 h at 12 °C, so that the next morning is too early.</summary>
+    [Fact]
+    public void In_the_cold_the_next_coat_waits_longer() =>
+        Assert.Equal(new LocalDateTime(2027, 3, 3, 10, 0), Coatings.Plan(Coatings.Car(Air(12, 60))).Sessions[1].At);
+
+    [Fact]
+    public void A_window_that_no_spell_lies_in_is_told_of()
+    {
+        var monthly = new SpellAdded(new() { Id = "rare", First = new(2027, 3, 6), From = new(9, 0), Until = new(10, 30), Repeats = new(Rhythm.Weekly, 2, [IsoDayOfWeek.Saturday]) });
+        var plan = Coatings.Plan(Coatings.Car(monthly));
+        Assert.All(plan.Unplanned, one => Assert.Equal((1, "top"), (one.Stage, one.Product)));
+        Assert.Equal(2, plan.Unplanned.Count);
+    }
+
+    [Fact]
+    public void Cautions_and_masks_stand_at_every_session_whatever_the_settings()
+    {
+        var plan = Coatings.Plan(Coatings.Car(new KeptBare(new("axle", "vent", "it has to breathe"))));
+        Assert.All(plan.Sessions, session => Assert.Contains(session.Cautions, line => line.Contains("hazardous waste", StringComparison.Ordinal)));
+        Assert.Contains(plan.Sessions[1].Cautions, line => line.Contains("air-fed", StringComparison.Ordinal));
+        Assert.DoesNotContain(plan.Sessions[0].Cautions, line => line.Contains("air-fed", StringComparison.Ordinal));
+        Assert.All(plan.Sessions, session => Assert.Contains(session.Masks, spot => spot is { Spot: "vent", Origin: Origin.User }));
+    }
+
+    /// <summary>Any weather, any coats that are on: every plan passes the check, and the part that comes on top never lessens the sessions.</summary>
+    [Fact]
+    public void Every_plan_keeps_its_windows_and_its_weather() => Gen.Select(Gen.Int[5, 32], Gen.Int[40, 88], Gen.Int[0, 400], Gen.Bool, Gen.Int[1, 3]).Sample((celsius, humidity, hoursAgo, isOn, days) =>
+    {
+        var spell = new SpellAdded(new() { Id = "spell", First = new(2027, 3, 1), From = new(18, 30), Until = new(22, 30), Repeats = new(Rhythm.Daily, days, []) });
+        Happening[] more = isOn ? [spell, Air(celsius, humidity), new CoatApplied(new("epoxy", ["axle"], Coatings.Monday.PlusHours(-hoursAgo), 1, celsius, humidity, null, []))] : [spell, Air(celsius, humidity)];
+        var (both, one) = (Coatings.Plan(Coatings.Car(more)), Coatings.Plan(Coatings.Car([.. more, new CoatingChosen(null, [new("tank", null)])])));
+        Assert.True(one.Sessions.Count <= both.Sessions.Count);
+        Assert.True(both.IsProven);
+    }, iter: 150);
+
+    [Fact]
+    public void The_check_sees_a_session_that_was_moved_a_caution_that_was_taken_out_and_a_part_that_was_left_out()
+    {
+        var question = new CoatingQuestion(Coatings.Car(), Coatings.Monday, 30);
+        var plan = CoatingPlanner.Plan(question).Value;
+        Assert.Empty(CoatingPlanCheck.Of(question, plan));
+        Assert.NotEmpty(CoatingPlanCheck.Of(question, plan with { Sessions = [plan.Sessions[0], plan.Sessions[1] with { At = plan.Sessions[0].At.PlusHours(15) }] }));
+        Assert.NotEmpty(CoatingPlanCheck.Of(question, plan with { Sessions = [plan.Sessions[0], plan.Sessions[1] with { At = plan.Sessions[0].At.PlusDays(8) }] }));
+        Assert.NotEmpty(CoatingPlanCheck.Of(question, plan with { Sessions = [plan.Sessions[0] with { Cautions = [] }, plan.Sessions[1]] }));
+        Assert.NotEmpty(CoatingPlanCheck.Of(question, plan with { Sessions = [plan.Sessions[0]], AtLeast = 1 }));
+    }
+}
