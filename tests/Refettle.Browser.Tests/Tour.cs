@@ -104,6 +104,20 @@ internal static class Tour
         await look("others");
     }
 
+    private static async Task CoatingAsync(Visit visit, Func<string, Task> look)
+    {
+        var page = visit.Page;
+        await visit.GoAsync("coating");
+        await page.GetByLabel("Name on the tin").FillAsync("Grey epoxy");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add product" }).ClickAsync();
+        await page.GetByLabel("Part", new() { Exact = true }).SelectOptionAsync("rear-axle");
+        await page.GetByLabel("Products in their order").FillAsync("grey-epoxy");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Choose", Exact = true }).ClickAsync();
+        await page.GetByText("Keep bare").ClickAsync();
+        await page.GetByText("Grey epoxy no data sheet").ClickAsync();
+        await look("coating");
+    }
+
     private static async Task TimeAsync(Visit visit, Func<string, Task> look)
     {
         var page = visit.Page;
@@ -114,6 +128,7 @@ internal static class Tour
         await page.GetByRole(AriaRole.Button, new() { Name = "Add", Exact = true }).ClickAsync();
         await page.GetByText("evenings").WaitForAsync();
         await look("spells");
+        await CoatingAsync(visit, look);
         await visit.GoAsync("timeline");
         await page.Locator(".line").First.ClickAsync();
         await page.Locator(".task").WaitForAsync();

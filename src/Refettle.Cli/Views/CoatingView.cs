@@ -28,13 +28,12 @@ internal static class CoatingView
         var table = new Table { Border = TableBorder.None };
         table.AddColumns("Part", "Next", "", "Not before", "Not after");
         foreach (var one in due)
-            table.AddRow(new Text(one.Part), new Text(one.Next ?? ""), new Text(Word(one)), new Text(one.Opens is { } opens ? DayWords.Moment(opens) : ""), new Text(one.Closes is { } closes ? DayWords.Moment(closes) : ""));
+            table.AddRow(new Text(one.Part), new Text(one.Next ?? ""), new Text(DueCoats.Words(one)), new Text(one.Opens is { } opens ? DayWords.Moment(opens) : ""), new Text(one.Closes is { } closes ? DayWords.Moment(closes) : ""));
         return table;
     }
 
-    public static IRenderable OfNeeds(ValueList<PaintNeed> needs) => needs.Count == 0 ? new Text("No coat is to come.") : new Rows(needs.Select(need => new Text(
-        $"{need.Product}: {(need.Litres is { } litres ? $"{litres:0.00} L unthinned{(need.HasLoss ? "" : ", nothing lost: enter your loss")}" : need.SquareMetreCoats == 0 ? "no area is entered" : "film and solids, or coverage, are not entered")}"
-        + $" for {need.SquareMetreCoats:0.##} m² of coats{(need.WithoutArea.Count > 0 ? $"; without {string.Join(", ", need.WithoutArea)}: area not entered" : "")}.")));
+    public static IRenderable OfNeeds(ValueList<PaintNeed> needs) =>
+        needs.Count == 0 ? new Text("No coat is to come.") : new Rows(needs.Select(need => new Text(PaintNeeds.Words(need))));
 
     public static IRenderable OfProducts(CarCoating coating) => coating.Products.Count == 0
         ? new Text("No product yet. Enter one from its data sheet: refettle product add epoxy \"sheet=PDS 12, issue 3\" kind=epoxy-primer recoat=16h..7d@20C")
@@ -66,16 +65,6 @@ internal static class CoatingView
             yield return new Text($"  {i + 1}. {step}");
         yield return new Padder(OfMasks(car, session.Masks), new(2, 0, 0, 0));
     }
-
-    private static string Word(DueCoat due) => due.Standing switch
-    {
-        CoatStanding.NotBegun => "no coat yet",
-        CoatStanding.TooEarly => "too fresh",
-        CoatStanding.Open => "may be coated now",
-        CoatStanding.Late => due.WhenLate is { } late ? $"late; the sheet says: {late}" : "late; look up on its sheet what to do with an aged coat",
-        CoatStanding.NotKnown => "the sheet's window is not entered",
-        _ => $"all coats are on{(due.Handle is { } handle ? $"; handle from {DayWords.Moment(handle)}" : "")}{(due.FullCure is { } cure ? $", cured {DayWords.Moment(cure)}" : "")}",
-    };
 
     private static string Name(Car car, string part) => car.Structure.Parts.FirstOrDefault(one => one.Id == part)?.Name ?? part;
 }

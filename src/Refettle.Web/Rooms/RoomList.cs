@@ -21,6 +21,7 @@ public static class RoomList
         new(When, "Timeline", "Every task by days, and when the car is finished.", "timeline"),
         new(When, "Forecast", "How sure the finish is, what decides it, what would help, what to order by when.", "forecast"),
         new(When, "Tonight", "What can be finished in the time there is now.", "tonight"),
+        new(When, "Coating", "Spray sessions, what stays bare, which window is open, what is late.", "coating"),
         new(When, "Spells", "When you are in the garage, and the date to meet.", "spells"),
         new(Comes, "Other ways", "The next best plans, and what else comes within reach.", "others"),
         new(Worth, "Scope", "Jobs, what each takes given the rest, what fits your days and money.", "scope"),

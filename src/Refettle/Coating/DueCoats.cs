@@ -39,6 +39,17 @@ public static class DueCoats
     public static ValueList<DueCoat> Of(Car car, LocalDateTime now) => PartProgress.All(car.Coating).Select(part => Of(car, part, now))
         .OrderBy(due => due.Standing == CoatStanding.Late ? 0 : 1).ThenBy(due => due.Closes ?? LocalDateTime.MaxIsoValue).ThenBy(due => due.Standing == CoatStanding.Done).ThenBy(due => due.Part, StringComparer.Ordinal).ToValueList();
 
+    /// <summary>Where it stands, in words; what its sheet says when it is late.</summary>
+    public static string Words(DueCoat due) => due.Standing switch
+    {
+        CoatStanding.NotBegun => "no coat yet",
+        CoatStanding.TooEarly => "too fresh",
+        CoatStanding.Open => "may be coated now",
+        CoatStanding.Late => due.WhenLate is { } late ? $"late; the sheet says: {late}" : "late; look up on its sheet what to do with an aged coat",
+        CoatStanding.NotKnown => "the sheet's window is not entered",
+        _ => $"all coats are on{(due.Handle is { } handle ? $"; handle from {DayWords.Moment(handle)}" : "")}{(due.FullCure is { } cure ? $", cured {DayWords.Moment(cure)}" : "")}",
+    };
+
     private static DueCoat Of(Car car, PartProgress part, LocalDateTime now)
     {
         var next = part.IsDone ? null : part.System.Stages[part.Stage].Product;

@@ -18,6 +18,15 @@ public static class PaintNeeds
         .Select(group => Need(coating.Product(group.Key)!, group.Sum(one => (one.Area ?? 0) * one.Coats), group.Where(one => one.Area is null).Select(one => one.Part).Distinct().ToValueList()))
         .ToValueList();
 
+    /// <summary>A need in a line.</summary>
+    public static string Words(PaintNeed need)
+    {
+        var litres = need.Litres is { } known ? $"{known:0.00} L unthinned{(need.HasLoss ? "" : ", nothing lost: enter your loss")}"
+            : need.SquareMetreCoats == 0 ? "no area is entered" : "film and solids, or coverage, are not entered";
+        var without = need.WithoutArea.Count > 0 ? $"; without {string.Join(", ", need.WithoutArea)}: area not entered" : "";
+        return $"{need.Product}: {litres} for {need.SquareMetreCoats:0.##} m² of coats{without}.";
+    }
+
     private static PaintNeed Need(CoatingProduct product, decimal area, ValueList<string> withoutArea) =>
         new(product.Id, area, area == 0 ? null : Litres(product, (double)area), product.Figure(FigureKind.Loss) is not null, withoutArea);
 
