@@ -20,7 +20,7 @@ internal sealed class Options(Workbench bench, Part part, Condition condition)
     /// <summary>A worn part that stays will have to be got at again: half of that is counted.</summary>
     private Sum Again()
     {
-        var later = ((_access ?? Minutes.Zero).Value + bench.Worth(Price().Money).Value) / 2;
+        var later = ((_access ?? Minutes.Zero).Value + bench.Tries(part).Value + bench.Worth(Price().Money).Value) / 2;
         return new("worn: half of getting at it and renewing it later", new(Math.Min(Minutes.Max, later)), new(0), Origin.CommonPractice);
     }
 
@@ -72,8 +72,13 @@ internal sealed class Options(Workbench bench, Part part, Condition condition)
     {
         if (_access is not { } access)
             return Cannot(kind, by, "it cannot come off with what is allowed");
-        return Option(kind, by, days, [new(access == Minutes.Zero ? "comes off anyway, or is off" : "taking it off and putting it back, on top of what is planned", access, new(0), Origin.CommonPractice) { IsAccess = true }, .. sums]);
+        return Option(kind, by, days, [new(access == Minutes.Zero ? "comes off anyway, or is off" : "taking it off and putting it back, on top of what is planned", access, new(0), Origin.CommonPractice) { IsAccess = true }, .. Tries(access), .. sums]);
     }
+
+    /// <summary>What removal may break moves the answer by the minutes that it is expected to take.</summary>
+    private IEnumerable<Sum> Tries(Minutes access) => access > Minutes.Zero && bench.Tries(part) is { Value: > 0 } tries
+        ? [new("its joints may be stuck: tries to expect, what may break included", tries, new(0), Origin.CommonPractice) { IsAccess = true }]
+        : [];
 
     private VerdictOption Option(VerdictKind kind, DoneBy by, decimal days, ValueList<Sum> sums) =>
         new(kind, by, sums, days, bench.DaysLeft is { } left && days > left ? days - left : 0, null);

@@ -9,7 +9,11 @@ internal sealed class Workbench
     private readonly IAccessPlanner _planner;
     private readonly VerdictQuestion _question;
     private readonly CancellationToken _cancel;
+    // What holds more than this is hardly judged by its joints.
+    private const int MostJoints = 12;
+
     private readonly Lazy<Car> _after;
+    private readonly Dictionary<string, List<(Joint Joint, TryOption Next)>> _nextTries = [];
 
     public Workbench(Car car, VerdictQuestion question, IAccessPlanner planner, CancellationToken cancel)
     {
@@ -50,11 +54,23 @@ internal sealed class Workbench
     /// <summary>The chance that a try at one of its joints makes a mess of that joint, by the next try of each; null when nothing is known.</summary>
     public double? Harm(Part part)
     {
+        var tries = NextTries(part);
+        return tries.Count == 0 ? null : 1 - tries.Aggregate(1.0, (product, one) => product * (1 - one.Next.Harms));
+    }
+
+    /// <summary>Minutes to expect of tries at its joints beyond their opening, what may break on the way included; 0 where it comes off anyway.</summary>
+    public Minutes Tries(Part part) => ComesOff(part) ? Minutes.Zero : new(Math.Min(Minutes.Max, NextTries(part)
+        .Sum(one => Math.Max(0, Math.Round((decimal)Math.Min(one.Next.ExpectedMinutes, (double)Minutes.Max), 1) - one.Joint.Ways.Select(way => way.Open.Value).DefaultIfEmpty().Min()))));
+
+    /// <summary>The next try of each of its closed joints, by the ladders.</summary>
+    private List<(Joint Joint, TryOption Next)> NextTries(Part part)
+    {
         if (_question.Ladders is not { } ladders || Standing.IsTrue(Fact.Off(part.Id)))
-            return null;
-        var closed = Standing.JointsOf(part.Id).Where(joint => !Standing.IsTrue(Fact.Open(joint.Id)) && ladders.For(joint.Kind).ContainsKey(JointCondition.Sound)).Take(12);
-        var harms = closed.Select(joint => StuckAdvice.Of(Car, joint.Id, ladders, new([], [AtHand.All])).Next?.Options[0].Harms).OfType<double>().ToList();
-        return harms.Count == 0 ? null : 1 - harms.Aggregate(1.0, (product, harm) => product * (1 - harm));
+            return [];
+        if (_nextTries.TryGetValue(part.Id, out var known))
+            return known;
+        var closed = Standing.JointsOf(part.Id).Where(joint => !Standing.IsTrue(Fact.Open(joint.Id)) && ladders.For(joint.Kind).ContainsKey(JointCondition.Sound)).Take(MostJoints);
+        return _nextTries[part.Id] = [.. closed.Select(joint => (joint, next: StuckAdvice.Of(Car, joint.Id, ladders, new([], [AtHand.All])).Next?.Options[0])).Where(one => one.next is not null).Select(one => (one.joint, one.next!))];
     }
 
     public IEnumerable<string> Notes(Part part, Condition condition)

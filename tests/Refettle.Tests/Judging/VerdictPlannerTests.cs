@@ -1,6 +1,7 @@
 using Refettle.Access;
 using Refettle.Access.Derivation;
 using Refettle.Judging;
+using Refettle.Stuck;
 
 namespace Refettle.Tests.Judging;
 
@@ -85,6 +86,35 @@ public sealed class VerdictPlannerTests
         }
 
         Assert.False(replaced);
+    }
+
+    /// <summary>By hand: one try, 50 min, sure: 45 beyond the 5 of the step. It weighs on all that take the part off, half on a worn one that stays.</summary>
+    [Fact]
+    public void What_removal_may_break_weighs_on_whatever_takes_the_part_off()
+    {
+        var ladders = new LadderSet([new() { Id = "bolt", Name = "Bolt", Kinds = [JointKind.Bolt], Rungs = [new() { Id = "cut", Says = "Cut", Tool = "saw", Takes = new(50), Odds = [1, 1, 1, 1, 1] }], Origin = "made up" }]);
+        var car = Car("bracket", 40, Scarcity.Stocked) with { Findings = [new() { Of = "part bracket", Scale = "rust", Word = "C" }] };
+        VerdictAnswer With(ValueList<Fact> planned, LadderSet? known) => Planner.Of(car, new() { Parts = ["bracket"], Planned = planned, Ladders = known })[0];
+        decimal More(VerdictKind kind, ValueList<Fact> planned) => Option(With(planned, ladders), kind).Total.Value - Option(With(planned, null), kind).Total.Value;
+        Assert.Equal((45, 45, 22.5m), (More(VerdictKind.Replace, []), More(VerdictKind.Refurbish, []), More(VerdictKind.Keep, [])));
+        Assert.Equal(0, More(VerdictKind.Replace, [Fact.Off("bracket")]));
+    }
+
+    /// <summary>Each thing that is said to count moves the answer: the suggestion, or the sum of what it is about.</summary>
+    [Fact]
+    public void Everything_that_is_said_to_count_moves_the_answer()
+    {
+        var car = Car("bracket", 40, Scarcity.Stocked);
+        decimal Sum(Car of, VerdictKind kind) => Option(Ask(of), kind).Total.Value;
+        Assert.Equal(VerdictKind.Keep, Ask(car with { Findings = [new() { Of = "part bracket", Scale = "rust", Word = "A" }] }).Suggested!.Kind);
+        Assert.Null(Option(Ask(car), VerdictKind.Replace).Cannot);
+        Assert.NotNull(Option(Ask(Car("bracket", 40, Scarcity.Discontinued)), VerdictKind.Replace).Cannot);
+        Assert.NotNull(Option(Ask(Car("bracket", 40, Scarcity.Unique)), VerdictKind.Replace).Cannot);
+        Assert.Equal(20 * 2, Sum(Car("bracket", 60, Scarcity.Stocked), VerdictKind.Replace) - Sum(car, VerdictKind.Replace));
+        Assert.Equal(60, Sum(car with { Estimates = [Known with { Work = new(240) }] }, VerdictKind.Refurbish) - Sum(car with { Estimates = [Known with { Work = new(180) }] }, VerdictKind.Refurbish));
+        Assert.Equal(VerdictKind.Refurbish, Ask(car with { Estimates = [Known with { Work = new(10) }] }).Suggested!.Kind);
+        Assert.Equal(28 - 7, Option(Ask(Car("bracket", 40, Scarcity.UsedOnly)), VerdictKind.Replace).Days - Option(Ask(car), VerdictKind.Replace).Days);
+        Assert.Equal(160 * 2, Sum(car with { Estimates = [Known with { SoldWith = "other" }] }, VerdictKind.Replace) - Sum(car, VerdictKind.Replace));
     }
 
     private static PartEstimate Known { get; } = new("bracket", null, null, null, null, null, null, null, null, null);
