@@ -7,6 +7,9 @@ public sealed record BaselineItem(string Id, string Asks);
 /// <summary>What is asked before the strip begins. Common practice, no source.</summary>
 public static class BaselineItems
 {
+    /// <summary>Settled by a recorded alignment.</summary>
+    public const string Alignment = "alignment";
+
     public const string Heights = "ride-heights";
     public const string Photos = "photos";
 
@@ -16,7 +19,7 @@ public static class BaselineItems
         new("works", "What works: every switch, lamp, motor, lock and gauge"),
         new("does-not-work", "What does not work"),
         new("compression", "Compression of each cylinder, throttle open, engine warm if it runs"),
-        new("alignment", "Alignment as found: camber, caster, toe, with the tyre pressures"),
+        new(Alignment, "Alignment as found: camber, caster, toe, with the tyre pressures"),
         new(Heights, "Ride heights: hub centre to wheel arch, four corners, on its wheels"),
         new("match-marks", "Match marks: propshafts, cam adjusters, hinges, everything that has a position"),
         new("shims", "Shims and washers: how many, where, how thick"),

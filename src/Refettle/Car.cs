@@ -50,6 +50,9 @@ public sealed record Car
     /// <summary>What parts are coated with, and how far they are.</summary>
     public CarCoating Coating { get; init; } = CarCoating.Empty;
 
+    /// <summary>Wheel angles were recorded before the strip.</summary>
+    public bool IsAlignmentFound { get; init; }
+
     /// <summary>Joints that soak.</summary>
     public ValueList<Soaking> Soaking { get; init; } = [];
 

@@ -19,7 +19,7 @@ public sealed class JsonTests
         ["why", "off(rr-clip)", "--for", "free(rl-clip)"], ["within", "off(rl-clip)"], ["others", "off(rl-clip)"], ["compare", "off(rl-clip)", "--with", "off(rr-clip)"],
         ["settings"], ["settings", "per-hour=40"], ["stance", "on-stands"], ["done", "open(rr-clip-seat)"], ["back", "open(rr-clip-seat)"],
         ["unsound", "body"], ["sound", "body"], ["say", "rl clip cracked, need 2"], ["bag", "pack", "14", "two clips", "--for", "part rl-clip"], ["note", "All well", "--about", "part rl-clip"], ["log"], ["strike", "last"], ["remove", "part", "rl-clip"], ["export"],
-        ["tighten", "rr-clip-seat", "--fitted", "dry"], ["snugged", "rr-clip-seat"], ["torqued", "rr-clip-seat", "--at", "5Nm"], ["height", "rl", "382mm"],
+        ["tighten", "rr-clip-seat", "--fitted", "dry"], ["snugged", "rr-clip-seat"], ["torqued", "rr-clip-seat", "--at", "5Nm"], ["height", "rl", "382mm"], ["alignment", "found", "--fl", "toe 0.1"],
         ["declare", "claim", "Clips counted"], ["look", "above-axle", "--car", "corner"], ["ready"], ["refit"],
         ["stock", "describe", "s-1", "--name", "Seal", "--shelf-life", "60"], ["stock", "describe", "k-1", "--contains", "s-1=2"], ["stock", "assign", "s-1", "joint rr-clip-seat"],
         ["stock", "count", "s-1=3", "--made", "2026-01-31"], ["stock", "count", "k-1"], ["stock", "reserve", "s-1=2", "--for", "joint rr-clip-seat"], ["stock", "open", "k-1"],

@@ -14,10 +14,12 @@ internal static class ReadyVerb
             {
                 var record = ClosingRecord.Of(open.History);
                 var ledger = RideHeightLedger.Of(open.Car, record.Opened, record.Tightenings);
-                var blocks = RoadReadiness.Of(open.Car, ledger, parsed.GetValue(leftOff) ?? []);
+                var undecided = TorqueConflicts.Of(open.History);
+                var blocks = RoadReadiness.Of(open.Car, ledger, parsed.GetValue(leftOff) ?? [], undecided);
                 return new(ClosingView.Of(blocks), new
                 {
                     blocks,
+                    undecided,
                     rideHeight = ledger.Select(line => new { joint = line.Joint.Id, standing = line.Standing }).ToValueList(),
                     heights = record.Heights.Select(height => new { corner = height.Corner, millimetres = height.Height }).ToValueList(),
                     newFasteners = NewFasteners.Of(open.Car, record.Opened).Select(one => new { joint = one.Joint.Id, thread = one.Joint.Thread, count = one.Count }).ToValueList(),

@@ -53,6 +53,7 @@ internal static class VerbList
         ["snugged"] = TightenedVerb.Snugged,
         ["torqued"] = TightenedVerb.Torqued,
         ["height"] = HeightVerb.Make,
+        ["alignment"] = AlignmentVerb.Make,
         ["look"] = LookVerb.Make,
         ["refit"] = RefitVerb.Make,
         ["ready"] = ReadyVerb.Make,

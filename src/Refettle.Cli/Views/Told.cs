@@ -18,6 +18,7 @@ internal static class Told
         SoundnessJudged judged => $"{judged.Part} found {(judged.Sound ? "sound" : "too weak to carry the car")}",
         JointTightened tightened => $"{tightened.Joint} {(tightened.How == Tightness.Snug ? "snug only" : "torqued")}{With(", ", tightened.Torque)}{With(" with ", tightened.Instrument)}{With(" by ", tightened.By)}",
         HeightMeasured measured => $"height {measured.Corner} {measured.Height}, hub centre to wheel arch",
+        AlignmentMeasured measured => AlignmentWords.Of(measured)!,
         JobEntered entered => $"job {entered.Job.Id}, {JobView.Word(entered.Job.Wish)}: {entered.Job.Name}",
         JobDropped dropped => $"job {dropped.Job} given up{With(": ", dropped.Why)}",
         JobDone done => $"job {done.Job} done{With(", ", done.Took)}",

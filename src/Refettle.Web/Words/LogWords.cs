@@ -19,6 +19,7 @@ public static class LogWords
         SoundnessJudged judged => $"{car.PartName(judged.Part)} found {(judged.Sound ? "sound" : "too weak to carry the car")}",
         JointTightened tightened => $"{(tightened.How == Tightness.Snug ? "Snug only" : "Torqued")}: {car.Subject(Fact.Open(tightened.Joint))}{(tightened.Torque is { } torque ? $", {torque}" : "")}",
         HeightMeasured measured => $"Height {measured.Corner}: {measured.Height}, hub centre to wheel arch",
+        AlignmentMeasured measured => AlignmentWords.Of(measured)!,
         SettingsChosen => "Settings chosen",
         MoneySpent spent => MoneyWords.Of(spent.Receipt),
         Noted noted => noted.Text,

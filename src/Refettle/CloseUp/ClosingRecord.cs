@@ -42,7 +42,7 @@ public sealed record ClosingRecord(ValueList<string> Opened, ValueList<Tightenin
     }
 
     /// <summary>The joints that a step opens: the one named, those between what came off and what stayed, all of a part that was freed.</summary>
-    private static IEnumerable<string> OpenedBy(Structure structure, Fact fact)
+    internal static IEnumerable<string> OpenedBy(Structure structure, Fact fact)
     {
         string[] Members(string unit) => structure.SubAssemblies.FirstOrDefault(group => group.Id == unit) is { } group ? [.. group.Members] : [unit];
         IEnumerable<string> Between(string[] moved) =>

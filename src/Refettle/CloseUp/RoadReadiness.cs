@@ -7,16 +7,18 @@ public sealed record RoadBlock(string Thing, string Why);
 /// <summary>What is left to do before the car may move on a road. An empty list is not a permit: brakes, fluids and local law are judged by a person.</summary>
 public static class RoadReadiness
 {
-    /// <summary>Parts off, joints open, states not undone, joints not torqued at ride height. Left out: what the owner leaves off on purpose.</summary>
+    /// <summary>Parts off, joints open, states not undone, joints not torqued at ride height, torques that contradict each other. Left out: what the owner leaves off on purpose.</summary>
+    /// <param name="undecided">Torques that contradict each other.</param>
     /// <param name="leftOff">Parts and joints that stay off or open on purpose; they become disclosures.</param>
-    public static ValueList<RoadBlock> Of(Car car, ValueList<RideHeightLine> ledger, IEnumerable<string> leftOff)
+    public static ValueList<RoadBlock> Of(Car car, ValueList<RideHeightLine> ledger, IEnumerable<string> leftOff, ValueList<TorqueConflict>? undecided = null)
     {
         var meant = leftOff.ToHashSet();
         var undone = car.Done.Where(fact => !meant.Contains(fact.Subject)).Select(Block).OfType<RoadBlock>();
         var unsettled = ledger.Where(line => line.IsToSettle)
             .Select(line => new RoadBlock($"joint {line.Joint.Id}", Why(line.Standing)));
         var unsound = car.Unsound.Select(part => new RoadBlock($"part {part}", "found too weak to carry the car"));
-        return [.. undone, .. unsettled, .. unsound];
+        var torques = (undecided ?? []).Select(conflict => new RoadBlock($"joint {conflict.Joint}", conflict.Says));
+        return [.. undone, .. unsettled, .. torques, .. unsound];
     }
 
     private static RoadBlock? Block(Fact fact) => fact.Kind switch

@@ -29,6 +29,7 @@ public static class Baseline
         {
             BaselineItems.Heights => new(item, heights.Distinct().Count() >= 4, heights.Count == 0 ? null : $"recorded: {string.Join(", ", heights.Distinct().Order(StringComparer.Ordinal))}"),
             BaselineItems.Photos => Photos(car, item),
+            BaselineItems.Alignment => new(item, car.IsAlignmentFound, car.IsAlignmentFound ? "recorded" : null),
             _ => new(item, false, null),
         };
     }

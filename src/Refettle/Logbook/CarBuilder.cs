@@ -77,6 +77,7 @@ internal sealed class CarBuilder(string id)
             Verdicts = _judging.Verdicts(structure),
             Baseline = _judging.Baseline,
             Coating = _coating.All,
+            IsAlignmentFound = _judging.IsAlignmentFound,
             Soaking = _judging.Soaking,
             Reach = _judging.Reach,
             LeaveForMissing = _judging.Leave,

@@ -20,6 +20,7 @@ public static class HappeningCheck
         Tried tried => Named(history.Car.Structure, $"joint {tried.Try.Joint}", "try"),
         JointTightened tightened => ClosingCheck.Tightened(tightened).Concat(Named(history.Car.Structure, $"joint {tightened.Joint}", "tightening")),
         HeightMeasured measured => ClosingCheck.Measured(measured),
+        AlignmentMeasured measured => ClosingCheck.Measured(measured),
         JobEntered entered => JobCheck.Entered(history.Car, entered.Job),
         JobDropped dropped => JobCheck.Known(history.Car, dropped.Job),
         JobDone done => JobCheck.Done(history.Car, done),

@@ -31,6 +31,7 @@ public static class Happenings
         ("soundness-judged", 1, typeof(SoundnessJudged)),
         ("joint-tightened", 1, typeof(JointTightened)),
         ("height-measured", 1, typeof(HeightMeasured)),
+        ("alignment-measured", 1, typeof(AlignmentMeasured)),
         ("job-entered", 1, typeof(JobEntered)),
         ("job-dropped", 1, typeof(JobDropped)),
         ("job-done", 1, typeof(JobDone)),

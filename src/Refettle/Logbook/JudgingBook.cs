@@ -17,6 +17,8 @@ internal sealed class JudgingBook
 
     public ValueList<PartEstimate> Estimates => _estimates.Values.OrderBy(estimate => estimate.Part, StringComparer.Ordinal).ToValueList();
 
+    public bool IsAlignmentFound { get; private set; }
+
     public ValueList<BaselineAnswer> Baseline => _baseline.Values.OrderBy(answer => answer.Item, StringComparer.Ordinal).ToValueList();
 
     public ValueList<Soaking> Soaking => _soaking.Values.OrderBy(soaking => soaking.Joint, StringComparer.Ordinal).ToValueList();
@@ -44,6 +46,9 @@ internal sealed class JudgingBook
                 return Keep($"part {given.Verdict.Part}", car, () => _verdicts[given.Verdict.Part] = given.Verdict);
             case VerdictWithdrawn withdrawn:
                 return _verdicts.Remove(withdrawn.Part) ? null : $"there is no verdict of the owner on {withdrawn.Part}";
+            case AlignmentMeasured { AsFound: true }:
+                IsAlignmentFound = true;
+                return null;
             case BaselineTold told:
                 _baseline[told.Answer.Item] = told.Answer;
                 return null;

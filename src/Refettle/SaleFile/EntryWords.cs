@@ -26,7 +26,7 @@ internal static class EntryWords
         Declared declared => $"Stated by the owner: {declared.Text}",
         Struck struck => $"An earlier entry struck{With(": ", struck.Why)}",
         PiecesMoved moved => $"{moved.Count} × {moved.Batch.Number} ({moved.Batch.Condition.ToString().ToLowerInvariant()}): {Place(moved.From, names)} to {Place(moved.To, names)}{With(", ", moved.Why)}",
-        { } told => JudgingSayings.Of(told, names.Of) ?? CoatingWords.Of(told, names.Of) ?? CalendarWords.Sentence(told) ?? Unseen(entry),
+        { } told => JudgingSayings.Of(told, names.Of) ?? CoatingWords.Of(told, names.Of) ?? CalendarWords.Sentence(told) ?? AlignmentWords.Of(told) ?? Unseen(entry),
         null => Unseen(entry),
     };
 

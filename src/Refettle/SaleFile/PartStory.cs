@@ -10,6 +10,9 @@ internal enum Provenance
     Refurbished,
     Substituted,
 
+    /// <summary>Decided to be renewed or substituted, taken off and put back, with no other part recorded.</summary>
+    Unclear,
+
     /// <summary>Off the car today.</summary>
     Off,
 
@@ -49,15 +52,20 @@ internal sealed record PartStory(Part Part, Provenance Provenance, string Before
     {
         if (isOff)
             return Provenance.Off;
-        return witnesses.LastOrDefault(witness => witness.Shows is not (Shows.Condition or Shows.TakenOff or Shows.Work or Shows.Fitted))?.Shows switch
+        var last = Array.FindLastIndex(witnesses, witness => witness.Shows is not (Shows.Condition or Shows.TakenOff or Shows.Work or Shows.Fitted));
+        var decided = witnesses.Take(last < 0 ? witnesses.Length : last).Where(witness => witness.Decided is not null).Select(witness => witness.Decided).LastOrDefault();
+        return last < 0 ? Unrecorded(witnesses, decided) : witnesses[last].Shows switch
         {
+            Shows.FittedNew or Shows.FittedUsed or Shows.FittedRefurbished when decided == VerdictKind.Substitute => Provenance.Substituted,
             Shows.FittedNew => Provenance.New,
             Shows.FittedUsed => Provenance.Used,
-            Shows.FittedSubstitute => Provenance.Substituted,
             Shows.Refurbished or Shows.FittedRefurbished => Provenance.Refurbished,
-            _ => witnesses.Any(witness => witness.Shows == Shows.TakenOff) ? Provenance.PutBack : Provenance.StayedOn,
+            _ => Unrecorded(witnesses, decided),
         };
     }
+
+    private static Provenance Unrecorded(Witness[] witnesses, VerdictKind? decided) => !witnesses.Any(witness => witness.Shows == Shows.TakenOff) ? Provenance.StayedOn
+        : decided is VerdictKind.Replace or VerdictKind.Substitute ? Provenance.Unclear : Provenance.PutBack;
 
     /// <summary>The first few, and how many more there are: every entry is in the log at the end.</summary>
     private static string Joined(IEnumerable<string> says)

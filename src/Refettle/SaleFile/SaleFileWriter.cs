@@ -14,7 +14,7 @@ public static class SaleFileWriter
         var document = new SaleDocument(from.Car.Name + year, "The record of what was done", question.Made, question.Fingerprint,
             [
                 Summary.Of(from), Disclosures.Of(from), OpenItems.Of(from), Papers.Of(from), Papers.Claims(from), Parts.Condition(from), Parts.Provenance(from),
-                Work.Days(from), Tightened.Of(from), .. question.Privacy.Hours || question.Privacy.Prices ? [Work.Hours(from)] : Array.Empty<Section>(),
+                Work.Days(from), .. Outside.Of(from), Tightened.Of(from), .. question.Privacy.Hours || question.Privacy.Prices ? [Work.Hours(from)] : Array.Empty<Section>(),
                 .. Snapshots.Of(from), HowToCheck.Of(question.Fingerprint),
             ], from.Entries);
         return DocumentCheck.Of(document) is { Count: > 0 } wrong

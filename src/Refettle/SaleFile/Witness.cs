@@ -16,14 +16,12 @@ internal enum Shows
     FittedUsed,
     FittedRefurbished,
 
-    /// <summary>A part of another kind took its place.</summary>
-    FittedSubstitute,
-
     Refurbished,
 }
 
 /// <summary>An entry in force that shows something about a part.</summary>
-internal sealed record Witness(SeenEntry Entry, string Part, Shows Shows, string Says)
+/// <param name="Decided">What was decided of the part by it; null for all else.</param>
+internal sealed record Witness(SeenEntry Entry, string Part, Shows Shows, string Says, VerdictKind? Decided = null)
 {
     /// <summary>All of a log. A kind of entry that can show something about a part has its line here.</summary>
     public static IEnumerable<Witness> Of(IEnumerable<SeenEntry> entries, CarNames names) =>
@@ -40,7 +38,7 @@ internal sealed record Witness(SeenEntry Entry, string Part, Shows Shows, string
             ThingKind.Joint => OfJoint(entry, thing.Id, Shows.Condition, $"{names.OfJoint(thing.Id)}: {JudgingSayings.Of(found.Finding)}", names),
             _ => [],
         },
-        VerdictGiven given => [new(entry, given.Verdict.Part, Shows.Work, $"verdict: {given.Verdict.Kind.ToString().ToLowerInvariant()}")],
+        VerdictGiven given => [new(entry, given.Verdict.Part, Shows.Work, $"verdict: {given.Verdict.Kind.ToString().ToLowerInvariant()}", given.Verdict.Kind)],
         PiecesMoved moved when moved.To.Position() is var (_, about) && Thing.TryParse(about, out var place) && place.Kind == ThingKind.Part =>
             [new(entry, place.Id, Fitted(moved.Batch.Condition), $"{moved.Batch.Condition.ToString().ToLowerInvariant()} part {moved.Batch.Number} fitted")],
         SoundnessJudged judged => [new(entry, judged.Part, Shows.Condition, $"found {EntryWords.Soundness(judged)}")],

@@ -26,6 +26,15 @@ public sealed class CloseUpVerbTests : IDisposable
     }
 
     [Fact]
+    public void Wheel_angles_are_recorded_and_a_contradiction_is_kept_out()
+    {
+        Assert.Contains("thrust line 0.10° to the right, with laser rig, by me",
+            _bench.Out("alignment", "found", "--rl", "toe 0.20 camber -0.50", "--rr", "toe 0", "--thrust", "0.1deg", "--with", "laser rig", "--by", "me").ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Faults, _bench.Run("alignment", "set", "--rl", "toe 0.20", "--rr", "toe 0", "--thrust", "-0.1deg"));
+        Assert.Equal(ExitCode.Faults, _bench.Run("alignment", "later", "--rl", "toe 0.20"));
+    }
+
+    [Fact]
     public void A_joint_is_tightened_in_stages_once_its_thread_is_known()
     {
         Good("set", "joint", "wheel-nuts", "torque=85 N·m");

@@ -8,7 +8,7 @@ internal static class OpenItems
 {
     private const int Most = 300;
 
-    public static ValueList<RoadBlock> Blocks(Sources from) => RoadReadiness.Of(from.Car, from.RideHeight, LeftOff(from));
+    public static ValueList<RoadBlock> Blocks(Sources from) => RoadReadiness.Of(from.Car, from.RideHeight, LeftOff(from), from.Undecided);
 
     /// <summary>Parts that the owner says are off or changed on purpose: they are disclosures, not work that is left.</summary>
     public static ValueList<string> LeftOff(Sources from) => from.Declared

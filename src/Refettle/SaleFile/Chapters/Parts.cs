@@ -38,6 +38,9 @@ internal static class Parts
         var back = from.Stories.Where(story => story.Provenance == SaleFile.Provenance.PutBack).ToList();
         if (back.Count > 0)
             yield return new Said($"Taken off and put back, with no other part recorded in their place; believed to be the ones that came off: {Names(back)}.", Backing.Believed, Numbers(back));
+        var unclear = from.Stories.Where(story => story.Provenance == SaleFile.Provenance.Unclear).ToList();
+        if (unclear.Count > 0)
+            yield return new Said($"Decided to be renewed or substituted and put back, but no other part is recorded: what is fitted is not shown by this log: {Names(unclear)}.", Backing.Warns, Numbers(unclear));
         var off = from.Stories.Where(story => story.Provenance == SaleFile.Provenance.Off).ToList();
         if (off.Count > 0)
             yield return new Said($"Off the car when this file was made: {Names(off)}.", Backing.Recorded, Numbers(off));

@@ -15,6 +15,7 @@ internal sealed class Sources
         Stories = PartStory.Of(Car, Witness.Of(Entries, Names));
         Closing = ClosingRecord.Of(question.History);
         RideHeight = RideHeightLedger.Of(Car, Closing.Opened, Closing.Tightenings);
+        Undecided = TorqueConflicts.Of(question.History);
         Declared = InForce<Declared>().ToValueList();
         NumberOf = Entries.ToDictionary(entry => entry.Entry.Id, entry => entry.Number);
     }
@@ -32,6 +33,8 @@ internal sealed class Sources
     public ClosingRecord Closing { get; }
 
     public ValueList<RideHeightLine> RideHeight { get; }
+
+    public ValueList<TorqueConflict> Undecided { get; }
 
     public ValueList<(SeenEntry Entry, Declared Told)> Declared { get; }
 

@@ -22,7 +22,10 @@ internal static class Tightened
         return new("Torque and alignment record", blocks.ToValueList());
     }
 
-    private static Row Row(Sources from, SeenEntry entry, JointTightened told) => new(
+    private static Row Row(Sources from, SeenEntry entry, JointTightened told) => from.Undecided.FirstOrDefault(conflict => conflict.Joint == told.Joint) is { } conflict ? new(
+        [from.Names.OfJoint(told.Joint), $"undecided: {string.Join(" or ", conflict.Told.Select(one => $"{one.Torque}"))}, neither knew of the other", Wanted(from.Names.Joint(told.Joint)), $"{entry.Day:yyyy-MM-dd}"],
+        conflict.Told.Select(one => from.NumberOf[one.Entry]).Order().ToValueList())
+    : new(
         [from.Names.OfJoint(told.Joint), EntryWords.Tight(told), Wanted(from.Names.Joint(told.Joint)), $"{entry.Day:yyyy-MM-dd}"], [entry.Number]);
 
     private static string Wanted(Joint? joint) => joint?.Torque is { } torque
@@ -39,6 +42,7 @@ internal static class Tightened
         if (from.RideHeight.Count > 0)
             yield return new Said($"Of {Sources.Count(from.RideHeight.Count, "opened joint")} with bonded rubber, {settled} {(settled == 1 ? "is" : "are")} recorded as torqued at ride height.", Backing.Recorded,
 from.NumbersOf("step-done", "joint-tightened"));
-        yield return new Said("No wheel alignment is recorded by this log unless a note or statement says so: have it measured.", Backing.Warns, []);
+        foreach (var block in Aligned.Of(from))
+            yield return block;
     }
 }

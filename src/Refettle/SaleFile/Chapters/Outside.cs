@@ -1,0 +1,38 @@
+using System.Text.Json.Nodes;
+using Refettle.Logbook;
+
+namespace Refettle.SaleFile.Chapters;
+
+/// <summary>Work that others did: what left, to whom, when, and what the check on its return found.</summary>
+internal static class Outside
+{
+    private const string NotNamed = "a shop whose name is not given";
+
+    public static ValueList<Section> Of(Sources from)
+    {
+        var sent = from.Entries.Where(entry => entry.Counts && entry.Entry.Kind == "sent-out").Select(entry => (entry, Told: Seen(entry))).Where(line => line.Told is not null).ToList();
+        return sent.Count == 0 ? [] : [new("Work by others", [new Table(["What", "Work", "By", "Out", "Back"], sent.Select(line => Row(from, line.entry, line.Told!)).ToValueList())])];
+    }
+
+    private static Row Row(Sources from, SeenEntry entry, SentOut told)
+    {
+        var back = from.InForce<CameBack>().Where(line => line.Told.Sent == entry.Entry.Id).ToList();
+        return new(
+            [
+                string.Join(", ", told.Items.Select(item => $"{(item.Count > 1 ? $"{item.Count} × " : "")}{(Thing.TryParse(item.What, out _) ? from.Names.Of(item.What) : item.What)}")), told.Work, told.To, $"{told.On:yyyy-MM-dd}",
+                back.Count == 0 ? "not recorded" : string.Join("; ", back.Select(line => $"{line.Told.On:yyyy-MM-dd}: {string.Join(", ", line.Told.Items.Select(item => $"{item.Condition}{(item.Good ? "" : ", not usable")}"))}")),
+            ],
+            [entry.Number, .. back.Select(line => line.Entry.Number)]);
+    }
+
+    /// <summary>What the open fields tell; who did it may be blacked out.</summary>
+    private static SentOut? Seen(SeenEntry entry)
+    {
+        if (entry.Told is SentOut told)
+            return told;
+        var open = new JsonObject { ["to"] = NotNamed };
+        foreach (var field in entry.Given.Fields?.Where(field => field.Text is not null) ?? [])
+            open[field.Name] = JsonNode.Parse(field.Text!);
+        return Happenings.Decode(entry.Entry with { Payload = open.ToJsonString(ExchangeJson.Options) }) is { IsGood: true, Value: SentOut read } ? read : null;
+    }
+}
