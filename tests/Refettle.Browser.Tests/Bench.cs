@@ -33,6 +33,9 @@ public sealed class Bench : IAsyncLifetime
         _playwright?.Dispose();
     }
 
+    /// <summary>A fresh browser that has seen nothing yet.</summary>
+    internal Task<IBrowserContext> ContextAsync(BrowserNewContextOptions look) => _browser!.NewContextAsync(look);
+
     /// <summary>A fresh browser at the garage's first page.</summary>
     internal async Task<Visit> VisitAsync(BrowserNewContextOptions look, KitTable? kits = null)
     {

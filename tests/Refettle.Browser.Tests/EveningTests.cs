@@ -81,6 +81,17 @@ public sealed class EveningTests(Bench bench) : IClassFixture<Bench>
     }
 
     [NeedsChromiumFact]
+    public async Task A_photo_that_the_browser_cannot_show_is_told_and_nothing_is_written()
+    {
+        await using var visit = await bench.VisitAsync(Looks.Phone());
+        await visit.GoAsync("part/damper-left");
+        await visit.Page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "IMG_0001.HEIC", MimeType = "image/heic", Buffer = [0, 0, 0, 24, .. "ftypheic"u8, 0, 0, 0, 0, .. "mif1heic"u8] });
+        await Assertions.Expect(visit.Page.GetByText("it is a HEIC picture")).ToBeVisibleAsync();
+        Assert.Empty(Kinds(visit, "photo-taken"));
+        await TakePhotoAsync(visit.Page);
+    }
+
+    [NeedsChromiumFact]
     public async Task Of_500_photos_a_page_shows_few_at_a_time()
     {
         await using var visit = await bench.VisitAsync(Looks.Phone());

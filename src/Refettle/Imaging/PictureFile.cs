@@ -11,6 +11,8 @@ public enum PictureForm
 /// <summary>What a picture file is, and its bytes without anything but the picture.</summary>
 public static class PictureFile
 {
+    private static readonly HashSet<string> HeicBrands = ["heic", "heix", "heim", "heis", "hevc", "hevx", "mif1", "msf1"];
+
     /// <summary>By its first bytes; null for what is not kept.</summary>
     public static PictureForm? FormOf(ReadOnlySpan<byte> bytes) => bytes switch
     {
@@ -19,6 +21,10 @@ public static class PictureFile
         [(byte)'R', (byte)'I', (byte)'F', (byte)'F', _, _, _, _, (byte)'W', (byte)'E', (byte)'B', (byte)'P', ..] => PictureForm.WebP,
         _ => null,
     };
+
+    /// <summary>HEIC, as phones of some makers save photos: an ISO base media file (ISO/IEC 14496-12) of a brand of ISO/IEC 23008-12.</summary>
+    public static bool IsHeic(ReadOnlySpan<byte> bytes) =>
+        bytes.Length >= 12 && bytes[4..8].SequenceEqual("ftyp"u8) && HeicBrands.Contains(System.Text.Encoding.Latin1.GetString(bytes[8..12]));
 
     public static string MediaType(PictureForm form) => form switch
     {

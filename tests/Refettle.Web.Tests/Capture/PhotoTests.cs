@@ -27,8 +27,33 @@ public sealed class PhotoTests
     {
         var keeper = new MemoryPhotoKeeper();
         using var outbox = new PhotoOutbox(new(new HttpClient()), keeper);
-        Assert.False((await PhotoTaker.TakeAsync(outbox, new(1, 1, _png, _png, new byte[9], 3, 3), "GIF89a"u8.ToArray(), [], null)).IsGood);
+        Assert.False((await PhotoTaker.TakeAsync(outbox, new(1, 1, "GIF89a"u8.ToArray(), _png, new byte[9], 3, 3), null, [], null)).IsGood);
         Assert.Empty(await keeper.WaitingAsync());
+    }
+
+    /// <summary>The first twelve bytes of a HEIC file: ISO/IEC 23008-12, brand heic.</summary>
+    private static readonly byte[] _heic = [0, 0, 0, 24, .. "ftypheic"u8, 0, 0, 0, 0];
+
+    [Fact]
+    public async Task An_original_that_cannot_be_made_plain_is_left_out_and_the_picture_is_kept()
+    {
+        var keeper = new MemoryPhotoKeeper();
+        using var outbox = new PhotoOutbox(new(new HttpClient()), keeper);
+        var taken = await PhotoTaker.TakeAsync(outbox, new(1, 1, _png, _png, new byte[9], 3, 3), _heic, [], null);
+        Assert.Null(taken.Value.Photo.Original);
+        Assert.Equal([ContentHash.Of(_png)], await keeper.WaitingAsync());
+        var note = Assert.Single(taken.Faults);
+        Assert.Equal(Severity.Note, note.Severity);
+        Assert.Contains("HEIC", note.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_that_the_browser_cannot_show_is_told_by_its_kind()
+    {
+        Assert.Contains("HEIC", PhotoTaker.Unshown(_heic).Found, StringComparison.Ordinal);
+        Assert.DoesNotContain("HEIC", PhotoTaker.Unshown("GIF89a, cut off"u8.ToArray()).Found, StringComparison.Ordinal);
+        Assert.DoesNotContain("HEIC", PhotoTaker.Unshown([0, 0, 0, 24, .. "ftypisom"u8]).Found, StringComparison.Ordinal);
+        Assert.DoesNotContain("HEIC", PhotoTaker.Unshown(null).Found, StringComparison.Ordinal);
     }
 
     [Fact]
