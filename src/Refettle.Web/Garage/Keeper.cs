@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Microsoft.JSInterop;
 
 namespace Refettle.Web.Garage;
@@ -11,6 +12,7 @@ public sealed record BrowserEntry(string Car, string Device, long Sequence, bool
     public static BrowserEntry Of(Entry entry, bool sent) =>
         new(entry.Car, entry.Device, entry.Sequence, sent, JsonSerializer.Serialize(entry, ExchangeJson.Options));
 
+    [JsonIgnore]
     public Entry Entry => JsonSerializer.Deserialize<Entry>(Text, ExchangeJson.Options)!;
 }
 

@@ -94,7 +94,7 @@ public sealed class ServerApi(HttpClient http)
         }
         catch (JsonException problem)
         {
-            return new(true, Result<T>.Bad(new Fault("the server's answer", problem.Message, "Load the page again; page and server may be of different versions.")));
+            return new(true, Result<T>.Bad(new Fault("the server's answer", $"it cannot be read at {problem.Path ?? "$"}", "Load the page again; page and server may be of different versions.")));
         }
     }
 

@@ -19,19 +19,19 @@ public static partial class WordingGuard
     /// <summary>Whether entries could show it, the words, why they are too much, and what can be said.</summary>
     private static readonly (bool CanBeShown, Regex Words, string Why, string Offer)[] Rules =
     [
-        Never(@"rust[- ]?free|(free of|without|no|zero|0 ?%) (any )?(rust|corrosion)( (at all|anywhere|whatsoever))?", Unseen, "To the best of my knowledge there is no significant rust; the places opened and what was found there are listed with dates."),
-        Never(@"never|not once|always", History, "To the best of my knowledge … (say since when, and how you know)."),
-        Never(@"accident[- ]?free|(no|zero) accidents?|undamaged|damage[- ]?free", History, "I know of no accident; I cannot speak for the time before me."),
-        Never(@"perfect(ly)?|flawless(ly)?|immaculate(ly)?|mint|concours|faultless(ly)?|pristine|showroom", Judgement, "Say what was measured or done, with the entries that show it."),
-        Never(@"(like|as)[- ](good as )?new|better than new|as it left the (works|factory)", Judgement, "Say which parts are new and which were refurbished; the table of parts shows it."),
-        Never(@"guaranteed?|warrant(ed|y)|bullet-?proof|100 ?%|(one )?hundred per ?cent", "It promises something about the time to come", "Say what was done and when; promise nothing for the time to come."),
-        Never(@"needs nothing|nothing (to do|needs doing|left to do)|no (known )?(faults|defects|issues|problems|work needed)|no expense spared", Unseen, "I know of no fault beyond those listed as open."),
-        Never(@"safe|road[- ]?legal|road ?worthy", "An inspector decides that, in each place by other rules", "Give the date and result of the last roadworthiness test."),
-        Never(@"genuine (mileage|kilometres|miles)|(true|real|correct) mileage", History, "The odometer shows … ; entries of this log have it since …"),
-        Shown(@"(fully|completely|totally|comprehensively|professionally) (restored|rebuilt|overhauled|refurbished|reconditioned)|(full|complete|total|nut[- ]and[- ]bolt|frame[- ]off|body[- ]off|ground[- ]up) (restoration|rebuild)", "Say what was done and name the parts; what was not touched is listed too."),
-        Shown(@"all[- ]original|(completely|100 ?%|fully) original|matching numbers|original (engine|gearbox|paint|mileage)", "No replacement is recorded while this log was kept; whether it is the one from the works is believed, not shown."),
-        Shown(@"(brand[- ])?new|rebuilt|overhauled|restored|replaced|renewed|refurbished|reconditioned", "Name the part, and the entries that show it (--because)."),
-        Shown(@"(every|all)( of)?( the| its)? (bolts?|nuts?|joints?|parts?|bush(es|ings)?|seals?|bearings?)", "Give the number of those that the log has, of how many."),
+        Never(OverclaimWords.RustFree(), Unseen, "To the best of my knowledge there is no significant rust; the places opened and what was found there are listed with dates."),
+        Never(OverclaimWords.Never(), History, "To the best of my knowledge … (say since when, and how you know)."),
+        Never(OverclaimWords.AccidentFree(), History, "I know of no accident; I cannot speak for the time before me."),
+        Never(OverclaimWords.Perfect(), Judgement, "Say what was measured or done, with the entries that show it."),
+        Never(OverclaimWords.LikeNew(), Judgement, "Say which parts are new and which were refurbished; the table of parts shows it."),
+        Never(OverclaimWords.Guaranteed(), "It promises something about the time to come", "Say what was done and when; promise nothing for the time to come."),
+        Never(OverclaimWords.NothingToDo(), Unseen, "I know of no fault beyond those listed as open."),
+        Never(OverclaimWords.Safe(), "An inspector decides that, in each place by other rules", "Give the date and result of the last roadworthiness test."),
+        Never(OverclaimWords.GenuineMileage(), History, "The odometer shows … ; entries of this log have it since …"),
+        Shown(OverclaimWords.FullyRestored(), "Say what was done and name the parts; what was not touched is listed too."),
+        Shown(OverclaimWords.AllOriginal(), "No replacement is recorded while this log was kept; whether it is the one from the works is believed, not shown."),
+        Shown(OverclaimWords.New(), "Name the part, and the entries that show it (--because)."),
+        Shown(OverclaimWords.Every(), "Give the number of those that the log has, of how many."),
     ];
 
     /// <summary>All of a text, in the order in which they stand.</summary>
@@ -51,11 +51,9 @@ public static partial class WordingGuard
             }).Select(found => found.Claim).ToValueList();
     }
 
-    private static (bool, Regex, string, string) Never(string words, string why, string offer) => (false, Whole(words), why, offer);
+    private static (bool, Regex, string, string) Never(Regex words, string why, string offer) => (false, words, why, offer);
 
-    private static (bool, Regex, string, string) Shown(string words, string offer) => (true, Whole(words), NeedsEntry, offer);
-
-    private static Regex Whole(string words) => new($@"(?<![\w-])({words})(?![\w-])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(1));
+    private static (bool, Regex, string, string) Shown(Regex words, string offer) => (true, words, NeedsEntry, offer);
 
     [GeneratedRegex(@"[^.!?;\n]+")]
     private static partial Regex Sentence();
