@@ -14,11 +14,11 @@ internal sealed class Bench : IDisposable
     private readonly StringWriter _error = new();
     private readonly List<IDisposable> _stores = [];
 
-    public Bench(Func<IAccessPlanner>? planner = null, CancellationToken interrupt = default) => Around = new()
+    public Bench(Func<IAccessPlanner>? planner = null, TimeProvider? clock = null, CancellationToken interrupt = default) => Around = new()
     {
         Out = _shown,
         Error = _error,
-        Clock = TimeProvider.System,
+        Clock = clock ?? TimeProvider.System,
         Planner = planner ?? (() => new AccessPlanner(new ReducedSolver())),
         OpenLogbook = path => Kept(Cli.Store.Open(path)),
         Store = Path.Combine(_folder, "store.db"),

@@ -89,7 +89,7 @@ public sealed class ExitCodeTests
     public void An_interrupted_search_shows_what_it_has()
     {
         using var interrupt = new CancellationTokenSource();
-        using var bench = new Bench(() => new Interrupted(interrupt), interrupt.Token);
+        using var bench = new Bench(() => new Interrupted(interrupt), interrupt: interrupt.Token);
         Assert.Contains("a valid plan; none can cost less than 3 min", bench.Out("reach", "free(axle)", "--sheet", bench.Sheet), StringComparison.Ordinal);
         Assert.Equal(ExitCode.Interrupted, bench.Run("reach", "free(axle)", "--sheet", bench.Sheet));
     }

@@ -18,7 +18,7 @@ public static class SupplierListReader
         var header = faults.HasErrors ? null : ListHeader.Find(rows, faults);
         var offers = header is null ? [] : new SupplierRows(header, rows, currency, faults).Offers();
         if (header is not null && offers.Count == 0 && !faults.HasErrors)
-            faults.Add(rows[header.Row].Line, 1, "file", "there is no row with a part number below the header", "Look whether the first sheet is the list");
+            faults.Add(rows[header.Row].Line, 1, "file", "there is no row with a part number below the header", "Look whether this is the list; of a workbook the first sheet is read");
         return faults.HasErrors
             ? Result<OffersListed>.Bad(faults.ToList())
             : Result<OffersListed>.Good(new(supplier, currency, offers.ToValueList(), on), faults.ToList());

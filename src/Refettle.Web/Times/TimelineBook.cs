@@ -6,6 +6,7 @@ using Refettle.Stuck;
 using Refettle.Timeline;
 using Refettle.Timeline.Network;
 using Refettle.Timeline.Scheduling;
+using Refettle.Timeline.Spells;
 using Refettle.Web.Garage;
 using Refettle.Web.Stores;
 
@@ -58,10 +59,19 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
         var answer = Planned(car, Shown.Plan, network);
         if (!answer.IsGood)
             return Result<TimelineShown>.Bad(answer.Faults);
-        return answer.Value.Tasks.Count > 0
+        var isPast = WallClock.Of(car.Calendar, Instant.FromDateTimeOffset(clock.GetUtcNow())).Minute(start) < 0;
+        return !isPast && answer.Value.Tasks.Count > 0 && !answer.Value.Tasks.Any(one => one.Task.Latest < one.Finish && IsInTime(one.Task.Id))
             ? Result<TimelineShown>.Good(new(Shown.Plan, network, answer.Value))
-            : Result<TimelineShown>.Bad(new Fault(task, $"it cannot begin {DayWords.Moment(start)}", "Something it waits for ends later, or it is not in a spell. Move that first, or choose another time."));
+            : Result<TimelineShown>.Bad(new Fault(Said(task), $"it cannot begin {DayWords.Moment(start)}: {MoveRefusal.Why(Asked(car, Shown.Plan, Freed(task)), task, start)}", "Move that first, or choose another time."));
     }
+
+    private bool IsInTime(string task) => Shown!.Answer.Tasks.Any(one => one.Task.Id == task && one.Finish <= one.Task.Latest);
+
+    private string Said(string task) => Shown!.Network.Tasks.FirstOrDefault(one => one.Id == task)?.Says ?? task;
+
+    private TaskNetwork Freed(string task) => Shown!.Network with { Tasks = Shown.Network.Tasks.Select(one => one.Id == task ? one with { FixedStart = null } : one).ToValueList() };
+
+    private TimelineQuestion Asked(Car car, Plan plan, TaskNetwork network) => new() { Car = car, Network = network, Plan = plan, Now = Instant.FromDateTimeOffset(clock.GetUtcNow()) };
 
     private Result<TimelineShown> Here(Car car, ValueList<Fact> goals, Storeroom? store)
     {
@@ -85,5 +95,5 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
     }
 
     private Result<TimelineAnswer> Planned(Car car, Plan plan, TaskNetwork network) => new TimelinePlanner(new FirstScheduler())
-        .Of(new() { Car = car, Network = network, Plan = plan, Now = Instant.FromDateTimeOffset(clock.GetUtcNow()) }, AtOnce);
+        .Of(Asked(car, plan, network), AtOnce);
 }

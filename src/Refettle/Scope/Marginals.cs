@@ -13,7 +13,7 @@ internal sealed class Marginals(ScopeProblem problem, IDerivationSolver free, Ca
     {
         if (Solve(chosen) is not { } all)
             return [];
-        return Enumerable.Range(0, _jobs.Jobs.Length).Select(job => Of(job, chosen, all)).OfType<JobCost>().ToValueList();
+        return Enumerable.Range(0, _jobs.Jobs.Length).AsParallel().AsOrdered().Select(job => Of(job, chosen, all)).OfType<JobCost>().ToValueList();
     }
 
     public JobCost? Of(int job, int[] chosen) => Solve(chosen) is { } all ? Of(job, chosen, all) : null;

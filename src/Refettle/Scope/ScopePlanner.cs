@@ -28,7 +28,7 @@ public sealed class ScopePlanner(IDerivationSolver free, ILimitedSolver forCores
             return new([], []);
         var problem = new ScopeProblem(car, answer.Question);
         var costs = new Marginals(problem, free, cancel).Of(answer.Chosen.Select(problem.Jobs.NumberOf).ToArray());
-        return new(costs, new Shortage(problem, answer, problem.Core(free, forCores, cancel)!, cancel).First());
+        return new(costs, new Shortage(problem, answer, free, forCores, cancel).First());
     }
 
     public ValueList<FrontierPoint> Frontier(

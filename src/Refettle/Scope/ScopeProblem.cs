@@ -21,6 +21,7 @@ internal sealed class ScopeProblem
     private readonly List<long> _money;
     private readonly List<int> _goals = [];
     private readonly Dictionary<Fact, int> _factNumbers;
+    private readonly Dictionary<int, int> _workedWays = [];
     private int _facts;
 
     public ScopeProblem(Car car, ScopeQuestion question)
@@ -61,6 +62,18 @@ internal sealed class ScopeProblem
     /// <summary>The choice, reduced, to be solved for one set of limits after another; null when the musts cannot be done whatever is spent.</summary>
     public LimitedCore? Core(IDerivationSolver free, ILimitedSolver forCores, CancellationToken cancel) =>
         LimitedCore.Of(Within(null, null), free, forCores, cancel);
+
+    /// <summary>The same with a third limit: at least one of some jobs is left, whatever is spent. A job that costs nothing counts as a hundredth
+    /// here, so that it can be counted.</summary>
+    public LimitedCore? CoreWithout(IReadOnlyCollection<int> jobs, IDerivationSolver free, ILimitedSolver forCores, CancellationToken cancel)
+    {
+        var (use, cost) = (new long[_cost.Count], _cost.ToArray());
+        foreach (var way in jobs.Select(job => _workedWays[job]))
+            (use[way], cost[way]) = (1, Math.Max(1, cost[way]));
+        var problem = new DerivationProblem(_facts, [.. _factOf], [.. _needs], cost, [.. _goals.Distinct()]);
+        var within = Within(problem, null, null);
+        return LimitedCore.Of(within with { Limits = [.. within.Limits, new(use, jobs.Count - 1)] }, free, forCores, cancel);
+    }
 
     public static long[] Most(Minutes? time, Money? money) => [MostTime(time), MostMoney(money)];
 
@@ -108,8 +121,10 @@ internal sealed class ScopeProblem
     private void AddWorked(int job)
     {
         var own = Jobs.Jobs[job];
-        if (!Jobs.IsLeft(job) && !Jobs.IsTooLong(job))
-            Add(WorkedFact(job), own.Goals.Select(NumberOf).Where(fact => fact >= 0), Up(own.Work.Value), Up(own.Parts.Amount));
+        if (Jobs.IsLeft(job) || Jobs.IsTooLong(job))
+            return;
+        _workedWays.Add(job, _factOf.Count);
+        Add(WorkedFact(job), own.Goals.Select(NumberOf).Where(fact => fact >= 0), Up(own.Work.Value), Up(own.Parts.Amount));
     }
 
     private void AddSettled(int job)

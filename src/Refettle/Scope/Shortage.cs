@@ -3,15 +3,15 @@ using Refettle.Access.Derivation;
 namespace Refettle.Scope;
 
 /// <summary>Finds which jobs go first when time or money run short.</summary>
-internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, LimitedCore core, CancellationToken cancel)
+internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, IDerivationSolver free, ILimitedSolver forCores, CancellationToken cancel)
 {
-    // Where less can be had by other ways to open the same, that is tried so often before giving up.
-    private const int MostRounds = 5;
+    private readonly int[] _wants = [.. answer.Chosen.Select(problem.Jobs.NumberOf).Except(problem.Jobs.Musts())];
 
-    /// <summary>For what there is least of, the best that can be done with a hundredth less than is spent; none where only musts are left, or the search was ended.
-    /// Where nothing is limited, for time and for money.</summary>
+    /// <summary>For what there is least of, the best of what takes a hundredth less than is spent and leaves at least one of the jobs; none where only
+    /// musts are left, or the search was ended. Where nothing is limited, for time and for money.</summary>
     public ValueList<DropFirst> First() =>
-        new[] { ScopeLimit.Time, ScopeLimit.Money }.Where(IsShort).Select(Of).OfType<DropFirst>().ToValueList();
+        _wants.Length == 0 || problem.CoreWithout(_wants, free, forCores, cancel) is not { } core ? []
+        : new[] { ScopeLimit.Time, ScopeLimit.Money }.Where(IsShort).Select(limit => Of(limit, core)).OfType<DropFirst>().ToValueList();
 
     private bool IsShort(ScopeLimit limit)
     {
@@ -21,22 +21,8 @@ internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, Limited
             : budget is { } money && answer.Sum.Money.Amount > money.Amount * 0.9m);
     }
 
-    private DropFirst? Of(ScopeLimit limit)
-    {
-        var sum = answer.Sum;
-        for (var round = 0; round < MostRounds; round++)
-        {
-            var less = core.Solve(Less(limit, sum), cancel);
-            if (!less.IsOptimal)
-                return null;
-            sum = problem.SumOf(less);
-            var jobs = problem.Jobs.Names(problem.JobsOf(less));
-            if (answer.Chosen.Any(job => !jobs.Contains(job)))
-                return Dropped(limit, jobs, less);
-        }
-
-        return null;
-    }
+    private DropFirst? Of(ScopeLimit limit, LimitedCore core) =>
+        core.Solve([.. Less(limit, answer.Sum), _wants.Length - 1], cancel) is { IsOptimal: true } less ? Dropped(limit, problem.Jobs.Names(problem.JobsOf(less)), less) : null;
 
     private DropFirst Dropped(ScopeLimit limit, ValueList<string> jobs, DerivationAnswer less)
     {

@@ -31,6 +31,9 @@ public sealed record Projection(Project Project, ValueList<WorkTask> Tasks, Wall
         return Result<Projection>.Good(new(new(activities, resources.All, lags), network.Tasks, clock, last, resources.Notes));
     }
 
+    /// <summary>Without the days that others set, for where they cannot be kept.</summary>
+    public Project Unpressed => Project with { Activities = Project.Activities.Select(activity => activity with { LatestFinish = null }).ToValueList() };
+
     /// <summary>The date to meet, as the calendar or else the means say.</summary>
     public static LocalDateTime? Date(Car car) => car.Calendar.Handover?.By
         ?? (car.Means.By is { } day ? LocalDate.FromDateOnly(day).PlusDays(1).AtMidnight() : null);
@@ -49,7 +52,7 @@ public sealed record Projection(Project Project, ValueList<WorkTask> Tasks, Wall
         var minutes = (int)Math.Ceiling(task.Takes.Value);
         var demands = Enumerable.Range(0, resources.All.Count).Select(resource => uses.Contains(resource) ? 1 : 0).ToValueList();
         var start = task.FixedStart is { } settled && clock.Minute(settled) is var minute && minute >= 0 ? minute : (int?)null;
-        return new(task.Id, minutes, demands, task.IsWait ? Pace.WallClock : task.Pace, FixedStart: start, Done: Done(task, minutes, resources, clock));
+        return new(task.Id, minutes, demands, task.IsWait ? Pace.WallClock : task.Pace, LatestFinish: task.Latest is { } latest ? clock.Minute(latest) : null, FixedStart: start, Done: Done(task, minutes, resources, clock));
     }
 
     /// <summary>What is begun is taken to need its whole time from now on, a wait its time from its begin.</summary>

@@ -20,8 +20,28 @@ public sealed class TimelinePlanner(IScheduler scheduler)
         var view = new TimelineView(question, made.Value);
         var asked = new ScheduleQuestion(made.Value.Project, Aims(question.Car, made.Value), Known(question.Car.Calendar.Kept, made.Value));
         var answer = scheduler.Solve(asked, limits, progress is null ? null : new Passing(progress, view), cancel);
-        var shown = view.Of(answer);
+        var shown = answer.Schedule is null && !cancel.IsCancellationRequested && made.Value.Tasks.Any(task => task.Latest is not null)
+            ? Unpressed(asked, new(question, made.Value with { Project = made.Value.Unpressed }), made.Value.Unpressed, view.Words(answer.Clash), limits, cancel) : view.Of(answer);
+        if (shown is { Tasks.Count: 0, Clashes.Count: 0 } && made.Value.Tasks.Count > 0)
+            return Result<TimelineAnswer>.Good(shown with { Clashes = ShortOf(made.Value, cancel) });
         return Result<TimelineAnswer>.Good(shown.IsInTime == false && !cancel.IsCancellationRequested ? ForTheDate(asked, made.Value, view, shown, limits, cancel) : shown);
+    }
+
+    /// <summary>What is there on too few days, or ends too soon: with it always there, there would be a timeline.</summary>
+    private static ValueList<string> ShortOf(Projection projection, CancellationToken cancel)
+    {
+        var resources = projection.Unpressed.Resources;
+        bool IsShort(int place) => new FirstScheduler().Solve(new(projection.Unpressed with { Resources = resources.Select((one, i) => i == place ? one with { Open = null } : one).ToValueList() }), new(TimeSpan.FromSeconds(1)), null, cancel).Schedule is not null;
+        var users = projection.Unpressed.Activities;
+        return Enumerable.Range(0, resources.Count).Where(place => place != Projection.You && resources[place].Open is not null && IsShort(place))
+            .Select(place => $"too few days for {resources[place].Id}, which is needed for \"{projection.Tasks[Enumerable.Range(0, users.Count).Last(i => users[i].Demands[place] > 0)].Says}\"").ToValueList();
+    }
+
+    /// <summary>What others set cannot be kept: the timeline is made without, and says what comes too late.</summary>
+    private TimelineAnswer Unpressed(ScheduleQuestion asked, TimelineView view, Project unpressed, ValueList<string> clashes, ScheduleLimits limits, CancellationToken cancel)
+    {
+        var shown = view.Of(scheduler.Solve(asked with { Project = unpressed }, limits, null, cancel));
+        return shown with { Clashes = [.. clashes, .. shown.Tasks.Where(task => task.Task.Latest < task.Finish).Select(task => $"\"{task.Task.Says}\" is done {DayWords.Moment(task.Finish)}, after {DayWords.Moment(task.Task.Latest!.Value)}")] };
     }
 
     /// <summary>Once more with the date as a condition: either it can be kept after all, or what clashes with it is told.</summary>
@@ -29,7 +49,7 @@ public sealed class TimelinePlanner(IScheduler scheduler)
     {
         var date = projection.Clock.Minute(late.Date!.Value);
         var sinks = Enumerable.Range(0, projection.Tasks.Count).Except(projection.Project.Lags.Select(lag => lag.Before)).ToHashSet();
-        var pressed = projection.Project.Activities.Select((activity, i) => sinks.Contains(i) && activity.Done is null ? activity with { LatestFinish = date } : activity);
+        var pressed = projection.Project.Activities.Select((activity, i) => sinks.Contains(i) && activity.Done is null ? activity with { LatestFinish = Math.Min(activity.LatestFinish ?? date, date) } : activity);
         var answer = scheduler.Solve(asked with { Project = projection.Project with { Activities = pressed.ToValueList() } }, limits, null, cancel);
         return answer.Schedule is not null ? view.Of(answer)
             : late with { Clashes = [.. late.Clashes, .. answer.Status == ScheduleStatus.Impossible ? view.Words(answer.Clash) : []] };

@@ -29,6 +29,7 @@ internal sealed class TimelineView(TimelineQuestion question, Projection project
     public ValueList<string> Words(ValueList<Condition> clash) => clash.Select(condition => condition.Kind switch
     {
         ConditionKind.FixedStart => $"\"{projection.Tasks[condition.Index].Says}\" is to start {DayWords.Moment(_clock.At(projection.Project.Activities[condition.Index].FixedStart ?? 0))}",
+        ConditionKind.LatestFinish when projection.Tasks[condition.Index].Latest is { } latest => $"\"{projection.Tasks[condition.Index].Says}\" is to be done by {DayWords.Moment(latest)}",
         ConditionKind.LatestFinish => $"\"{projection.Tasks[condition.Index].Says}\" is to be done by {DayWords.Moment(Projection.Date(question.Car) ?? _clock.At(0))}, the date to meet",
         _ => Lag(projection.Project.Lags[condition.Index]),
     }).ToValueList();

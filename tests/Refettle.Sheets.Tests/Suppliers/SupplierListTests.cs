@@ -86,7 +86,7 @@ public sealed class SupplierListTests
     [InlineData("Part no,Price\nA123456789012345678901234567890123456789012,1.20\n", 2, 1, "is not a part number")]
     [InlineData("Part no,Article,Price\nA-1,A-1,1.20\n", 1, 2, "both read as number")]
     [InlineData("Colour,Size\nred,4\n", 1, 1, "no row names its columns")]
-    [InlineData("Part no,Price\n,\n", 1, 1, "no row names its columns")]
+    [InlineData("Part no,Price\n,\n", 1, 1, "no row with a part number below the header")]
     [InlineData("", 1, 1, "the file is empty")]
     public void A_fault_has_its_line_and_column(string text, int line, int column, string found) =>
         Assert.Contains(Read(text).Faults, fault => fault.Line == line && fault.Column == column && fault.Found.Contains(found, StringComparison.Ordinal) && fault.File == "list");

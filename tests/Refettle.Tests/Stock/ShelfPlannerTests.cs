@@ -92,6 +92,46 @@ public sealed class ShelfPlannerTests
         Assert.Equal(Garage.Day(9), FitDay(supplied));
     }
 
+    /// <summary>Arrived on day -20, taken back within 30 days: the last evening is that of day 10. It is held up to the car while the old one is off.</summary>
+    [Fact]
+    public void A_trial_fit_is_done_while_it_can_still_go_back()
+    {
+        var answer = Timeline(Returnable(Garage.Day(-20)));
+        var trial = answer.Tasks.Single(task => task.Task.Kind == TaskKind.TrialFit);
+        Assert.Equal("trial-fit.damper.2026-03-11", trial.Task.Id);
+        Assert.True(trial.Finish <= new LocalDateTime(2026, 3, 12, 0, 0));
+        Assert.True(trial.Start >= answer.Tasks.Single(task => task.Task.Steps.Any(step => step.Fact == Fact.Off("damper")) && task.Task.Kind == TaskKind.Strip).Finish);
+        Assert.Empty(answer.Clashes);
+    }
+
+    /// <summary>Until tomorrow, but in the garage from day 5 on only: the timeline stands, and says that it comes too late. After its last day there is no task.</summary>
+    [Fact]
+    public void A_trial_fit_that_comes_too_late_is_told()
+    {
+        var garage = Returnable(Garage.Day(-29));
+        Assert.Contains(Timeline(garage).Tasks, task => task.Task.Kind == TaskKind.TrialFit);
+        garage.Write(Garage.Estate, new SpellAdded(Evenings with { First = new(2026, 3, 6) }));
+        var answer = Timeline(garage);
+        Assert.NotEmpty(answer.Tasks);
+        Assert.Contains(answer.Clashes, clash => clash.Contains("after Tue 2026-03-03 00:00", StringComparison.Ordinal));
+        Assert.DoesNotContain(Timeline(Returnable(Garage.Day(-31))).Tasks, task => task.Task.Kind == TaskKind.TrialFit);
+    }
+
+    private static Garage Returnable(DateOnly came)
+    {
+        var garage = Opened();
+        var order = garage.Write(Garage.Estate, new Ordered("Harbour Rubber", [new("DAMPER", 1)], Garage.Day(-40), null, 30, null));
+        garage.Write(Garage.Estate, new Arrived(order, [new("DAMPER", new("DAMPER"), 1)], came));
+        return garage;
+    }
+
+    private static TimelineAnswer Timeline(Garage garage)
+    {
+        var answer = new TimelinePlanner(new FirstScheduler()).Of(Supplied(garage).Works[0].Ask(Now), new(TimeSpan.FromSeconds(5))).Value;
+        Assert.DoesNotContain(answer.Notes, note => note.Severity == Severity.Error);
+        return answer;
+    }
+
     private static Garage Opened()
     {
         var garage = new Garage("bench").Opened();

@@ -123,6 +123,20 @@ public sealed class TimelinePlannerTests
         Assert.True(coated > 3, $"{coated} parts coated");
     }
 
+    /// <summary>The helper is there on one day only, before the wait is over.</summary>
+    [Fact]
+    public void Without_a_timeline_it_says_what_is_short()
+    {
+        var once = Evenings with
+        {
+            Facilities = [new() { Id = "neighbour", Name = "Neighbour", Kind = FacilityKind.Helper, Until = new(2027, 3, 6) }],
+        };
+        var network = new TaskNetwork([Task("wait", 60 * 24 * 9, isWait: true), Task("lift", 30) with { Uses = [Needed.Helper] }], [new("wait", "lift")], []);
+        var answer = Planner.Of(Asked(Bare(once), network), Limits).Value;
+        Assert.Empty(answer.Tasks);
+        Assert.Equal("too few days for helper, which is needed for \"lift\"", Assert.Single(answer.Clashes));
+    }
+
     [Fact]
     public void A_kept_timeline_is_what_the_next_is_shown_against()
     {

@@ -39,8 +39,20 @@ public sealed class TimelineBookTests
         var later = book.Try(Car, "strip.tank", new(2027, 3, 4, 19, 0));
         Assert.Equal(new LocalDateTime(2027, 3, 4, 19, 0), later.Value.Answer.Tasks[0].Start);
         var asleep = book.Try(Car, "strip.tank", new(2027, 3, 4, 3, 0));
-        Assert.Equal("it cannot begin Thu 2027-03-04 03:00", Assert.Single(asleep.Faults).Found);
+        Assert.Equal("it cannot begin Thu 2027-03-04 03:00: you are not in the garage then", Assert.Single(asleep.Faults).Found);
         Assert.Equal(new LocalDateTime(2027, 3, 2, 18, 0), book.Shown!.Answer.Tasks[0].Start);
+    }
+
+    /// <summary>20 minutes of taking off from 18:00 on come first.</summary>
+    [Fact]
+    public async Task A_move_before_what_it_waits_for_is_refused_with_that_reason()
+    {
+        var book = await OfflineAsync();
+        Assert.True(book.Try(Car, "refit.tank", new(2027, 3, 2, 18, 20)).IsGood);
+        var early = Assert.Single(book.Try(Car, "refit.tank", new(2027, 3, 2, 18, 10)).Faults);
+        Assert.StartsWith("it cannot begin Tue 2027-03-02 18:10: first: ", early.Found, StringComparison.Ordinal);
+        Assert.EndsWith("which ends Tue 2027-03-02 18:20", early.Found, StringComparison.Ordinal);
+        Assert.Contains("that is past", Assert.Single(book.Try(Car, "strip.tank", new(2027, 2, 27, 18, 0)).Faults).Found, StringComparison.Ordinal);
     }
 
     private static async Task<TimelineBook> OfflineAsync()

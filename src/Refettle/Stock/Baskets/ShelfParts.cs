@@ -7,12 +7,20 @@ namespace Refettle.Stock.Baskets;
 /// <summary>Tells the timeline of a car how what it takes stands, from a basket: each piece as the basket gave it, none twice.</summary>
 public static class ShelfParts
 {
-    public static PartsAhead Of(Shelf shelf, Basket basket, Car car, DateOnly today)
+    /// <param name="cars">All of them.</param>
+    public static PartsAhead Of(Shelf shelf, Basket basket, Car car, ValueList<Car> cars, DateOnly today)
     {
         var lines = basket.Lines.Concat(basket.Unnumbered.Select(need => new Served(need, [], need.Count))).Where(line => line.Need.Car == car.Id);
         var places = lines.GroupBy(line => line.Need.Thing).Select(place => Place(shelf, basket, car, [.. place])).ToValueList();
-        return new(places, shelf.Outside.Where(work => work.Car == car.Id && work.IsAway).SelectMany(work => Away(shelf, work, car, today)).DistinctBy(away => away.Part).ToValueList());
+        return new(places, shelf.Outside.Where(work => work.Car == car.Id && work.IsAway).SelectMany(work => Away(shelf, work, car, today)).DistinctBy(away => away.Part).ToValueList(),
+            TrialFits.Of(shelf, cars, today).Where(fit => Taker(shelf, fit) == car.Id).Select(fit => Trial(fit, car)).ToValueList());
     }
+
+    /// <summary>It is tried on one car: the first in whose place it may go, else the one it was ordered for.</summary>
+    private static string Taker(Shelf shelf, TrialFit fit) => fit.Things.Count > 0 ? fit.Things[0].Split(' ')[0] : shelf.Orders.First(order => order.Id == fit.Order).Car;
+
+    private static PartTrial Trial(TrialFit fit, Car car) => new($"{Identifier.From(fit.Number)}.{fit.By:yyyy-MM-dd}", $"Hold up to the car: {fit.Count} × {(fit.Name.Length > 0 ? fit.Name : fit.Number)}; {fit.Supplier} takes it back until {Day(fit.By)}",
+        LocalDate.FromDateOnly(fit.By), fit.Things.Where(thing => thing.StartsWith($"{car.Id} part ", StringComparison.Ordinal)).Select(thing => thing[$"{car.Id} part ".Length..]).ToValueList());
 
     private static PlaceParts Place(Shelf shelf, Basket basket, Car car, List<Served> lines)
     {

@@ -34,6 +34,7 @@ public static class ShelfPlanner
     /// <param name="by">The day everything must be in hand, whatever the steps say; null to let them say.</param>
     public static SuppliedCars Of(Shelf shelf, ValueList<PlannedCar> cars, Instant now, DateOnly today, double confidence = Basket.UsualConfidence, DateOnly? by = null, CancellationToken cancel = default)
     {
+        var all = cars.Select(car => car.History.Car).ToValueList();
         var basket = Filled(_ => null);
         var works = Supplied();
         for (var round = 0; round < MostRounds && by is null && works.Any(work => work.Network is not null); round++)
@@ -48,7 +49,7 @@ public static class ShelfPlanner
 
         return new(works, basket);
 
-        ValueList<TimelineWork> Supplied() => cars.Select(car => car.Work.With(ShelfParts.Of(shelf, basket, car.History.Car, today))).ToValueList();
+        ValueList<TimelineWork> Supplied() => cars.Select(car => car.Work.With(ShelfParts.Of(shelf, basket, car.History.Car, all, today))).ToValueList();
 
         Basket Filled(Func<int, IReadOnlyDictionary<string, DateOnly>?> days) => Fill(shelf, cars, days, today, confidence, by);
     }

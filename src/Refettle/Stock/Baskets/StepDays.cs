@@ -15,7 +15,7 @@ public static class StepDays
     public static IReadOnlyDictionary<string, DateOnly> Of(Car car, TaskNetwork network, Instant now, CancellationToken cancel = default)
     {
         var made = Projection.Of(car, network, now);
-        if (!made.IsGood || new FirstScheduler().Solve(new(made.Value.Project), new(TimeSpan.FromSeconds(1)), null, cancel).Schedule is not { } schedule)
+        if (!made.IsGood || new FirstScheduler().Solve(new(made.Value.Unpressed), new(TimeSpan.FromSeconds(1)), null, cancel).Schedule is not { } schedule)
             return First([]);
         return First(made.Value.Tasks.Select((task, i) => (task, made.Value.Clock.At(schedule.Starts[i]))));
     }

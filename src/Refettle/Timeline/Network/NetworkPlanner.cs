@@ -27,8 +27,11 @@ public static class NetworkPlanner
             work.Add(verdict);
         work.AddAway();
         new NewParts(draft, standing, strip, refit, parts).Add();
+        foreach (var trial in question.Parts?.Trials ?? [])
+            TrialFit(draft, strip, refit, trial);
         Repair(draft, standing, strip, refit);
         new EndChecks(draft, standing, refit).Add();
+        new LicensedWork(draft).Add();
         new OwnersTerms(draft, question.Car.Calendar).Add();
         Serve(draft, question.Plan.Question.Goals, strip);
         return draft.Build();
@@ -42,6 +45,27 @@ public static class NetworkPlanner
         {
             foreach (var task in hot)
                 draft.TryLink(task, back, "no fire once it is back");
+        }
+    }
+
+    /// <summary>While the old one is off, where this timeline takes it off; else it is laid beside it.</summary>
+    private static void TrialFit(NetworkDraft draft, StripTasks strip, RefitTasks refit, PartTrial trial)
+    {
+        var task = draft.Add(new()
+        {
+            Id = $"trial-fit.{trial.Id}",
+            Kind = TaskKind.TrialFit,
+            Says = trial.Says,
+            Takes = new(15),
+            Origin = Origin.CommonPractice,
+            Latest = trial.By.PlusDays(1).AtMidnight(),
+        });
+        foreach (var part in trial.Parts)
+        {
+            if (strip.TaskOf(Fact.Off(part)) is { } off)
+                draft.Link(off, task, why: "the old one is off");
+            foreach (var back in refit.TasksOf(Fact.Off(part)))
+                draft.Link(task, back, why: "tried on before it is fitted");
         }
     }
 

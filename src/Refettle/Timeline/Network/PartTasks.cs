@@ -74,6 +74,8 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
     {
         foreach (var away in parts.Away.Where(one => !draft.Has($"wait.shop.{one.Part}")).ToList())
         {
+            if (!standing.IsTrue(Fact.Off(away.Part)))
+                draft.Notes.Add(new($"part {away.Part}", $"it is at {away.Work.From}, and by the log it is still on the car", $"Mark what is done: refettle done off({away.Part}).") { Severity = Severity.Note });
             var closed = refit.TasksOf(Fact.Off(away.Part)).ToList();
             var back = closed.Count == 0 ? null : Return(standing.Parts[away.Part], parts.Back(away.Part)!);
             foreach (var task in closed)

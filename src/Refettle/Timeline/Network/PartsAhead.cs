@@ -5,7 +5,8 @@ namespace Refettle.Timeline.Network;
 /// <summary>How everything that the work takes stands: in hand, to come, or not ordered yet. Whoever keeps the shelf says so.</summary>
 /// <param name="Places">Each place once. A place that is not among them takes nothing any more.</param>
 /// <param name="Away">Parts of the car that are at an outside shop.</param>
-public sealed record PartsAhead(ValueList<PlaceParts> Places, ValueList<AwayPart> Away);
+/// <param name="Trials">What is to be held up to this car while it can still go back.</param>
+public sealed record PartsAhead(ValueList<PlaceParts> Places, ValueList<AwayPart> Away, ValueList<PartTrial> Trials);
 
 /// <summary>What goes onto a part or joint, or into a coat.</summary>
 /// <param name="Thing"><c>part x</c>, <c>joint x</c> or <c>coat x</c>.</param>
@@ -26,3 +27,9 @@ public sealed record AwayPart(string Part, string Name, Consignment Work);
 /// <param name="Days">Days that are counted on, which allow for how late the supplier is.</param>
 /// <param name="Origin">Of the days.</param>
 public sealed record Consignment(string Id, string Says, string? From, LocalDate? On, decimal NamedDays, decimal Days, Origin Origin);
+
+/// <summary>Something that came and may still go back.</summary>
+/// <param name="Id">The same as long as it is the same delivery.</param>
+/// <param name="By">The last day that it is taken back.</param>
+/// <param name="Parts">Parts of this car in whose place it may go, by identifier.</param>
+public sealed record PartTrial(string Id, string Says, LocalDate By, ValueList<string> Parts);

@@ -35,7 +35,7 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
     /// <param name="needs">The links among the tasks that take the car apart.</param>
     public void Add(IReadOnlyCollection<TaskLink> needs)
     {
-        var before = StripChunks.Of(standing, StepsDone.Of(standing), step => WeldGate.IsWeld(standing, step)).Select(chunk => (Chunk: chunk, Task: AddFor(chunk))).ToList();
+        var before = StripChunks.Of(standing, StepsDone.Of(standing), step => WeldGate.IsWeld(standing, step) || LicensedWork.Is(step)).Select(chunk => (Chunk: chunk, Task: AddFor(chunk))).ToList();
         var stance = standing.Car.Stance;
         foreach (var (chunk, task) in strip.Made)
         {

@@ -60,6 +60,9 @@ public enum TaskKind
     /// <summary>Drained fluids and scrap are handed in.</summary>
     HandIn,
 
+    /// <summary>A new part is held up to the car while it can still go back.</summary>
+    TrialFit,
+
     /// <summary>Added by the owner.</summary>
     Own,
 }
@@ -131,6 +134,9 @@ public sealed record WorkTask
 
     /// <summary>When it starts, where the owner has settled that.</summary>
     public LocalDateTime? FixedStart { get; init; }
+
+    /// <summary>By when it has to be done, where somebody else says so; null when nothing presses.</summary>
+    public LocalDateTime? Latest { get; init; }
 
     /// <summary>Days on which it is not worked at.</summary>
     public ValueList<DayRange> Not { get; init; } = [];

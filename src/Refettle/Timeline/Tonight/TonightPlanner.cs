@@ -114,7 +114,11 @@ public sealed class TonightPlanner
 
     private static string Span(Minutes minutes) => minutes.Value >= 2 * MinutesOfADay ? $"{minutes.Value / MinutesOfADay:0.#} days" : $"{minutes}";
 
-    private int? ClosesInMinutes(WorkTask task) => _before[task.Id].Where(link => link.Most is not null && _tasks[link.Before].Mark is { Progress: TaskProgress.Done })
+    private int? ClosesInMinutes(WorkTask task) => new[] { Latest(task), WindowCloses(task) }.Min();
+
+    private int? Latest(WorkTask task) => task.Latest is { } latest ? _clock.Minute(latest) : null;
+
+    private int? WindowCloses(WorkTask task) => _before[task.Id].Where(link => link.Most is not null && _tasks[link.Before].Mark is { Progress: TaskProgress.Done })
         .Select(link => (int?)(_clock.Minute(_tasks[link.Before].Mark!.At) + link.Most!.Value)).Min();
 
     private WorkTask? StartsClock(WorkTask task) => _after[task.Id].Select(link => _tasks[link.After]).Where(after => after.IsWait && IsLastBefore(task, after)).MaxBy(after => after.Takes.Value);
