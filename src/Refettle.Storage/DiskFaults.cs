@@ -22,6 +22,7 @@ internal static class DiskFaults
         var other => new(path, other.Message, "Check the path and the rights to it."),
     };
 
-    private static Exception Inner(Exception problem) =>
+    /// <summary>What the disk or the database said, under what was wrapped around it.</summary>
+    public static Exception Inner(Exception problem) =>
         problem is DbUpdateException or InvalidOperationException && problem.InnerException is { } inner ? Inner(inner) : problem;
 }
