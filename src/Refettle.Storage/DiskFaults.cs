@@ -19,9 +19,16 @@ internal static class DiskFaults
         SqliteException { SqliteErrorCode: 26 } => new(path, "this is not a logbook, or its beginning was overwritten", "Check the path; leave the file as it is and restore a backup if it was a logbook."),
         SqliteException { SqliteErrorCode: 11 } => new(path, "the file is damaged", "Copy it away as it is, then restore a backup; other devices still have what they sent."),
         SqliteException sqlite => new(path, $"the disk failed ({sqlite.SqliteErrorCode}/{sqlite.SqliteExtendedErrorCode}: {sqlite.Message})", "Check the disk; what was acknowledged before is in the file."),
+        IOException full when IsOne(full, 28, 112) => Of(path, new SqliteException("", 13)),
+        IOException refused when IsOne(refused, 30, 19) => Of(path, new SqliteException("", 8)),
         var other => new(path, other.Message, "Check the path and the rights to it."),
     };
 
-    private static Exception Inner(Exception problem) =>
+    /// <summary>Whether it is what Unix numbers ENOSPC (28) or EROFS (30) and Windows ERROR_DISK_FULL (112) or ERROR_WRITE_PROTECT (19): .NET keeps the first as it is and
+    /// the other in the low half.</summary>
+    private static bool IsOne(IOException problem, int unix, int windows) => problem.HResult == unix || problem.HResult == (unchecked((int)0x80070000) | windows);
+
+    /// <summary>What the disk or the database said, under what was wrapped around it.</summary>
+    public static Exception Inner(Exception problem) =>
         problem is DbUpdateException or InvalidOperationException && problem.InnerException is { } inner ? Inner(inner) : problem;
 }

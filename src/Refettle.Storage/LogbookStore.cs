@@ -14,7 +14,7 @@ public sealed class LogbookStore : IGarageStore
     private LogbookStore(string path, Connections connections, string device, TimeProvider clock, RandomNumberGenerator random)
     {
         (Path, _connections, _writer) = (path, connections, new(device, clock, random));
-        _tables = new(connections.Context, problem => DiskFaults.IsOfDisk(problem) ? DiskFaults.Of(path, problem) : null);
+        _tables = new(connections.Context, problem => DiskFaults.IsOfDisk(problem) ? DiskFaults.Of(path, problem) : null, new(path));
         Devices = new(_tables, clock, random);
         Photos = PhotoStore.Beside(path);
     }
@@ -39,12 +39,12 @@ public sealed class LogbookStore : IGarageStore
     {
         if (!create && !File.Exists(path))
             return Result<LogbookStore>.Bad(new Fault(path, "there is no logbook", "Check the path, or create one."));
-        var connections = new Connections(path, create);
+        var (connections, patience) = (new Connections(path, create), new Patience(path));
         try
         {
-            if (Opening.Prepare(path, connections) is { } fault)
+            if (patience.While(() => Opening.Prepare(path, connections)) is { } fault)
                 return Closed(connections, fault);
-            var device = Identity.Of(connections, random);
+            var device = patience.While(() => Identity.Of(connections, random));
             return Result<LogbookStore>.Good(new(path, connections, device, clock, random));
         }
         catch (Exception problem) when (DiskFaults.IsOfDisk(problem))

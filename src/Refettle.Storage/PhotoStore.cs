@@ -12,7 +12,7 @@ public sealed record PhotoProgress(long Received, bool Kept);
 
 /// <summary>Pictures beside a logbook, each in a file named by the SHA-256 of its bytes: never changed, never written twice.</summary>
 /// <remarks>A picture arrives in pieces, in a file of its own until it is whole and right; then it is flushed to the disk, renamed, and the
-/// folder flushed. Whatever happens before that, the piece that is here can be added to or begun anew. Where machines share their pictures it counts
+/// folders flushed up to the one in which the pictures' own folder has its name. Whatever happens before that, the piece that is here can be added to or begun anew. Where machines share their pictures it counts
 /// as kept only once it is among the shared ones; one that another machine brought is fetched when it is asked for.</remarks>
 /// <param name="shared">Null where this machine has the store for itself.</param>
 public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
@@ -170,8 +170,8 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
             return Result<PhotoProgress>.Bad(refused.Faults);
         Directory.CreateDirectory(Path.GetDirectoryName(Whole(hash))!);
         File.Move(Partial(hash), Whole(hash), overwrite: true);
-        FolderSync.Flush(Path.GetDirectoryName(Whole(hash))!);
-        FolderSync.Flush(folder);
+        foreach (var name in new[] { Path.GetDirectoryName(Whole(hash))!, folder, Path.GetDirectoryName(Path.GetFullPath(folder))! })
+            FolderSync.Flush(name);
         return Result<PhotoProgress>.Good(new(of, true));
     }
 

@@ -6,7 +6,8 @@ namespace Refettle.Storage;
 /// <summary>Reads and changes the tables of a store; what the store refuses becomes a fault.</summary>
 /// <param name="open">Opens the tables.</param>
 /// <param name="refused">Says in words what the store refused; null for what is a bug of ours.</param>
-internal sealed class Transactions(Func<LogbookContext> open, Func<Exception, Fault?> refused)
+/// <param name="patience">How to wait for others; null where the store itself gives turns.</param>
+internal sealed class Transactions(Func<LogbookContext> open, Func<Exception, Fault?> refused, Patience? patience = null)
 {
     private readonly Lock _turn = new();
 
@@ -19,20 +20,25 @@ internal sealed class Transactions(Func<LogbookContext> open, Func<Exception, Fa
         {
             try
             {
-                using var context = open();
-                using var transaction = context.Database.BeginTransaction();
-                var result = change(context);
-                if (!result.IsGood)
-                    return result;
-                context.SaveChanges();
-                transaction.Commit();
-                return result;
+                return patience is null ? Once(change) : patience.While(() => Once(change));
             }
             catch (Exception problem) when (refused(problem) is { } fault)
             {
                 return Result<T>.Bad(fault);
             }
         }
+    }
+
+    private Result<T> Once<T>(Func<LogbookContext, Result<T>> change)
+    {
+        using var context = open();
+        using var transaction = context.Database.BeginTransaction();
+        var result = change(context);
+        if (!result.IsGood)
+            return result;
+        context.SaveChanges();
+        transaction.Commit();
+        return result;
     }
 
     /// <exception cref="LogbookException">The store refused.</exception>

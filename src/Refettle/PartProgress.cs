@@ -8,6 +8,9 @@ namespace Refettle;
 /// <param name="Strange">Coats that the system does not have at their place.</param>
 public sealed record PartProgress(string Part, CoatingSystem System, int Stage, int CoatsLeft, ValueList<AppliedCoat> Over, AppliedCoat? Last, ValueList<AppliedCoat> Strange)
 {
+    /// <summary>The times of its coats contradict its system, the order in which they were entered does not: that one counts.</summary>
+    public bool IsAsEntered { get; init; }
+
     public bool IsDone => Stage == System.Stages.Count;
 
     /// <summary>The stages still to come, with the coats that each still takes.</summary>
@@ -18,14 +21,23 @@ public sealed record PartProgress(string Part, CoatingSystem System, int Stage, 
     public static ValueList<PartProgress> All(CarCoating coating) => coating.Parts
         .Select(chosen => coating.Of(chosen.Part) is { } system ? Of(coating, chosen.Part, system) : null).OfType<PartProgress>().ToValueList();
 
-    /// <summary>Coats count in the order of their time; one that is not of the stage that is next changes nothing and is told of.</summary>
+    /// <summary>Coats count in the order of their time, or in that in which they were entered where only that one makes sense, as when a device's clock was off.
+    /// One that is not of the stage that is next changes nothing and is told of.</summary>
     public static PartProgress Of(CarCoating coating, string part, CoatingSystem system)
+    {
+        var coats = coating.Applied.Where(coat => coat.Parts.Contains(part)).ToList();
+        var byTime = Counted(part, system, coats.OrderBy(coat => coat.At));
+        var asEntered = byTime.Strange.Count == 0 ? byTime : Counted(part, system, coats);
+        return asEntered.Strange.Count < byTime.Strange.Count ? asEntered with { IsAsEntered = true } : byTime;
+    }
+
+    private static PartProgress Counted(string part, CoatingSystem system, IEnumerable<AppliedCoat> coats)
     {
         var (stage, left) = (0, system.Stages.Count == 0 ? 0 : system.Stages[0].Coats);
         AppliedCoat? last = null;
         var over = new List<AppliedCoat>();
         var strange = new List<AppliedCoat>();
-        foreach (var coat in coating.Applied.Where(coat => coat.Parts.Contains(part)).OrderBy(coat => coat.At))
+        foreach (var coat in coats)
         {
             if (stage == system.Stages.Count || system.Stages[stage].Product != coat.Product)
             {

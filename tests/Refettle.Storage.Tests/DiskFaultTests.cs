@@ -96,6 +96,55 @@ public sealed class DiskFaultTests
         Assert.True(logbook.Write("heron", new Noted("after", null)).IsGood);
     }
 
+    /// <summary>Linux's /dev/full (man 4 full) answers every write with ENOSPC. It stands in for the file in which the photo arrives.</summary>
+    [LinuxFact]
+    public void Disk_full_under_the_photos()
+    {
+        using var shelf = new Shelf();
+        using var logbook = shelf.Open();
+        var picture = PhotoStoreTests.Png(20_000);
+        var arriving = Path.Combine(logbook.Photos.Folder, "arriving", ContentHash.Of(picture) + ".part");
+        Directory.CreateDirectory(Path.GetDirectoryName(arriving)!);
+        File.CreateSymbolicLink(arriving, "/dev/full");
+        AssertFault(logbook.Photos.Keep(picture), "the disk is full");
+        Assert.Empty(logbook.Photos.All());
+        File.Delete(arriving);
+        Assert.True(logbook.Photos.Keep(picture).IsGood);
+    }
+
+    /// <summary>A program that died leaves its log behind; here the last bytes of it were not written, or written wrong. SQLite drops the frames from the
+    /// first whose checksum is off (https://sqlite.org/fileformat2.html#walformat), and nothing has to be said: what is dropped was never acknowledged.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_torn_write_ahead_log(bool cut)
+    {
+        using var shelf = new Shelf();
+        var (copy, ahead) = (Path.Combine(shelf.Folder, "copy"), Path.Combine(shelf.Folder, "copy-wal"));
+        using (var logbook = shelf.Open())
+        {
+            for (var i = 0; i < 20; i++)
+                logbook.Write("heron", new Noted($"note {i}", null));
+            File.Copy(shelf.File, copy);
+            File.Copy(shelf.File + "-wal", ahead);
+        }
+
+        using (var torn = File.OpenWrite(ahead))
+        {
+            if (cut)
+                torn.SetLength(torn.Length - 1_000);
+            torn.Position = torn.Length - 1_000;
+            torn.Write(new byte[500]);
+        }
+
+        using var opened = shelf.Open(copy);
+        var entries = opened.Read("heron").Select(kept => kept.Entry).ToList();
+        Assert.Equal(19, entries.Count);
+        Assert.Empty(ChainCheck.Of(entries));
+        Assert.Null(opened.Damage());
+        Assert.True(opened.Write("heron", new Noted("after", null)).IsGood);
+    }
+
     [Fact]
     public void A_damaged_file_is_reported_when_it_is_read()
     {

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using Microsoft.Data.Sqlite;
+using Refettle.Imaging;
 using Refettle.Logbook;
 using Refettle.Storage;
 
@@ -8,8 +9,8 @@ namespace Refettle.Bench.Crash;
 /// <summary>What is left of a logbook after a crash.</summary>
 internal static class Aftermath
 {
-    /// <returns>What is wrong; empty when every acknowledged entry is there, the chain holds and the database is sound.</returns>
-    public static string[] Look(string file, IEnumerable<Guid> acknowledged)
+    /// <returns>What is wrong; empty when every acknowledged entry and photo is there and whole, the chain holds and the database is sound.</returns>
+    public static string[] Look(string file, IEnumerable<Guid> acknowledged, IEnumerable<string> photos)
     {
         var opened = LogbookStore.Open(file, TimeProvider.System, RandomNumberGenerator.Create(), create: false);
         if (!opened.IsGood)
@@ -18,8 +19,12 @@ internal static class Aftermath
         var entries = logbook.Read(NoteWriter.Car).Select(kept => kept.Entry).ToList();
         var lost = acknowledged.Except(entries.Select(entry => entry.Id)).Select(id => $"acknowledged entry {id} is lost");
         var broken = ChainCheck.Of(entries).Select(found => found.ToFault().ToString());
-        return [.. lost, .. broken, .. Unsound(file)];
+        return [.. lost, .. broken, .. Unsound(file), .. photos.Select(hash => Photo(logbook.Photos, hash)).OfType<string>()];
     }
+
+    private static string? Photo(PhotoStore photos, string hash) => photos.PathOf(hash) is not { } path ? $"acknowledged photo {hash} is lost"
+        : ContentHash.Of(File.ReadAllBytes(path)) != hash ? $"acknowledged photo {hash} is damaged"
+        : null;
 
     private static string[] Unsound(string file)
     {

@@ -2,12 +2,13 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Security.Cryptography;
+using Refettle.Imaging;
 using Refettle.Logbook;
 using Refettle.Storage;
 
 namespace Refettle.Bench.Crash;
 
-/// <summary>A process of its own that writes notes into a logbook without end and says which ones were acknowledged.</summary>
+/// <summary>A process of its own that writes notes into a logbook without end, a photo with every third, and says which ones were acknowledged.</summary>
 internal sealed class NoteWriter : IDisposable
 {
     public const string Car = "heron";
@@ -16,7 +17,11 @@ internal sealed class NoteWriter : IDisposable
     public const string Verb = "write";
 
     private readonly Process _process;
+    private const int NotesPerPhoto = 3;
+    private const int LargestPhoto = 200_000;
+
     private readonly HashSet<Guid> _acknowledged = [];
+    private readonly HashSet<string> _photos = [];
 
     public NoteWriter(string verb, string file, params IEnumerable<(string Name, string Value)> environment)
     {
@@ -32,12 +37,22 @@ internal sealed class NoteWriter : IDisposable
     public static int Run(string file)
     {
         using var logbook = LogbookStore.Open(file, TimeProvider.System, RandomNumberGenerator.Create()).Value;
+        var random = new Random(Environment.ProcessId);
         for (var i = 0; ; i++)
         {
             var written = logbook.Write(Car, new Noted($"note {i.ToString(CultureInfo.InvariantCulture)}", null));
             Console.WriteLine(written.Value[0].Id);
+            if (i % NotesPerPhoto == 0)
+                Console.WriteLine(logbook.Photos.Keep(NoisePicture.Png(random, random.Next(LargestPhoto))).Value);
             Console.Out.Flush();
         }
+    }
+
+    /// <summary>The hashes of the photos that were acknowledged.</summary>
+    public string[] Photos()
+    {
+        lock (_acknowledged)
+            return [.. _photos];
     }
 
     public Guid[] Acknowledged()
@@ -50,6 +65,14 @@ internal sealed class NoteWriter : IDisposable
     {
         while (Acknowledged().Length == 0 && !_process.HasExited)
             Thread.Sleep(10);
+    }
+
+    /// <summary>Whether it ended by itself, which it never should; that is told.</summary>
+    public bool Ended()
+    {
+        if (_process.HasExited)
+            Console.WriteLine("the writer ended by itself");
+        return _process.HasExited;
     }
 
     public void Stop() => _ = Signal(_process.Id, 19);
@@ -75,6 +98,8 @@ internal sealed class NoteWriter : IDisposable
         {
             if (Guid.TryParse(line, out var id))
                 _acknowledged.Add(id);
+            else if (line is not null && ContentHash.IsValid(line))
+                _photos.Add(line);
         }
     }
 

@@ -24,13 +24,13 @@ internal static class KillWriter
             folder.Delete(recursive: true);
         }
 
-        Console.WriteLine($"killed {times} times; {acknowledged} entries acknowledged, {faults} faults");
+        Console.WriteLine($"killed {times} times; {acknowledged} entries and photos acknowledged, {faults} faults");
         return faults == 0 ? 0 : 1;
     }
 
     private static (int Acknowledged, int Faults) OneLogbook(string file, int rounds, Random random)
     {
-        var acknowledged = new HashSet<Guid>();
+        var (acknowledged, photos) = (new HashSet<Guid>(), new HashSet<string>());
         var faults = 0;
         for (var round = 0; round < rounds; round++)
         {
@@ -39,14 +39,15 @@ internal static class KillWriter
             Wait(TimeSpan.FromMilliseconds(random.Next(60)));
             writer.Kill();
             acknowledged.UnionWith(writer.Acknowledged());
-            foreach (var wrong in Aftermath.Look(file, acknowledged))
+            photos.UnionWith(writer.Photos());
+            foreach (var wrong in Aftermath.Look(file, acknowledged, photos))
             {
                 Console.WriteLine(wrong);
                 faults++;
             }
         }
 
-        return (acknowledged.Count, faults);
+        return (acknowledged.Count + photos.Count, faults);
     }
 
     private static void Wait(TimeSpan time)

@@ -10,7 +10,6 @@ internal static class StoreCheckup
 {
     private const long LittleRoom = 500_000_000;
     private const int OldCopyDays = 8;
-    private static readonly TimeSpan Ahead = TimeSpan.FromMinutes(5);
 
     public static IEnumerable<Condition> Of(string store, TimeProvider clock) => PostgresStore.IsConnection(store) ? OnServer(store, clock) : OnDisk(store, clock);
 
@@ -70,8 +69,8 @@ internal static class StoreCheckup
             yield return breaks.Count > 0
                 ? new($"log of {car.Id}", Health.Wrong, breaks[0].ToFault().ToString(), "Entries are missing or were changed: import the log of the device that wrote them, or restore a copy.")
                 : new($"log of {car.Id}", Health.Good, $"{Views.Wording.Count(entries.Count, "entry", "entries")}, chains unbroken");
-            if (entries.Where(entry => entry.Device == store.Device).Select(entry => entry.At).DefaultIfEmpty().Max() is var newest && newest > clock.GetUtcNow() + Ahead)
-                yield return new("clock", Health.Mind, $"this machine's clock stands before its own newest entry about {car.Id} ({newest.UtcDateTime:yyyy-MM-dd HH:mm} UTC)", "Set the clock. The order of entries does not depend on it.");
+            foreach (var doubt in ClockDoubts.Ahead(entries, clock.GetUtcNow()).Select(doubt => doubt.Says(store.Device)))
+                yield return new("clock", Health.Mind, $"{car.Id}: {doubt.Found}", doubt.Mend);
         }
     }
 

@@ -16,9 +16,13 @@ internal static class LogVerb
             {
                 var lines = open.History.Lines;
                 var shown = parsed.GetValue(most) is > 0 and var limit ? lines.TakeLast(limit).ToValueList() : lines;
-                return new(LogView.Of(shown, lines.Count), new { car = open.Car.Id, lines = shown.Select(Form).ToValueList() }) { Faults = open.History.Faults };
+                return new(LogView.Of(shown, lines.Count), new { car = open.Car.Id, lines = shown.Select(Form).ToValueList() }) { Faults = [.. open.History.Faults, .. Clocks(desk, open)] };
             }));
     }
+
+    /// <summary>What is wrong with clocks, as far as the log shows it.</summary>
+    private static IEnumerable<Fault> Clocks(Desk desk, OpenCar open) => ClockDoubts.Ahead(open.Entries, desk.Around.Clock.GetUtcNow())
+        .Concat(ClockDoubts.Backward(open.History.Lines.Select(line => line.Entry))).Select(doubt => doubt.Says(open.Logbook.Device));
 
     /// <summary>The last letters of an identifier: its first ones are the time, alike for entries of one evening.</summary>
     public static string Mark(Guid id) => $"{id:N}"[^MarkLength..];

@@ -41,7 +41,7 @@ internal static class SoakVerb
         var table = new Table { Border = TableBorder.None };
         table.AddColumns("Joint", "Since (UTC)", "Ready (UTC)", "");
         foreach (var clock in clocks)
-            table.AddRow(clock.Joint.EscapeMarkup(), $"{clock.Since.UtcDateTime:yyyy-MM-dd HH:mm}", $"{clock.Ready.UtcDateTime:yyyy-MM-dd HH:mm}", clock.IsReady(now) ? "ready: try it" : $"{(clock.Ready - now).TotalHours:0.0} h left");
+            table.AddRow(clock.Joint.EscapeMarkup(), $"{clock.Since.UtcDateTime:yyyy-MM-dd HH:mm}", $"{clock.Ready.UtcDateTime:yyyy-MM-dd HH:mm}", clock.IsReady(now) ? "ready: try it" : clock.Doubt(now) ?? $"{clock.Left(now).TotalHours:0.0} h left");
         return new(clocks.Count == 0 ? new Text("No joint soaks.") : table, new { now, clocks });
     }
 }

@@ -33,6 +33,7 @@ internal static class StuckView
 
     private static Text Soak(StuckAnswer answer, DateTimeOffset now) => answer.Soak is not { } clock ? new("")
         : new(clock.IsReady(now) ? $"It has soaked since {clock.Since.UtcDateTime:yyyy-MM-dd HH:mm} UTC and is ready: try it now."
+            : clock.Doubt(now) is { } doubt ? $"It soaks; {doubt}."
             : $"It soaks since {clock.Since.UtcDateTime:yyyy-MM-dd HH:mm} UTC, ready {clock.Ready.UtcDateTime:yyyy-MM-dd HH:mm} UTC. Do something else until then.");
 
     private static Table Beliefs(StuckAnswer answer)

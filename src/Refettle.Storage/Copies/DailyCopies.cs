@@ -39,13 +39,14 @@ public static class DailyCopies
         var made = Backup.Make(logbook, target);
         if (!made.IsGood)
             return Result<string?>.Bad(made.Faults);
-        Thin(logbook.Path);
+        Thin(logbook.Path, today);
         return Result<string?>.Good(target);
     }
 
-    private static void Thin(string logbook)
+    /// <summary>Copies of days to come, made while the clock was ahead, push out none of those that there are.</summary>
+    private static void Thin(string logbook, DateOnly today)
     {
-        var copies = Of(logbook);
+        var copies = Of(logbook).Where(copy => copy.Day <= today).ToList();
         var kept = Rotation.Kept(copies.Select(copy => copy.Day));
         foreach (var copy in copies.Where(copy => !kept.Contains(copy.Day)))
             File.Delete(copy.File);

@@ -13,6 +13,9 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
     private readonly Dictionary<Guid, Entry> _waiting = [];
     private readonly Dictionary<Guid, Result<Happening?>> _read = [];
 
+    /// <summary>This browser's name in the entries that it writes.</summary>
+    public string Device => device;
+
     private string LastKey => $"last:{car}";
 
     /// <summary>All entries, in the order in which they came to be known here.</summary>

@@ -49,6 +49,13 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
 
     public ValueList<Fault> Faults => [.. _log?.Faults ?? [], .. photos.Faults, .. PlanFaults];
 
+    /// <summary>This device's clock is not that of the garage's machine.</summary>
+    public Fault? Clock => ClockDoubts.OfThisDevice(server.Ahead);
+
+    /// <summary>Where clocks contradict each other in the log.</summary>
+    public ValueList<Fault> ClocksApart => History is not { } history ? [] : ClockDoubts.Ahead(_log!.Entries, clock.GetUtcNow())
+        .Concat(ClockDoubts.Backward(history.Lines.Select(line => line.Entry))).Select(doubt => doubt.Says(_log.Device)).ToValueList();
+
     public bool IsWaiting(Guid entry) => _log?.IsWaiting(entry) ?? false;
 
     /// <summary>Without a network the plan on hand stays good, so that alone is no fault.</summary>

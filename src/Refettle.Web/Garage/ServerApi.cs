@@ -12,10 +12,13 @@ using Refettle.Stuck.OpenUp;
 namespace Refettle.Web.Garage;
 
 /// <summary>The server's side of the pages.</summary>
-public sealed class ServerApi(HttpClient http)
+public sealed class ServerApi(HttpClient http, TimeProvider? clock = null)
 {
     /// <summary>A form on another site cannot send this header, so what carries it was sent by these pages.</summary>
     public const string OwnHeader = "X-Refettle";
+
+    /// <summary>By how much this device's clock is ahead of the server's, to a second or two; null while that is not known.</summary>
+    public TimeSpan? Ahead { get; private set; }
 
     public Task<Reply<ValueList<ShelfCar>>> CarsAsync() => GetAsync<ValueList<ShelfCar>>("api/cars");
 
@@ -84,6 +87,7 @@ public sealed class ServerApi(HttpClient http)
         try
         {
             using var response = await http.SendAsync(request);
+            Ahead = clock?.GetUtcNow() - response.Headers.Date ?? Ahead;
             return new(true, response.IsSuccessStatusCode
                 ? Result<T>.Good((await response.Content.ReadFromJsonAsync<T>(ExchangeJson.Options))!)
                 : Result<T>.Bad(await FaultsOf(response)));

@@ -55,7 +55,8 @@ public sealed class StuckCard
     /// <summary>The running soak in a sentence; null when none runs.</summary>
     public string? Clock => Answer?.Soak is not { } clock ? null : clock.IsReady(_now)
         ? "It has soaked long enough: try it now."
-        : $"It soaks. Ready in {Plain.Time(new((decimal)(clock.Ready - _now).TotalMinutes))}; do something else until then.";
+        : clock.Doubt(_now) is { } doubt ? $"It soaks; {doubt}."
+        : $"It soaks. Ready in {Plain.Time(new((decimal)clock.Left(_now).TotalMinutes))}; do something else until then.";
 
     public bool IsSoaked => Answer?.Soak?.IsReady(_now) == true;
 

@@ -12,9 +12,26 @@ public sealed class LogWriter(string device, TimeProvider clock, RandomNumberGen
     public string Device => device;
 
     /// <summary>The next entry about a car.</summary>
-    public Entry Next(string car, LogEnd end, Happening happening)
+    public Entry Next(string car, LogEnd end, Happening happening) => Next(car, end, happening, Now);
+
+    /// <summary>The next entries about a car, each after the one before and all of one moment: so it can be seen that they were written together
+    /// (<see cref="WrittenTogether"/>).</summary>
+    public ValueList<Entry> Next(string car, LogEnd end, IEnumerable<Happening> happenings)
     {
-        var at = DateTimeOffset.FromUnixTimeMilliseconds(clock.GetUtcNow().ToUnixTimeMilliseconds());
+        var (entries, at) = (new List<Entry>(), Now);
+        foreach (var happening in happenings)
+        {
+            entries.Add(Next(car, end, happening, at));
+            end = new(entries[^1], []);
+        }
+
+        return entries.ToValueList();
+    }
+
+    private DateTimeOffset Now => DateTimeOffset.FromUnixTimeMilliseconds(clock.GetUtcNow().ToUnixTimeMilliseconds());
+
+    private Entry Next(string car, LogEnd end, Happening happening, DateTimeOffset at)
+    {
         var (kind, version) = Happenings.KindOf(happening);
         return new()
         {
@@ -30,19 +47,6 @@ public sealed class LogWriter(string device, TimeProvider clock, RandomNumberGen
             Version = version,
             Payload = Happenings.Encode(happening),
         };
-    }
-
-    /// <summary>The next entries about a car, each after the one before.</summary>
-    public ValueList<Entry> Next(string car, LogEnd end, IEnumerable<Happening> happenings)
-    {
-        var entries = new List<Entry>();
-        foreach (var happening in happenings)
-        {
-            entries.Add(Next(car, end, happening));
-            end = new(entries[^1], []);
-        }
-
-        return entries.ToValueList();
     }
 
     /// <summary>A strike always names its target as well, so that it sorts after it even where the entries between are missing.</summary>

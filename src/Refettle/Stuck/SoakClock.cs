@@ -1,3 +1,5 @@
+using Refettle.Logbook;
+
 namespace Refettle.Stuck;
 
 /// <summary>A soak that works by itself while other things are done.</summary>
@@ -6,6 +8,14 @@ namespace Refettle.Stuck;
 public sealed record SoakClock(string Joint, string Rung, DateTimeOffset Since, DateTimeOffset Ready)
 {
     public bool IsReady(DateTimeOffset now) => now >= Ready;
+
+    /// <summary>What is left of it: never more than the whole soak, whatever clock began it.</summary>
+    public TimeSpan Left(DateTimeOffset now) => Ready <= now ? TimeSpan.Zero : Ready - (now < Since ? Since : now);
+
+    /// <summary>Said when its begin lies ahead of the clock, so that nobody knows how long it has soaked; null when it does not.</summary>
+    public string? Doubt(DateTimeOffset now) => Since > now + ClockDoubts.Borne
+        ? $"its begin lies {ClockDoubts.Words(Since - now)} ahead of this clock: go by your own watch"
+        : null;
 
     /// <summary>The soak on the ladder of a joint as it is now; null when it has none.</summary>
     public static Rung? RungFor(Car car, Joint joint, LadderSet ladders) =>

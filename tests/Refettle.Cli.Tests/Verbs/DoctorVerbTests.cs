@@ -32,6 +32,25 @@ public sealed class DoctorVerbTests
         Assert.Contains("Install the program anew", output.ToString(), StringComparison.Ordinal);
     }
 
+    /// <summary>The clock goes back a day after the entries were written.</summary>
+    [Fact]
+    public void A_clock_that_went_back_is_minded_and_told_in_the_log()
+    {
+        using var bench = new Bench().WithCar();
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        var shell = bench.Around with { Out = output, Error = error, Clock = new DayBehind() };
+        Assert.Equal(ExitCode.Good, new Shell(shell).Run(["doctor"]));
+        Assert.Contains("1 day before its own newest entry", output.ToString().ReplaceLineEndings(" "), StringComparison.Ordinal);
+        new Shell(shell).Run(["log"]);
+        Assert.Contains("this device's clock stands 1 day before its own newest entry", error.ToString().ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    private sealed class DayBehind : TimeProvider
+    {
+        public override DateTimeOffset GetUtcNow() => System.GetUtcNow().AddDays(-1);
+    }
+
     [Fact]
     public void A_changed_entry_is_found()
     {

@@ -34,6 +34,26 @@ public sealed class SayVerbTests
         Assert.Contains("damper", bench.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Who_strikes_half_a_line_is_told_of_the_other_half()
+    {
+        using var bench = new Bench().WithCar();
+        bench.Run("say", "damper leaks, need 2", "--keep", "1");
+        Assert.Contains("1 entry that was written with it still counts", bench.Out("strike", "last"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_line_of_two_entries_is_struck_as_a_whole()
+    {
+        using var bench = new Bench().WithCar();
+        bench.Run("say", "damper leaks, need 2", "--keep", "1");
+        Assert.StartsWith("Entries ", bench.Out("strike", "last", "--line"), StringComparison.Ordinal);
+        Assert.Empty(Wanted(bench));
+        Assert.Equal(2, bench.Json("log", "--most", "4").GetProperty("lines").EnumerateArray().Count(line => line.GetProperty("standing").GetString() == "struck"));
+        Assert.Equal(ExitCode.Good, bench.Run("strike", "last", "--line"));
+        Assert.Equal(["part damper 2 asked"], Wanted(bench));
+    }
+
     private static List<string> Wanted(Bench bench) => [.. bench.Json("basket").GetProperty("unnumbered").EnumerateArray()
         .Select(need => $"{need.GetProperty("thing").GetString()} {need.GetProperty("count").GetInt32()} {need.GetProperty("reason").GetString()}")];
 

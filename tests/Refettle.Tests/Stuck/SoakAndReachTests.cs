@@ -32,6 +32,19 @@ public sealed class SoakAndReachTests
         Assert.DoesNotContain(late.Next!.Options, option => option.Rung.Id == "soak");
     }
 
+    /// <summary>Begun on a phone whose clock is a day ahead: never more than the whole soak is left, never less than nothing, and it is said.</summary>
+    [Fact]
+    public void A_soak_begun_by_a_clock_that_is_ahead_is_not_ready_early_and_is_doubted()
+    {
+        var clock = Ask(Car() with { Soaking = [new("bolt", "soak", Evening.AddDays(1))] }, Evening).Soak!;
+        Assert.False(clock.IsReady(Evening));
+        Assert.Equal(TimeSpan.FromHours(12), clock.Left(Evening));
+        Assert.Equal("its begin lies 1 day ahead of this clock: go by your own watch", clock.Doubt(Evening));
+        Assert.Equal(TimeSpan.FromHours(6), clock.Left(Evening.AddHours(30)));
+        Assert.Null(clock.Doubt(Evening.AddDays(1)));
+        Assert.Equal(TimeSpan.Zero, clock.Left(Evening.AddDays(9)));
+    }
+
     [Fact]
     public void A_tool_that_does_not_reach_is_not_offered_until_it_does()
     {

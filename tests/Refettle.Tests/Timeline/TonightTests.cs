@@ -49,6 +49,16 @@ public sealed class TonightTests
         Assert.Equal("fit", Assert.Single(TonightPlanner.Of(Asked(network) with { Now = Now + Duration.FromHours(18) }).Offers).Task.Id);
     }
 
+    /// <summary>Marked by a phone whose clock is a day ahead: what was marked has happened, so no more than the whole time has to pass.</summary>
+    [Fact]
+    public void What_was_marked_by_a_clock_that_is_ahead_has_just_happened()
+    {
+        var begun = new TaskNetwork([Wait("cure", 24 * 60) with { Mark = new("cure", TaskProgress.Begun, new(2027, 3, 3, 18, 0)) }, Task("fit", 30)], [new("cure", "fit")], []);
+        Assert.Equal("cure: until Wed 2027-03-03 18:00", Assert.Single(TonightPlanner.Of(Asked(begun)).NotNow).Why);
+        var done = new TaskNetwork([Task("primer", 30) with { Mark = new("primer", TaskProgress.Done, new(2027, 3, 3, 18, 0)) }, Task("top", 30)], [new("primer", "top", 12 * 60, 24 * 60, "recoat window")], []);
+        Assert.Equal("primer: 12.0 h more have to pass", Assert.Single(TonightPlanner.Of(Asked(done)).NotNow).Why);
+    }
+
     [Fact]
     public void A_closing_window_comes_before_a_longer_task_and_a_closed_one_is_not_offered()
     {

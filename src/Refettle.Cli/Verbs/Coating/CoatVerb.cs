@@ -36,8 +36,9 @@ internal static class CoatVerb
 
     private static Reply Record(Desk desk, OpenCar open, AppliedCoat coat) => desk.Record(open, [new CoatApplied(coat)], now =>
     {
-        var due = DueCoats.Of(now.Car, new Days(desk.Around, now.Car).NowHere).Where(one => coat.Parts.Contains(one.Part)).ToValueList();
-        return new Reply(CoatingView.OfDue(due), new { car = now.Car.Id, coat, due }).With(Against(now.Car, coat));
+        var time = new Days(desk.Around, now.Car).NowHere;
+        var due = DueCoats.Of(now.Car, time).Where(one => coat.Parts.Contains(one.Part)).ToValueList();
+        return new Reply(CoatingView.OfDue(due), new { car = now.Car.Id, coat, due }).With([.. Against(now.Car, coat), .. CoatTimes.Doubts(now.Car.Coating, time)]);
     });
 
     /// <summary>A coat in air that the sheet forbids is recorded as it was, and told of.</summary>

@@ -32,8 +32,9 @@ internal static class CoatingVerb
 
     private static Command Due(Desk desk) => new Command("due", "What may be coated from when until when, what is late.").Answers(desk, parsed => desk.WithCar(parsed, open =>
     {
-        var due = DueCoats.Of(open.Car, new Days(desk.Around, open.Car).NowHere);
-        return new(CoatingView.OfDue(due), new { car = open.Car.Id, due });
+        var now = new Days(desk.Around, open.Car).NowHere;
+        var due = DueCoats.Of(open.Car, now);
+        return new Reply(CoatingView.OfDue(due), new { car = open.Car.Id, due }).With(CoatTimes.Doubts(open.Car.Coating, now));
     }));
 
     private static Command System(Desk desk)

@@ -52,11 +52,11 @@ public sealed class TonightPlanner
             return link.Least > 0 ? $"{new Minutes(link.Least)} have to pass after: {before.Says}" : null;
         if (!IsOver(before.Id))
             return before.Mark is { Progress: TaskProgress.Begun } begun && before.IsWait
-                ? $"{before.Says}: until {DayWords.Moment(_clock.At(_clock.Minute(begun.At) + (int)Math.Ceiling(before.Takes.Value)))}"
+                ? $"{before.Says}: until {DayWords.Moment(_clock.At(Minute(begun) + (int)Math.Ceiling(before.Takes.Value)))}"
                 : $"first: {before.Says}";
         if (before.Mark is not { } mark)
             return null;
-        var since = -_clock.Minute(mark.At);
+        var since = -Minute(mark);
         return since < link.Least ? $"{before.Says}: {new Minutes(link.Least - since)} more have to pass"
             : since > link.Most ? $"the time for it is over since {DayWords.Moment(_clock.At(link.Most.Value - since))} ({link.Why})"
             : null;
@@ -85,8 +85,11 @@ public sealed class TonightPlanner
     /// <summary>A wait is over when it was marked done, or when its time has passed since it was begun; what takes no time is over with what
     /// it waits for.</summary>
     private bool IsOver(string id) => _tasks[id] is var task && task.Mark is { } mark
-        ? mark.Progress == TaskProgress.Done || (task.IsWait && _clock.Minute(mark.At) + (int)Math.Ceiling(task.Takes.Value) <= 0)
+        ? mark.Progress == TaskProgress.Done || (task.IsWait && Minute(mark) + (int)Math.Ceiling(task.Takes.Value) <= 0)
         : task.Takes == Minutes.Zero && _before[id].All(link => IsOver(link.Before));
+
+    /// <summary>When it was marked, in minutes from now: what was marked has happened, though another clock be ahead.</summary>
+    private int Minute(TaskMark mark) => Math.Min(0, _clock.Minute(mark.At));
 
     private bool IsNext(WorkTask task) => _before[task.Id].All(link => IsOver(link.Before) || _tasks[link.Before].IsWait);
 
@@ -119,7 +122,7 @@ public sealed class TonightPlanner
     private int? Latest(WorkTask task) => task.Latest is { } latest ? _clock.Minute(latest) : null;
 
     private int? WindowCloses(WorkTask task) => _before[task.Id].Where(link => link.Most is not null && _tasks[link.Before].Mark is { Progress: TaskProgress.Done })
-        .Select(link => (int?)(_clock.Minute(_tasks[link.Before].Mark!.At) + link.Most!.Value)).Min();
+        .Select(link => (int?)(Minute(_tasks[link.Before].Mark!) + link.Most!.Value)).Min();
 
     private WorkTask? StartsClock(WorkTask task) => _after[task.Id].Select(link => _tasks[link.After]).Where(after => after.IsWait && IsLastBefore(task, after)).MaxBy(after => after.Takes.Value);
 
