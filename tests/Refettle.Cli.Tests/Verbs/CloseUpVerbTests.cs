@@ -45,6 +45,25 @@ public sealed class CloseUpVerbTests : IDisposable
         Assert.Contains("51 N·m instead of 85 N·m", _bench.Out("tighten", "wheel-nuts", "--for", "dry", "--fitted", "anti-seize").ReplaceLineEndings(" "), StringComparison.Ordinal); // 85 · 0.12/0.20
     }
 
+    [Fact]
+    public void Torques_that_contradict_each_other_are_shown_until_an_entry_decides()
+    {
+        var (other, here, there) = (_bench.Beside("other.db"), _bench.Beside("here.jsonl"), _bench.Beside("there.jsonl"));
+        Good("export-log", here);
+        Good("import-log", here, "--store", other);
+        Good("torqued", "wheel-nuts", "--at", "85Nm", "--by", "me");
+        Good("torqued", "wheel-nuts", "--at", "105Nm", "--store", other);
+        Good("export-log", there, "--store", other);
+        Good("import-log", there);
+        var told = _bench.Json("show", "joint", "wheel-nuts").GetProperty("undecided").GetProperty("told");
+        Assert.Equal([85, 105], told.EnumerateArray().Select(one => one.GetProperty("torque").GetDecimal()).Order());
+        var text = _bench.Out("show", "joint", "wheel-nuts").ReplaceLineEndings(" ");
+        Assert.All(["Undecided", "85 N·m, by me, 20", "105 N·m, by somebody at "], words => Assert.Contains(words, text, StringComparison.Ordinal));
+        Good("strike", told.EnumerateArray().Single(one => one.GetProperty("torque").GetDecimal() == 105).GetProperty("entry").GetString()![^8..]);
+        Assert.DoesNotContain("Undecided", _bench.Out("show", "joint", "wheel-nuts"), StringComparison.Ordinal);
+        Assert.False(_bench.Json("show", "joint", "wheel-nuts").TryGetProperty("undecided", out _));
+    }
+
     [Theory]
     [InlineData("tighten", "wheel-nut")]
     [InlineData("tighten", "wheel-nuts", "--fitted", "wet")]
