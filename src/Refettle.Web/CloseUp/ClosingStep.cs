@@ -43,7 +43,8 @@ public sealed record ClosingStep(RefitStep Step, StepFasteners? Fasteners = null
 
     /// <summary>The entries that mark it, in order.</summary>
     /// <param name="torque">What the wrench said; null when nobody read it.</param>
-    public ValueList<Happening> Marked(NewtonMetres? torque)
+    /// <param name="checks">How it was looked at once more.</param>
+    public ValueList<Happening> Marked(NewtonMetres? torque, params ValueList<TighteningCheck> checks)
     {
         if (Step.Stance is { } stance && Step.Fact == Fact.State(stance))
             return [new StanceTaken(stance)];
@@ -51,6 +52,6 @@ public sealed record ClosingStep(RefitStep Step, StepFasteners? Fasteners = null
         if (Step.Fact.Kind != FactKind.Open || Step.Card is not { } card)
             return [back];
         return card.Joint.AtRideHeight ? [back, new JointTightened(card.Joint.Id, Tightness.Snug, null, null, null)]
-            : torque is { } read ? [back, new JointTightened(card.Joint.Id, Tightness.Torqued, read, null, null)] : [back];
+            : torque is not null || checks.Count > 0 ? [back, new JointTightened(card.Joint.Id, Tightness.Torqued, torque, null, null) { Checks = checks.Count == 0 ? null : checks }] : [back];
     }
 }

@@ -19,7 +19,7 @@ public sealed class CloseUpVerbTests : IDisposable
         Good("torqued", "damper-foot", "--at", "60Nm");
         Assert.Contains("wheels hanging", _bench.Out("ready"), StringComparison.Ordinal);
         Good("stance", "on-wheels");
-        Good("torqued", "damper-foot", "--at", "44.25 lbf·ft", "--with", "wrench 20 to 100", "--by", "me");
+        Assert.Contains("paint-marked, checked by a second person", _bench.Out("torqued", "damper-foot", "--at", "44.25 lbf·ft", "--with", "wrench 20 to 100", "--by", "me", "--check", "paint-mark", "second-person").ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Contains("Nothing by the log", _bench.Out("ready"), StringComparison.Ordinal);
         Assert.Contains("59.99 N·m", _bench.Out("log"), StringComparison.Ordinal); // 44.25 · 1.35581795
         Assert.Equal(381, _bench.Json("ready").GetProperty("heights")[0].GetProperty("millimetres").GetDecimal()); // 15 × 25.4
