@@ -22,7 +22,7 @@ public sealed partial class CoreTests
         ["Forecast"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline"],
         ["Stock"] = ["Logbook", "Access", "Stuck", "Bench", "Timeline", "Forecast"],
         ["Ledger"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline", "Forecast", "Stock"],
-        ["CloseUp"] = ["Logbook", "Access", "Bench", "Judging", "Timeline"],
+        ["CloseUp"] = ["Logbook", "Access", "Bench", "Judging", "Timeline", "Stock"],
         ["Discovery"] = ["Logbook", "Kits", "Access", "Stuck", "Judging", "Scope", "Timeline", "Stock"],
         ["QuickLine"] = ["Logbook"],
         ["Bags"] = ["Logbook"],

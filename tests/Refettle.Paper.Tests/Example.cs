@@ -11,10 +11,11 @@ internal sealed class Example : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("refettle-paper-").FullName;
 
-    public Example(int notes = 0)
+    /// <param name="more">Writes further entries; gives back the identifier of each.</param>
+    public Example(int notes = 0, Action<Func<Happening, Guid>>? more = null)
     {
         Key = SealKey.Of(Path.Combine(_folder, "store")).Value;
-        History = CarHistory.Of("heron", Written(notes));
+        History = CarHistory.Of("heron", Written(notes, more));
         Document = SaleFileWriter.Of(new() { History = History, Made = DateTimeOffset.UnixEpoch, Fingerprint = Verification.FingerprintOf(Key.PublicKey) }).Value;
     }
 
@@ -44,10 +45,16 @@ internal sealed class Example : IDisposable
         Directory.Delete(_folder, recursive: true);
     }
 
-    private static List<Entry> Written(int notes)
+    private static List<Entry> Written(int notes, Action<Func<Happening, Guid>>? more)
     {
         var writer = new LogWriter("bench", TimeProvider.System, RandomNumberGenerator.Create());
-        return [.. writer.Next("heron", LogEnd.Empty, Happenings(notes))];
+        List<Entry> entries = [.. writer.Next("heron", LogEnd.Empty, Happenings(notes))];
+        more?.Invoke(happening =>
+        {
+            entries.Add(writer.Next("heron", LogEnd.Of("bench", entries), happening));
+            return entries[^1].Id;
+        });
+        return entries;
     }
 
     private static IEnumerable<Happening> Happenings(int notes) =>

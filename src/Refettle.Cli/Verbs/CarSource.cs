@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Refettle.Logbook;
 
 namespace Refettle.Cli.Verbs;
 
@@ -17,6 +18,9 @@ internal sealed class CarSource
         return command;
     }
 
-    public Reply With(Desk desk, ParseResult parsed, Func<Car, Reply> answer) =>
-        parsed.GetValue(_sheet) is { } file ? Reply.To(SheetFiles.Car(file), answer) : desk.WithCar(parsed, open => answer(open.Car));
+    public Reply With(Desk desk, ParseResult parsed, Func<Car, Reply> answer) => With(desk, parsed, (car, _) => answer(car));
+
+    /// <param name="answer">The history is null for a sheet, which has none.</param>
+    public Reply With(Desk desk, ParseResult parsed, Func<Car, CarHistory?, Reply> answer) =>
+        parsed.GetValue(_sheet) is { } file ? Reply.To(SheetFiles.Car(file), car => answer(car, null)) : desk.WithCar(parsed, open => answer(open.Car, open.History));
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Refettle.Cli.Verbs.Stock;
 using Refettle.Cli.Views;
 using Refettle.CloseUp.Refit;
 
@@ -10,10 +11,14 @@ internal static class RefitVerb
     {
         var first = new Option<int>("--first") { Description = "Only so many steps.", DefaultValueFactory = _ => int.MaxValue };
         return new Command("refit", "How the car goes back together from where it stands: the order, each step with what the strip remembers, how tight, which bag.") { first }
-            .Answers(desk, parsed => desk.WithCar(parsed, open =>
+            .Answers(desk, parsed => OpenShelf.With(desk, parsed, shelf =>
             {
-                var sheet = RefitPlanner.Of(open.History);
-                return RefitCheck.Of(open.Car, sheet) is { Count: > 0 } faults ? Reply.Bad(faults) : new(RefitView.Of(sheet, parsed.GetValue(first)), sheet);
+                var (history, car) = (shelf.Open.History, shelf.Open.Car);
+                var sheet = RefitPlanner.Of(history);
+                if (RefitCheck.Of(car, sheet) is { Count: > 0 } faults)
+                    return Reply.Bad(faults);
+                var fasteners = RefitFasteners.Of(car, sheet, shelf.Cars.Select(one => one.History).ToList(), shelf.Today);
+                return new(RefitView.Of(sheet, fasteners, parsed.GetValue(first)), new { sheet.Steps, sheet.Leftover, sheet.Bleeding, sheet.Checks, fasteners });
             }));
     }
 }

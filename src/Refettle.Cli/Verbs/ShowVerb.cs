@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.Text.Json;
 using Refettle.Cli.Views;
+using Refettle.CloseUp;
 using Refettle.Logbook;
 
 namespace Refettle.Cli.Verbs;
@@ -11,10 +13,10 @@ internal static class ShowVerb
         var what = new Argument<string[]>("what") { Description = "A thing: part ID, joint ID, state ID, space ID, sub-assembly ID; nothing for the whole car; or parts, joints, states, spaces.", Arity = ArgumentArity.ZeroOrMore };
         var source = new CarSource();
         return source.AddTo(new("show", "What the car is made of, or all about one thing.") { what })
-            .Answers(desk, parsed => source.With(desk, parsed, car => Answer(car, parsed.GetValue(what) ?? [])));
+            .Answers(desk, parsed => source.With(desk, parsed, (car, history) => Answer(car, history, parsed.GetValue(what) ?? [])));
     }
 
-    private static Reply Answer(Car car, string[] what)
+    private static Reply Answer(Car car, CarHistory? history, string[] what)
     {
         if (what.Length == 0)
             return new(CarView.Of(car), CarForm(car));
@@ -23,7 +25,20 @@ internal static class ShowVerb
         var text = string.Join(' ', what);
         if (!Thing.TryParse(text, out var thing))
             return Reply.Bad([new(text, "this names no thing", "Write part x, joint x, state x, space x, sub-assembly x or zone x.")]);
-        return Unknown.Of(what[0], thing.Id, Ids(car.Structure, thing.Kind)) is { } fault ? Reply.Bad([fault]) : new(ThingView.Of(car, thing), ThingForm(car.Structure, thing));
+        if (Unknown.Of(what[0], thing.Id, Ids(car.Structure, thing.Kind)) is { } fault)
+            return Reply.Bad([fault]);
+        var undecided = thing.Kind == ThingKind.Joint && history is not null ? TorqueConflicts.Of(history).FirstOrDefault(conflict => conflict.Joint == thing.Id) : null;
+        return new(ThingView.Of(car, thing, undecided), WithTorques(ThingForm(car.Structure, thing), undecided));
+    }
+
+    /// <summary>The thing as in the log; a joint whose torque is undecided with one field more.</summary>
+    private static object WithTorques(object thing, TorqueConflict? undecided)
+    {
+        if (undecided is null)
+            return thing;
+        var form = JsonSerializer.SerializeToNode(thing, ExchangeJson.Indented)!.AsObject();
+        form["undecided"] = JsonSerializer.SerializeToNode(undecided, ExchangeJson.Indented);
+        return form;
     }
 
     private static Reply List(Car car, string kind)

@@ -84,7 +84,7 @@ internal static class PlanView
     /// <summary>Props, losses and cautions, also of what comes along; a caution in full the first time only.</summary>
     private static IEnumerable<IRenderable> Remarks(OutlineLine line, Dictionary<string, int> told)
     {
-        var (step, cautions) = (line.Step, line.Along.Prepend(line.Step).SelectMany(step => step.Cautions).Distinct().ToList());
+        var (step, cautions) = (line.Step, line.Cautions.ToList());
         if (step.Prop is not null)
             yield return Remark("bold", step.Prop);
         if (step.Destroys.Count > 0)

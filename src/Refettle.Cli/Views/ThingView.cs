@@ -1,3 +1,4 @@
+using Refettle.CloseUp;
 using Refettle.Logbook;
 using Spectre.Console;
 using Spectre.Console.Rendering;
@@ -7,15 +8,23 @@ namespace Refettle.Cli.Views;
 /// <summary>All about one part, joint or other thing: what is set, and where it comes from.</summary>
 internal static class ThingView
 {
-    public static IRenderable Of(Car car, Thing thing)
+    /// <param name="undecided">Torques of the joint that contradict each other; null when there are none.</param>
+    public static IRenderable Of(Car car, Thing thing, TorqueConflict? undecided = null)
     {
         var grid = new Grid();
         grid.AddColumn(new GridColumn().NoWrap());
         grid.AddColumn();
         foreach (var (key, value) in Rows(car.Structure, thing).Where(row => !string.IsNullOrEmpty(row.Value)))
             grid.AddRow(new Text(key), new Text(value!));
-        return new Rows(new Markup($"[bold]{thing.ToString().Safe()}[/]"), grid);
+        return new Rows([new Markup($"[bold]{thing.ToString().Safe()}[/]"), grid, .. Undecided(undecided)]);
     }
+
+    private static IEnumerable<IRenderable> Undecided(TorqueConflict? conflict) => conflict is null ? [] :
+    [
+        new Markup("[bold]Undecided: torques are recorded that did not know of each other[/]"),
+        .. conflict.Told.Select(one => new Text($"  {one.Says}")),
+        new Text($"Decide by an entry: refettle strike the wrong one, or refettle torqued {conflict.Joint} anew."),
+    ];
 
     private static IEnumerable<(string Key, string? Value)> Rows(Structure structure, Thing thing) => thing.Kind switch
     {

@@ -50,6 +50,7 @@ internal static class TimelineTable
         table.AddColumn(new TableColumn("What"));
         table.AddColumn(new TableColumn("Task"));
         table.AddColumn(new TableColumn("Takes") { Alignment = Justify.Right, NoWrap = true });
+        var cautions = new DayCautions();
         LocalDate? day = null;
         foreach (var (task, piece, isFirst) in Lines(answer, all))
         {
@@ -57,6 +58,8 @@ internal static class TimelineTable
                 table.AddRow(new Markup($"[bold]{DayWords.Day(piece.Start.Date)}[/]"), Text.Empty, Text.Empty, Text.Empty);
             day = piece.Start.Date;
             table.AddRow(new Text(When(task, piece)), new Markup(What(task, isFirst)), new Markup($"[dim]{task.Task.Id.Safe()}[/]"), new Text(isFirst ? Takes(task.Task) : ""));
+            foreach (var caution in cautions.On(piece.Start.Date, task.Task))
+                table.AddRow(Text.Empty, new Padder(new Markup($"[yellow]! {caution.Safe()}[/]"), new(2, 0, 0, 0)), Text.Empty, Text.Empty);
         }
 
         return table;

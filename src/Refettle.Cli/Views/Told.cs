@@ -16,7 +16,7 @@ internal static class Told
         Tried tried => $"{tried.Try.Joint} tried: {tried.Try.Rung}, {(tried.Try.Becomes is { } now ? StuckView.Word(now) : "it held")}",
         StanceTaken stance => $"the car stands: {stance.Stance}",
         SoundnessJudged judged => $"{judged.Part} found {(judged.Sound ? "sound" : "too weak to carry the car")}",
-        JointTightened tightened => $"{tightened.Joint} {(tightened.How == Tightness.Snug ? "snug only" : "torqued")}{With(", ", tightened.Torque)}{With(" with ", tightened.Instrument)}{With(" by ", tightened.By)}",
+        JointTightened tightened => $"{tightened.Joint} {(tightened.How == Tightness.Snug ? "snug only" : "torqued")}{With(", ", tightened.Torque)}{With(" with ", tightened.Instrument)}{With(" by ", tightened.By)}{tightened.Told()}",
         HeightMeasured measured => $"height {measured.Corner} {measured.Height}, hub centre to wheel arch",
         AlignmentMeasured measured => AlignmentWords.Of(measured)!,
         JobEntered entered => $"job {entered.Job.Id}, {JobView.Word(entered.Job.Wish)}: {entered.Job.Name}",

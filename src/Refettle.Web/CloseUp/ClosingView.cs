@@ -5,16 +5,20 @@ using Refettle.Logbook;
 namespace Refettle.Web.CloseUp;
 
 /// <summary>All that the close-up page shows of a car: the sheet, and what stands before the road.</summary>
-/// <param name="Of">The log that it was worked out from.</param>
-public sealed record ClosingView(CarHistory Of, RefitSheet Sheet, ValueList<Joint> ToTorque, ValueList<TorqueConflict> Undecided)
+/// <param name="Logs">The logs that it was worked out from, the car's own first.</param>
+public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, ValueList<Joint> ToTorque, ValueList<TorqueConflict> Undecided, ValueList<StepFasteners> Fasteners)
 {
     /// <summary>Worked out anew only when the log has grown: a sheet of a car in pieces takes a while in a browser.</summary>
-    public static ClosingView From(CarHistory history, ClosingView? known)
+    /// <param name="logs">Of all cars, since they share the shelf; the car's own first.</param>
+    public static ClosingView From(ValueList<CarHistory> logs, DateOnly today, ClosingView? known)
     {
-        if (known is not null && ReferenceEquals(known.Of, history))
+        if (known is not null && known.Logs.SequenceEqual(logs, ReferenceEqualityComparer.Instance))
             return known;
+        var history = logs[0];
         var record = ClosingRecord.Of(history);
         var ledger = RideHeightLedger.Of(history.Car, record.Opened, record.Tightenings);
-        return new(history, RefitPlanner.Of(history), ledger.Where(line => line.IsToSettle).Select(line => line.Joint).ToValueList(), TorqueConflicts.Of(history));
+        var sheet = RefitPlanner.Of(history);
+        return new(logs, sheet, ledger.Where(line => line.IsToSettle).Select(line => line.Joint).ToValueList(), TorqueConflicts.Of(history),
+            RefitFasteners.Of(history.Car, sheet, logs, today));
     }
 }

@@ -1,4 +1,5 @@
 using Refettle.Access;
+using Refettle.CloseUp;
 using Refettle.Logbook;
 using Refettle.Web.Edits;
 using Refettle.Web.Steps;
@@ -16,6 +17,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
     private CurrentPlan? _plan;
     private CancellationTokenSource _leave = new();
     private bool _watching;
+    private ValueList<TorqueConflict>? _undecided;
 
     /// <summary>Something that is shown may have changed.</summary>
     public event Action? Changed;
@@ -26,6 +28,9 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
 
     /// <summary>The car as it stands; null until its logbook is open.</summary>
     public CarLookup? Car { get; private set; }
+
+    /// <summary>Torques that contradict each other; looked for once after every change of the log.</summary>
+    public ValueList<TorqueConflict> Undecided => _undecided ??= History is { } history ? TorqueConflicts.Of(history) : [];
 
     public Question? Question => _plan?.Question;
 
@@ -203,7 +208,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
         if (_log!.Entries.Count > 0)
         {
             var before = Car?.Car.Structure;
-            History = CarHistory.Of(_id!, _log.Entries, _log.Read);
+            (History, _undecided) = (CarHistory.Of(_id!, _log.Entries, _log.Read), null);
             Car = new(History.Car);
             if (before is not null && before != Car.Car.Structure)
                 _ = _plan!.MarkStaleAsync();

@@ -8,7 +8,4 @@ public static class Following
     /// <summary>A part is free or comes along with its sub-assembly, and a space is within reach, by what was done before: there is nothing to
     /// mark.</summary>
     public static bool FollowsByItself(this Step step) => PlanOutline.FollowsByItself(step);
-
-    /// <summary>Whether a step stands in the list: what follows by itself does only where it is what was asked for.</summary>
-    public static bool IsListed(this Step step, Plan plan) => !step.FollowsByItself() || plan.Question.Goals.Contains(step.Fact);
 }

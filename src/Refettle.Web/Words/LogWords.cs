@@ -17,7 +17,7 @@ public static class LogWords
         Tried tried => $"Tried: {car.Name(Fact.Open(tried.Try.Joint))}, {tried.Try.Rung} ({tried.Try.Becomes?.ToString().ToLowerInvariant() ?? "it held"})",
         StanceTaken taken => $"Car put: {car.Name(Fact.State(taken.Stance))}",
         SoundnessJudged judged => $"{car.PartName(judged.Part)} found {(judged.Sound ? "sound" : "too weak to carry the car")}",
-        JointTightened tightened => $"{(tightened.How == Tightness.Snug ? "Snug only" : "Torqued")}: {car.Subject(Fact.Open(tightened.Joint))}{(tightened.Torque is { } torque ? $", {torque}" : "")}",
+        JointTightened tightened => $"{(tightened.How == Tightness.Snug ? "Snug only" : "Torqued")}: {car.Subject(Fact.Open(tightened.Joint))}{(tightened.Torque is { } torque ? $", {torque}" : "")}{tightened.Told()}",
         HeightMeasured measured => $"Height {measured.Corner}: {measured.Height}, hub centre to wheel arch",
         AlignmentMeasured measured => AlignmentWords.Of(measured)!,
         SettingsChosen => "Settings chosen",

@@ -60,4 +60,8 @@ public sealed record Chapter(string Place, string Posture, string? Stance, Value
 /// <param name="Number">Counted through the outline, from 1.</param>
 /// <param name="Index">Its place among the plan's steps, from 0.</param>
 /// <param name="Along">What follows from it without work.</param>
-public sealed record OutlineLine(int Number, int Index, Step Step, ValueList<Step> Along);
+public sealed record OutlineLine(int Number, int Index, Step Step, ValueList<Step> Along)
+{
+    /// <summary>Its own, then those of what comes along; each once.</summary>
+    public IEnumerable<string> Cautions => Along.Prepend(Step).SelectMany(step => step.Cautions).Distinct();
+}

@@ -8,10 +8,19 @@ namespace Refettle.CloseUp;
 public sealed record TorqueConflict(string Joint, ValueList<ToldTorque> Told)
 {
     public string Says => $"two torques are recorded and neither knew of the other: {string.Join(" or ", Told.Select(one => $"{one.Torque} ({one.At.UtcDateTime:yyyy-MM-dd}, entry {$"{one.Entry:N}"[^8..]})"))}. Torque it again, or strike the wrong one";
+
+    /// <summary>The entries by which one of them holds: the others are struck.</summary>
+    public ValueList<Happening> Decided(NewtonMetres holds) =>
+        Told.Where(one => one.Torque != holds).Select(one => (Happening)new Struck(one.Entry, $"decided: {holds} holds")).ToValueList();
 }
 
 /// <summary>One of them.</summary>
-public sealed record ToldTorque(Guid Entry, string Device, DateTimeOffset At, NewtonMetres Torque);
+/// <param name="By">Who did it; null when not said.</param>
+public sealed record ToldTorque(Guid Entry, string Device, DateTimeOffset At, NewtonMetres Torque, string? By)
+{
+    /// <summary>Value, who, when, and the entry's mark.</summary>
+    public string Says => $"{Torque}, by {By ?? $"somebody at {Device}"}, {At.UtcDateTime:yyyy-MM-dd HH:mm} UTC, entry {$"{Entry:N}"[^8..]}";
+}
 
 /// <summary>Finds torques that contradict each other.</summary>
 public static class TorqueConflicts
@@ -39,8 +48,8 @@ public static class TorqueConflicts
     private static TorqueConflict? Conflict(string joint, List<HistoryLine> lines, Causes causes)
     {
         var told = lines.Where(line => !lines.Exists(other => other != line && causes.Knew(other.Entry, line.Entry)))
-            .Select(line => (line.Entry, ((JointTightened)line.Happening!).Torque)).Where(one => one.Torque is not null)
-            .Select(one => new ToldTorque(one.Entry.Id, one.Entry.Device, one.Entry.At, one.Torque!.Value)).ToValueList();
+            .Select(line => (line.Entry, Told: (JointTightened)line.Happening!)).Where(one => one.Told.Torque is not null)
+            .Select(one => new ToldTorque(one.Entry.Id, one.Entry.Device, one.Entry.At, one.Told.Torque!.Value, one.Told.By)).ToValueList();
         return told.Select(one => one.Torque).Distinct().Count() > 1 ? new(joint, told) : null;
     }
 

@@ -14,6 +14,10 @@ internal static class ClosingCheck
             yield return new($"joint {tightened.Joint}", $"a torque of {torque}", "Give more than 0, up to 5000 N·m.");
         if (tightened is { How: Tightness.Snug, Torque: not null })
             yield return new($"joint {tightened.Joint}", "snug, but with a torque", "Say torqued, or leave the torque out.");
+        if (tightened is { How: Tightness.Snug, Checks.Count: > 0 })
+            yield return new($"joint {tightened.Joint}", "snug, but checked as torqued", "Say torqued, or leave the check out.");
+        if (tightened.Checks is { } checks && checks.Distinct().Count() < checks.Count)
+            yield return new($"joint {tightened.Joint}", "the same check twice", "Name each check once.");
     }
 
     public static IEnumerable<Fault> Measured(HeightMeasured measured)

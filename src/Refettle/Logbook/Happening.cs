@@ -36,7 +36,11 @@ public sealed record SoundnessJudged(string Part, bool Sound) : Happening;
 /// <param name="Torque">Reading or setting; null when snug or not said.</param>
 /// <param name="Instrument">The wrench; null when not said.</param>
 /// <param name="By">Who; null when not said.</param>
-public sealed record JointTightened(string Joint, Tightness How, NewtonMetres? Torque, string? Instrument, string? By) : Happening;
+public sealed record JointTightened(string Joint, Tightness How, NewtonMetres? Torque, string? Instrument, string? By) : Happening
+{
+    /// <summary>How it was looked at once more; null when nobody said so.</summary>
+    public ValueList<TighteningCheck>? Checks { get; init; }
+}
 
 /// <summary>The height of a corner on its wheels, hub centre to wheel arch. <c>height-measured</c></summary>
 /// <param name="Corner">fl, fr, rl or rr.</param>

@@ -46,7 +46,7 @@ internal static class EntryWords
 
     public static string Tight(JointTightened tightened) => tightened.How == Tightness.Snug
         ? "closed, snug only"
-        : $"torqued{With(" to ", tightened.Torque)}{With(" with ", tightened.Instrument)}{With(" by ", tightened.By)}";
+        : $"torqued{With(" to ", tightened.Torque)}{With(" with ", tightened.Instrument)}{With(" by ", tightened.By)}{tightened.Told()}";
 
     public static string Corner(string corner) => corner switch
     {

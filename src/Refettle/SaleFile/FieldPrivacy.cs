@@ -38,7 +38,7 @@ public static class FieldPrivacy
         (Class.Work, "tried: try"),
         (Class.Open, "stance-taken: stance"),
         (Class.Open, "soundness-judged: part sound"),
-        (Class.Open, "joint-tightened: joint how torque"),
+        (Class.Open, "joint-tightened: joint how torque checks"),
         (Class.Words, "joint-tightened: instrument"),
         (Class.Name, "joint-tightened: by"),
         (Class.Open, "height-measured: corner height"),

@@ -19,7 +19,7 @@ public sealed class CloseUpVerbTests : IDisposable
         Good("torqued", "damper-foot", "--at", "60Nm");
         Assert.Contains("wheels hanging", _bench.Out("ready"), StringComparison.Ordinal);
         Good("stance", "on-wheels");
-        Good("torqued", "damper-foot", "--at", "44.25 lbf·ft", "--with", "wrench 20 to 100", "--by", "me");
+        Assert.Contains("paint-marked, checked by a second person", _bench.Out("torqued", "damper-foot", "--at", "44.25 lbf·ft", "--with", "wrench 20 to 100", "--by", "me", "--check", "paint-mark", "second-person").ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Contains("Nothing by the log", _bench.Out("ready"), StringComparison.Ordinal);
         Assert.Contains("59.99 N·m", _bench.Out("log"), StringComparison.Ordinal); // 44.25 · 1.35581795
         Assert.Equal(381, _bench.Json("ready").GetProperty("heights")[0].GetProperty("millimetres").GetDecimal()); // 15 × 25.4
@@ -43,6 +43,25 @@ public sealed class CloseUpVerbTests : IDisposable
         Assert.Contains("Order: 1 3 5 2 4", text, StringComparison.Ordinal);
         Assert.Contains("3. 51 N·m, in order", text, StringComparison.Ordinal);
         Assert.Contains("51 N·m instead of 85 N·m", _bench.Out("tighten", "wheel-nuts", "--for", "dry", "--fitted", "anti-seize").ReplaceLineEndings(" "), StringComparison.Ordinal); // 85 · 0.12/0.20
+    }
+
+    [Fact]
+    public void Torques_that_contradict_each_other_are_shown_until_an_entry_decides()
+    {
+        var (other, here, there) = (_bench.Beside("other.db"), _bench.Beside("here.jsonl"), _bench.Beside("there.jsonl"));
+        Good("export-log", here);
+        Good("import-log", here, "--store", other);
+        Good("torqued", "wheel-nuts", "--at", "85Nm", "--by", "me");
+        Good("torqued", "wheel-nuts", "--at", "105Nm", "--store", other);
+        Good("export-log", there, "--store", other);
+        Good("import-log", there);
+        var told = _bench.Json("show", "joint", "wheel-nuts").GetProperty("undecided").GetProperty("told");
+        Assert.Equal([85, 105], told.EnumerateArray().Select(one => one.GetProperty("torque").GetDecimal()).Order());
+        var text = _bench.Out("show", "joint", "wheel-nuts").ReplaceLineEndings(" ");
+        Assert.All(["Undecided", "85 N·m, by me, 20", "105 N·m, by somebody at "], words => Assert.Contains(words, text, StringComparison.Ordinal));
+        Good("strike", told.EnumerateArray().Single(one => one.GetProperty("torque").GetDecimal() == 105).GetProperty("entry").GetString()![^8..]);
+        Assert.DoesNotContain("Undecided", _bench.Out("show", "joint", "wheel-nuts"), StringComparison.Ordinal);
+        Assert.False(_bench.Json("show", "joint", "wheel-nuts").TryGetProperty("undecided", out _));
     }
 
     [Theory]

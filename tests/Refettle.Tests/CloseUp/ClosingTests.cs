@@ -82,7 +82,7 @@ public sealed class ClosingTests
             new Happening[]
             {
                 new JointTightened("no-such", Tightness.Torqued, null, null, null), new JointTightened("tank-body", Tightness.Torqued, new(0), null, null),
-                new JointTightened("tank-body", Tightness.Snug, new(5), null, null), new HeightMeasured("front", new(380)), new HeightMeasured("fl", new(38)),
+                new JointTightened("tank-body", Tightness.Snug, new(5), null, null), new JointTightened("tank-body", Tightness.Snug, null, null, null) { Checks = [TighteningCheck.PaintMark] }, new HeightMeasured("front", new(380)), new HeightMeasured("fl", new(38)),
             },
             wrong => Assert.Contains(HappeningCheck.Of(history, wrong), fault => fault.Severity == Severity.Error));
         Assert.Empty(HappeningCheck.Of(history, new JointTightened("tank-body", Tightness.Torqued, new(48), null, null)));

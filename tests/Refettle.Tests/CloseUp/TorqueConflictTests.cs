@@ -54,6 +54,17 @@ public sealed class TorqueConflictTests
         Assert.Single(After(seen, new Noted("nothing to do with it", null)));
     }
 
+    [Fact]
+    public void Saying_which_holds_strikes_the_other_and_leaves_it_in_the_log()
+    {
+        Meet(45, 54);
+        var conflict = Assert.Single(Conflicts());
+        var struck = Assert.IsType<Struck>(Assert.Single(conflict.Decided(new(54))));
+        Assert.Equal(new(45), conflict.Told.Single(told => told.Entry == struck.Target).Torque);
+        Assert.Empty(After(_bench.Known.ToList(), struck));
+        Assert.All(conflict.Told, told => Assert.Contains($"somebody at {told.Device}", told.Says, StringComparison.Ordinal));
+    }
+
     private static ValueList<TorqueConflict> After(IEnumerable<Entry> known, Happening happening)
     {
         var third = new TestDevice("desk", 9);

@@ -38,6 +38,7 @@ public sealed class HappeningsTests
         new SoundnessJudged("body", false),
         new JointTightened("tank-body", Tightness.Torqued, new(48.5m), "wrench 20–100", null),
         new JointTightened("tank-body", Tightness.Snug, null, null, "me"),
+        new JointTightened("tank-body", Tightness.Torqued, new(48), null, null) { Checks = [TighteningCheck.SecondPerson, TighteningCheck.PaintMark] },
         new HeightMeasured("rl", new(382)),
         new AlignmentMeasured(true, [new("rl", 0.2m, -0.5m, null), new("rr", 0, null, 3.1m)], 0.1m, "rig", null),
         new JobEntered(Jobs.Tank),

@@ -67,9 +67,9 @@ public sealed class SaleFileWriterTests
     {
         var document = Of(new StepDone(Fact.Open("damper-body"), null, null), new JointTightened("damper-body", Tightness.Torqued, new(55), null, null),
             new StepDone(Fact.Open("damper-body"), null, null), new StepReversed(Fact.Open("damper-body"), null), new StanceTaken("on-wheels"),
-            new JointTightened("damper-body", Tightness.Torqued, new(60), "wrench", null));
+            new JointTightened("damper-body", Tightness.Torqued, new(60), "wrench", null) { Checks = [TighteningCheck.PaintMark] });
         var row = Assert.Single(Rows(document, "Torque and alignment record"));
-        Assert.Contains("torqued to 60 N·m with wrench", row.Cells[1], StringComparison.Ordinal);
+        Assert.Contains("torqued to 60 N·m with wrench, paint-marked", row.Cells[1], StringComparison.Ordinal);
         Assert.Contains(Said(document), said => said.Text.Contains("1 is recorded as torqued at ride height", StringComparison.Ordinal));
     }
 
