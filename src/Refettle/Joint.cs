@@ -64,6 +64,9 @@ public sealed record Joint
     /// <summary>The methods to open it, one or more.</summary>
     public required ValueList<Way> Ways { get; init; }
 
+    /// <summary>How it is closed, whichever way it was opened; null when that way is turned round.</summary>
+    public RefitWay? Refit { get; init; }
+
     public string? Kit { get; init; }
 
     /// <summary>Origin of thread, grade and torque.</summary>

@@ -105,6 +105,9 @@ public sealed record WayOut
     /// <summary>Tool or helper needed; null for bare hands.</summary>
     public string? Tool { get; init; }
 
+    /// <summary>How it is put in; null when that is the way out turned round.</summary>
+    public RefitWay? Refit { get; init; }
+
     public ValueList<string> Cautions { get; init; } = [];
 
     public Origin Origin { get; init; }

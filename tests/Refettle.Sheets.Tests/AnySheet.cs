@@ -66,7 +66,7 @@ internal static class AnySheet
             Kit = isBare ? null : name,
             Prop = isBare ? null : name,
             Origin = origins[0],
-            Out = isBare ? WayOut.AtOnce : new() { Off = new(figures[2]), On = new(figures[3]), Tool = name, Cautions = [name, "b"], Origin = origins[1] },
+            Out = isBare ? WayOut.AtOnce : new() { Off = new(figures[2]), On = new(figures[3]), Tool = name, Refit = Back(origins[0], name, new(figures[2])), Cautions = [name, "b"], Origin = origins[1] },
         };
 
     private static Gen<Joint> Joints(int parts) =>
@@ -91,9 +91,13 @@ internal static class AnySheet
             AtRideHeight = flags[1],
             Exposure = flags[2] ? 3 : null,
             Ways = [.. ways.Select((way, i) => way with { Id = $"w{i}", Destroys = flags[0] ? ["p1"] : [] })],
+            Refit = flags[2] ? Back(origin, words[1], new(figure)) : null,
             Kit = flags[0] ? "k" : null,
             Origin = origin,
         };
+
+    private static RefitWay Back(Origin origin, string word, Minutes takes) => origin == Origin.User ? new() { Tool = "hands", Takes = takes, Origin = origin }
+        : new() { Tool = word, Takes = takes, Clear = [Fact.Reach("x")], Posture = "under", Cautions = [word, "c"], Origin = origin };
 
     private static Gen<Way> Ways =>
         from tool in Words

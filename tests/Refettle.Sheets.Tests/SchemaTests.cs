@@ -52,6 +52,8 @@ public sealed class SchemaTests
     [InlineData("parts: { a: { out: { off: [2 min] } } }")]
     [InlineData("parts: { a: { out: { off: 3 } } }")]
     [InlineData("parts: { a: { out: { off: -3 min } } }")]
+    [InlineData("parts: { a: { out: { refit: { tool: hands } } } }")]
+    [InlineData("parts: { a: { out: { refit: { takes: 3 } } } }")]
     [InlineData("parts: { a: { mass: 3 } }")]
     [InlineData("parts: { a: { mass: 3 lb } }")]
     [InlineData("parts: { a: { naem: x } }")]

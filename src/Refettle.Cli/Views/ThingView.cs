@@ -48,7 +48,7 @@ internal static class ThingView
 
     private static IEnumerable<(string, string?)> Out(WayOut way) =>
     [
-        ("lift out", $"{way.Off}, back in place {way.On} ({Wording.Of(way.Origin)})"), ("first", Wording.Facts(way.Clear)), ("tool", way.Tool), ("cautions", string.Join("\n", way.Cautions)),
+        ("lift out", $"{way.Off}, back in place {way.On} ({Wording.Of(way.Origin)})"), ("first", Wording.Facts(way.Clear)), ("tool", way.Tool), ("cautions", string.Join("\n", way.Cautions)), ("goes in", Refit(way.Refit)),
     ];
 
     private static IEnumerable<(string, string?)> Joint(Joint joint) =>
@@ -56,8 +56,15 @@ internal static class ThingView
         ("name", joint.Name), ("kind", joint.Kind.ToString().ToLowerInvariant()), ("holds", string.Join(", ", joint.Holds)), ("count", $"{joint.Count}"),
         ("thread", joint.Thread), ("grade", joint.Grade), ("torque", joint.Torque?.ToString()), ("new each time", joint.SingleUse ? "yes" : null),
         ("torque at ride height", joint.AtRideHeight ? "yes" : null), ("exposure", joint.Exposure?.ToString()), ("kit", joint.Kit), ("origin", Wording.Of(joint.Origin)),
-        .. joint.Ways.Select(way => ($"way {way.Id}", (string?)Way(way))),
+        .. joint.Ways.Select(way => ($"way {way.Id}", (string?)Way(way))), ("closed by", Refit(joint.Refit)),
     ];
+
+    private static string? Refit(RefitWay? way) => way is null ? null : string.Join("\n",
+    [
+        $"{way.Tool}: {way.Takes} ({Wording.Of(way.Origin)})",
+        .. way.Clear.Count == 0 ? [] : new[] { $"while: {Wording.Facts(way.Clear)}" },
+        .. way.Cautions.Select(caution => $"! {caution}"),
+    ]);
 
     private static IEnumerable<(string, string?)> State(State state) =>
     [

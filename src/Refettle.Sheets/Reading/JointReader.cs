@@ -27,6 +27,7 @@ internal static class JointReader
             Kit = fields.Text("kit"),
             Origin = fields.Word("origin", fields.Context.Given),
             Ways = [],
+            Refit = RefitReader.Read(fields),
         };
         return joint with { Ways = WayReader.Ways(fields) ?? DefaultWays.For(joint.Kind, joint.Thread, joint.Count) };
     }

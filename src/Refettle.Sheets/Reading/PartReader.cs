@@ -39,6 +39,7 @@ internal static class PartReader
             On = fields.Minutes("on") ?? Minutes.Zero,
             Clear = fields.Facts("clear"),
             Tool = fields.Text("tool"),
+            Refit = RefitReader.Read(fields),
             Cautions = fields.Texts("cautions"),
             Origin = fields.Word("origin", fields.Has("off") || fields.Has("on") ? origin : Origin.Default),
         };

@@ -20,6 +20,22 @@ internal static class JointText
         text.Text("kit", joint.Kit);
         text.Text("origin", EnumWords<Origin>.Of(joint.Origin), "user");
         Ways(text, joint.Ways);
+        Refit(text, joint.Refit);
+    }
+
+    public static void Refit(YamlText text, RefitWay? way)
+    {
+        if (way is null)
+            return;
+        text.Below("refit", () =>
+        {
+            text.Text("tool", way.Tool);
+            text.Quantity("takes", way.Takes.Value, "min");
+            text.List("clear", way.Clear.Select(fact => fact.ToString()));
+            text.Text("posture", way.Posture);
+            text.List("cautions", way.Cautions);
+            text.Text("origin", EnumWords<Origin>.Of(way.Origin), "user");
+        });
     }
 
     public static void Ways(YamlText text, ValueList<Way> ways) => text.Below("ways", () =>

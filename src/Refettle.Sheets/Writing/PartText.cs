@@ -32,6 +32,7 @@ internal static class PartText
         text.List("clear", way.Clear.Select(fact => fact.ToString()));
         text.Text("tool", way.Tool);
         text.Text("prop", prop);
+        JointText.Refit(text, way.Refit);
         text.List("cautions", way.Cautions);
         text.Text("origin", EnumWords<Origin>.Of(way.Origin), EnumWords<Origin>.Of(assumed));
     });

@@ -97,20 +97,20 @@ public static class PlanCheck
         /// <summary>Minutes of a step from the sheet's own figures, before rounding.</summary>
         private decimal CostOf(Step step) => step.Fact.Kind switch
         {
-            FactKind.Open => CostOf(_before.Joints[step.Fact.Subject].Ways, step.Way),
+            FactKind.Open => CostOf(_before.Joints[step.Fact.Subject].Ways, step.Way, _before.Joints[step.Fact.Subject].Refit),
             FactKind.State => CostOf(_before.States[step.Fact.Subject].Ways, step.Way),
             FactKind.Off when step.Way == "alone" => CostOf(_before.Parts[step.Fact.Subject].Out, [step.Fact.Subject]),
             FactKind.Off when step.Way.Length == 0 => CostOf(_before.SubAssemblies[step.Fact.Subject].Out, _before.SubAssemblies[step.Fact.Subject].Members),
             _ => 0,
         };
 
-        private decimal CostOf(ValueList<Way> ways, string name) => ways.Where(way => way.Id == name).Select(CostOf).FirstOrDefault();
+        private decimal CostOf(ValueList<Way> ways, string name, RefitWay? refit = null) => ways.Where(way => way.Id == name).Select(way => CostOf(way, refit)).FirstOrDefault();
 
-        private decimal CostOf(Way way) => way.Open.Value + way.Close.Value
+        private decimal CostOf(Way way, RefitWay? refit) => way.Open.Value + (refit?.Takes ?? way.Close).Value
             + ((way.Spends.Amount + way.Destroys.Sum(part => (_before.Parts[part].Price ?? _car.Settings.UnknownPrice).Amount))
                 * 60 / _car.Settings.PerHour.Amount);
 
-        private decimal CostOf(WayOut way, IEnumerable<string> parts) => way.Off.Value + way.On.Value
+        private decimal CostOf(WayOut way, IEnumerable<string> parts) => way.Off.Value + (way.Refit?.Takes ?? way.On).Value
             + (_car.Settings.UniqueOff.Value
                 * parts.Count(part => _before.Parts[part].Scarcity == Scarcity.Unique && !_before.IsTrue(Fact.Off(part)) && _uniquesPaid.Add(part)));
 

@@ -6,10 +6,11 @@ internal static class Pricing
     /// <summary>Costs are compared in hundredths of a minute.</summary>
     public static long Hundredths(Minutes minutes) => decimal.ToInt64(Round(minutes.Value) * 100);
 
-    public static Cost Of(Way way, CarStanding standing) =>
-        new(Round(way.Open), Round(way.Close), Destroyed(way, standing), Minutes.Zero);
+    /// <param name="refit">How it is closed instead; null when the way says it.</param>
+    public static Cost Of(Way way, CarStanding standing, RefitWay? refit = null) =>
+        new(Round(way.Open), Round(refit?.Takes ?? way.Close), Destroyed(way, standing), Minutes.Zero);
 
-    public static Cost Of(WayOut way) => new(Round(way.Off), Round(way.On), Minutes.Zero, Minutes.Zero);
+    public static Cost Of(WayOut way) => new(Round(way.Off), Round(way.Refit?.Takes ?? way.On), Minutes.Zero, Minutes.Zero);
 
     /// <summary>The owner's penalty for so many unique parts that come off.</summary>
     public static Cost OfUniques(int count, Settings settings) =>

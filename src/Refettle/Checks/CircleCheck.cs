@@ -8,8 +8,15 @@ internal static class CircleCheck
     /// <summary>Reports a smallest circle of each group that waits for nothing but itself, takes it for broken, and looks again.</summary>
     public static void Run(Structure structure, Names names, FaultBook book)
     {
-        var graph = new SupportGraph(structure, names);
+        if (Look(new(structure, names), names, book) && Backwards.Of(structure) is var back && !ReferenceEquals(back, structure))
+            Look(new(back, names), names, book);
+    }
+
+    /// <summary>False when there were any.</summary>
+    private static bool Look(SupportGraph graph, Names names, FaultBook book)
+    {
         var stuck = graph.Underivable();
+        var isClean = stuck.Length == 0;
         for (var reported = 0; stuck.Length > 0; stuck = graph.Underivable())
         {
             foreach (var group in StuckGroups.Of(graph, stuck))
@@ -17,12 +24,14 @@ internal static class CircleCheck
                 if (reported++ == MostCircles)
                 {
                     Rest(stuck.Length, book);
-                    return;
+                    return false;
                 }
 
                 Report(graph, StuckGroups.SmallestCircle(graph, group), names, book);
             }
         }
+
+        return isClean;
     }
 
     private static void Report(SupportGraph graph, List<int> circle, Names names, FaultBook book)

@@ -24,6 +24,7 @@ internal static class JointCheck
         if (joint.Ways.Count == 0)
             NoWay(place, joint.Kind, book);
         WayCheck.Run(place, joint.Ways, names, book);
+        WayCheck.Refit(place, "refit", joint.Refit, names, book);
         Bench(place, joint, names, book);
     }
 

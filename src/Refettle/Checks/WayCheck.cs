@@ -23,6 +23,23 @@ internal static class WayCheck
         book.Range(place, "out.off", way.Off.Value, 0, Minutes.Max, " min");
         book.Range(place, "out.on", way.On.Value, 0, Minutes.Max, " min");
         FactCheck.Run(place, "out.clear", way.Clear, names, book);
+        Refit(place, "out.refit", way.Refit, names, book);
+    }
+
+    public static void Refit(string place, string path, RefitWay? back, Names names, FaultBook book)
+    {
+        if (back is null)
+            return;
+        book.Range(place, $"{path}.takes", back.Takes.Value, 0, Minutes.Max, " min");
+        Posture(place, $"{path}.posture", back.Posture, book);
+        if (string.IsNullOrWhiteSpace(back.Tool))
+            book.Error(place, $"{path}.tool", "the tool is empty", "Name the tool, or write hands");
+        FactCheck.Run(place, $"{path}.clear", back.Clear, names, book);
+        for (var i = 0; i < back.Clear.Count; i++)
+        {
+            if (names.IsStance(back.Clear[i]))
+                book.Error(place, $"{path}.clear[{i}]", $"{back.Clear[i]} is a stance", "Leave it out: it goes back in the stance that it came apart in");
+        }
     }
 
     public static void Posture(string place, string path, string? posture, FaultBook book)

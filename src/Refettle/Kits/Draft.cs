@@ -72,7 +72,7 @@ internal sealed class Draft(Structure car)
     {
         "part" => new() { Parts = [.. from.Parts.Where(part => part.Id == id).Select(part => part with { Out = Entered(part.Out, mention) })] },
         "sub-assembly" => new() { SubAssemblies = [.. from.SubAssemblies.Where(unit => unit.Id == id).Select(unit => Entered(unit, mention))] },
-        "joint" => new() { Joints = [.. from.Joints.Where(joint => joint.Id == id).Select(joint => joint with { Ways = Entered(joint.Ways, mention) })] },
+        "joint" => new() { Joints = [.. from.Joints.Where(joint => joint.Id == id).Select(joint => Entered(joint, mention))] },
         "space" => new() { Spaces = [.. from.Spaces.Where(space => space.Id == id).Select(space => space with { ClosedBy = With(space.ClosedBy, mention.Text) })] },
         _ => new()
         {
@@ -89,8 +89,15 @@ internal sealed class Draft(Structure car)
         ? unit with { Members = With(unit.Members, mention.Text) }
         : unit with { Out = Entered(unit.Out, mention) };
 
-    private static WayOut Entered(WayOut way, Mention mention) =>
-        Fact.TryParse(mention.Text, out var fact) ? way with { Clear = With(way.Clear, fact) } : way;
+    private static Joint Entered(Joint joint, Mention mention) => mention.List == "refit.clear"
+        ? joint with { Refit = Entered(joint.Refit, mention) }
+        : joint with { Ways = Entered(joint.Ways, mention) };
+
+    private static WayOut Entered(WayOut way, Mention mention) => mention.List == "out.refit.clear" ? way with { Refit = Entered(way.Refit, mention) }
+        : Fact.TryParse(mention.Text, out var fact) ? way with { Clear = With(way.Clear, fact) } : way;
+
+    private static RefitWay? Entered(RefitWay? back, Mention mention) =>
+        back is not null && Fact.TryParse(mention.Text, out var fact) ? back with { Clear = With(back.Clear, fact) } : back;
 
     private static ValueList<Way> Entered(ValueList<Way> ways, Mention mention) => ways.Select(way =>
         mention.List == $"way:{way.Id}.destroys" ? way with { Destroys = With(way.Destroys, mention.Text) }

@@ -30,6 +30,7 @@ internal sealed record Renaming(Func<string, string> Name, Func<string, string> 
         Name = Maybe(joint.Name),
         Holds = Map(joint.Holds, Name),
         Ways = Map(joint.Ways, Of),
+        Refit = Of(joint.Refit),
     };
 
     public SubAssembly Of(SubAssembly unit) => unit with
@@ -69,7 +70,15 @@ internal sealed record Renaming(Func<string, string> Name, Func<string, string> 
     {
         Clear = Map(way.Clear, Of),
         Tool = Maybe(way.Tool),
+        Refit = Of(way.Refit),
         Cautions = Map(way.Cautions, Text),
+    };
+
+    private RefitWay? Of(RefitWay? back) => back is null ? null : back with
+    {
+        Tool = Text(back.Tool),
+        Clear = Map(back.Clear, Of),
+        Cautions = Map(back.Cautions, Text),
     };
 
     private Fact Of(Fact fact) => fact with { Subject = Name(fact.Subject) };

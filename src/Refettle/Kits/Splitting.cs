@@ -47,7 +47,7 @@ internal sealed class Splitting
     {
         Parts = things.Parts.Select(part => part with { Out = Without(part.Out, $"part {part.Id}") }).ToValueList(),
         States = things.States.Select(state => Without(state, $"state {state.Id}")).ToValueList(),
-        Joints = things.Joints.Select(joint => joint with { Ways = Without(joint.Ways, $"joint {joint.Id}") }).ToValueList(),
+        Joints = things.Joints.Select(joint => Without(joint, $"joint {joint.Id}")).ToValueList(),
         SubAssemblies = things.SubAssemblies.Select(unit => unit with { Out = Without(unit.Out, $"sub-assembly {unit.Id}") }).ToValueList(),
         Spaces = things.Spaces.Select(space => ClosersOf(space).Count > 0 ? space
             : space with { ClosedBy = Without(space.ClosedBy, $"space {space.Id}", "closed-by") }).ToValueList(),
@@ -59,7 +59,11 @@ internal sealed class Splitting
         Supports = Without(state.Supports, thing, "supports"),
     };
 
-    private WayOut Without(WayOut way, string thing) => way with { Clear = Without(way.Clear, thing, "out.clear") };
+    private Joint Without(Joint joint, string thing) => joint with { Ways = Without(joint.Ways, thing), Refit = Without(joint.Refit, thing, "refit.clear") };
+
+    private WayOut Without(WayOut way, string thing) => way with { Clear = Without(way.Clear, thing, "out.clear"), Refit = Without(way.Refit, thing, "out.refit.clear") };
+
+    private RefitWay? Without(RefitWay? back, string thing, string list) => back is null ? null : back with { Clear = Without(back.Clear, thing, list) };
 
     private ValueList<Way> Without(ValueList<Way> ways, string thing) => ways.Select(way => way with
     {

@@ -30,8 +30,9 @@ internal sealed class Pruner(Predicate<Thing> isGone, Predicate<string> isUnitGo
 
     private Joint Prune(Joint joint)
     {
-        var (holds, ways) = (Left(joint.Holds), Changed(joint.Ways, Prune));
-        return ReferenceEquals(holds, joint.Holds) && ReferenceEquals(ways, joint.Ways) ? joint : joint with { Holds = holds, Ways = ways };
+        var (holds, ways, refit) = (Left(joint.Holds), Changed(joint.Ways, Prune), Prune(joint.Refit));
+        return ReferenceEquals(holds, joint.Holds) && ReferenceEquals(ways, joint.Ways) && ReferenceEquals(refit, joint.Refit) ? joint
+            : joint with { Holds = holds, Ways = ways, Refit = refit };
     }
 
     private SubAssembly Prune(SubAssembly group)
@@ -54,9 +55,11 @@ internal sealed class Pruner(Predicate<Thing> isGone, Predicate<string> isUnitGo
 
     private WayOut Prune(WayOut way)
     {
-        var clear = Left(way.Clear);
-        return ReferenceEquals(clear, way.Clear) ? way : way with { Clear = clear };
+        var (clear, refit) = (Left(way.Clear), Prune(way.Refit));
+        return ReferenceEquals(clear, way.Clear) && ReferenceEquals(refit, way.Refit) ? way : way with { Clear = clear, Refit = refit };
     }
+
+    private RefitWay? Prune(RefitWay? back) => back is null || Left(back.Clear) is var clear && ReferenceEquals(clear, back.Clear) ? back : back with { Clear = clear };
 
     private string ZoneLeft(string zone) => isGone(new(ThingKind.Zone, zone)) ? Zone.WholeCar : zone;
 

@@ -32,13 +32,15 @@ public sealed class MirrorTests
     public void Things_with_a_side_alone_get_a_name_of_their_own_and_roles_stay()
     {
         var car = Of(Body, Part("seat") with { Name = "Left seat", Side = Side.Left, Roles = ["seat"] }, Joint("seat-bolts", "seat", "body", Fact.Off("seat")) with { Name = "LEFT seat to floor" });
-        car = car with { Joints = [car.Joints[0] with { Ways = [Way()] }] };
+        car = car with { Joints = [car.Joints[0] with { Ways = [Way()], Refit = new() { Tool = "LEFT lever", Takes = new(4) } }] };
+        car = car with { Parts = car.Parts.Select(part => part.Id == "seat" ? part with { Out = new() { Refit = new() { Tool = "helper", Takes = new(2), Clear = [Fact.Open("seat-bolts")] } } } : part).ToValueList() };
         var added = Mirror.Propose(car, Spot.Left).Value.Added;
         var seat = Assert.Single(added.Parts);
         Assert.Equal(("seat-right", "Right seat", Side.Right), (seat.Id, seat.Name, seat.Side));
         Assert.Equal(["seat"], seat.Roles);
         Assert.Equal(("seat-bolts-right", "RIGHT seat to floor"), (added.Joints.Single().Id, added.Joints.Single().Name));
         Assert.Equal(["seat-right", "body"], added.Joints.Single().Holds);
+        Assert.Equal(("RIGHT lever", "open(seat-bolts-right)"), (added.Joints.Single().Refit!.Tool, seat.Out.Refit!.Clear.Single().ToString()));
     }
 
     [Fact]

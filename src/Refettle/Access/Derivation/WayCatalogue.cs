@@ -77,7 +77,7 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
             if (FireOf(HotWork.Of(way, joint), joint.Holds, way.Where == WorkPlace.OnBench) is not { } fire)
                 continue;
             var clear = way.Where == WorkPlace.OnBench ? way.Clear.Concat(joint.Holds.Select(Fact.Off)) : way.Clear;
-            yield return new(Fact.Open(joint.Id), way.Id, Pricing.Of(way, standing), Needs(clear.Concat(fire)), way)
+            yield return new(Fact.Open(joint.Id), way.Id, Pricing.Of(way, standing, joint.Refit), Needs(clear.Concat(fire)), way)
             {
                 Stance = Stance(way.Clear),
                 Forbidden = [.. touched, .. Destroying(way)],

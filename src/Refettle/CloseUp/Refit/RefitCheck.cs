@@ -1,3 +1,5 @@
+using Refettle.Timeline.Network;
+
 namespace Refettle.CloseUp.Refit;
 
 /// <summary>Looks a refit sheet over from the car's description alone: everything that is apart is put back, once, and nothing is fitted behind what is on already.</summary>
@@ -13,9 +15,9 @@ public static class RefitCheck
         foreach (var (step, number) in sheet.Steps.Select((step, place) => (step, place + 1)))
         {
             if (step.Fact.Kind == FactKind.Off)
-                faults.AddRange(Fit(car, step.Fact.Subject, number, off, alone));
+                faults.AddRange(Fit(car, step.Fact.Subject, number, off, alone).Where(_ => !IsSaid(step)));
             else if (step.Fact.Kind == FactKind.Open)
-                faults.AddRange(Close(car, step.Fact.Subject, number, off, closed));
+                faults.AddRange(Close(car, step.Fact.Subject, number, off, closed).Concat(Refit(car, step, number, off, closed)));
         }
 
         faults.AddRange(off.Order(StringComparer.Ordinal).Select(part => new Fault($"part {part}", "it is off, and no step fits it", Report)));
@@ -23,6 +25,16 @@ public static class RefitCheck
         faults.AddRange(open.Order(StringComparer.Ordinal).Select(joint => new Fault($"joint {joint}", "it is open, and no step closes it", Report)));
         return faults.ToValueList();
     }
+
+    /// <summary>Whether the sheet says itself that what its way back asks for does not hold.</summary>
+    private static bool IsSaid(RefitStep step) => step.Cautions.Any(caution => caution.StartsWith(RefitGate.NotYet, StringComparison.Ordinal));
+
+    /// <summary>What a joint's way back asks for is still off, or still open.</summary>
+    private static IEnumerable<Fault> Refit(Car car, RefitStep step, int number, HashSet<string> off, HashSet<string> closed) =>
+        (IsSaid(step) ? null : car.Structure.Joints.First(joint => joint.Id == step.Fact.Subject).Refit)?.Clear
+            .Where(need => (need.Kind == FactKind.Off && car.Structure.Parts.Any(part => part.Id == need.Subject) && !off.Contains(need.Subject))
+                || (need.Kind == FactKind.Open && closed.Contains(need.Subject)))
+            .Select(need => new Fault($"step {number}", $"{step.Fact.Subject} is closed by its way back while {need} does not hold", Report)) ?? [];
 
     private static HashSet<string> Subjects(Car car, FactKind kind)
     {
@@ -36,7 +48,7 @@ public static class RefitCheck
         var members = car.Structure.SubAssemblies.FirstOrDefault(group => group.Id == unit)?.Members ?? [unit];
         var way = car.Structure.SubAssemblies.FirstOrDefault(group => group.Id == unit)?.Out ?? car.Structure.Parts.First(part => part.Id == unit).Out;
         var before = off.Count;
-        foreach (var blocker in way.Clear.Where(need => need.Kind == FactKind.Off && car.Structure.Parts.Any(part => part.Id == need.Subject) && !off.Contains(need.Subject)))
+        foreach (var blocker in (way.Refit?.Clear ?? way.Clear).Where(need => need.Kind == FactKind.Off && car.Structure.Parts.Any(part => part.Id == need.Subject) && !off.Contains(need.Subject)))
             yield return new($"step {number}", $"{unit} is fitted behind {blocker.Subject}, which is on already", Report);
         off.ExceptWith(members.Where(member => member == unit || !alone.Contains(member)));
         if (off.Count == before)

@@ -25,7 +25,7 @@ public static class NetworkCheck
     private static ValueList<Fault> Together(Car car, IReadOnlyList<WorkTask> order)
     {
         // Putting together destroys nothing: what may be destroyed is judged on the way apart.
-        var whole = car with { Done = [], Stance = Refettle.Car.OnWheels, Settings = car.Settings with { Lifted = car.Structure.Parts.Select(part => part.Id).ToValueList() } };
+        var whole = car with { Structure = Backwards.Of(car.Structure), Done = [], Stance = Refettle.Car.OnWheels, Settings = car.Settings with { Lifted = car.Structure.Parts.Select(part => part.Id).ToValueList() } };
         var standing = new CarStanding(whole);
         var steps = new List<Step>();
         var stance = standing.States.ContainsKey(Refettle.Car.OnWheels) ? Refettle.Car.OnWheels : null;
@@ -48,8 +48,20 @@ public static class NetworkCheck
         }
 
         var goals = steps.Select(step => step.Fact).Take(1).ToValueList();
-        return goals.Count == 0 ? [] : PlanCheck.Of(whole, Plan(whole, new() { Goals = [] }, steps)).Where(fault => !IsAboutMinutes(fault) && !IsAboutFire(fault)).ToValueList();
+        var own = Places(steps.Where(step => HasOwnWay(standing, step.Fact)));
+        var said = Places(steps.Where(step => step.Cautions.Any(caution => caution.StartsWith(RefitGate.NotYet, StringComparison.Ordinal))));
+        return goals.Count == 0 ? [] : PlanCheck.Of(whole, Plan(whole, new() { Goals = [] }, steps))
+            .Where(fault => !IsAboutMinutes(fault) && !(IsAboutFire(fault) && !own.Contains(fault.Place)) && !said.Contains(fault.Place)).ToValueList();
     }
+
+    private static HashSet<string> Places(IEnumerable<Step> steps) => [.. steps.Select(step => $"step {step.Fact}")];
+
+    private static bool HasOwnWay(CarStanding standing, Fact fact) => fact.Kind switch
+    {
+        FactKind.Open => standing.Joints[fact.Subject].Refit is not null,
+        FactKind.Off => standing.Parts.TryGetValue(fact.Subject, out var part) ? part.Out.Refit is not null : standing.SubAssemblies[fact.Subject].Out.Refit is not null,
+        _ => false,
+    };
 
     /// <summary>Each try on the car as it stands then.</summary>
     private static IEnumerable<Fault> Gates(Car car, IReadOnlyList<WorkTask> order)

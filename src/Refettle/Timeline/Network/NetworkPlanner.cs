@@ -18,6 +18,7 @@ public static class NetworkPlanner
         refit.Add(needs);
         KeepAway(draft, standing, refit);
         WeldGate.Close(draft, standing, strip, refit);
+        RefitGate.Close(draft, standing, refit);
         var parts = new PartsWaits(draft, question.Parts);
         new HotSteps(draft, standing, strip, parts).Add();
         foreach (var job in question.Jobs)

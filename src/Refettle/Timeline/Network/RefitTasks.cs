@@ -8,6 +8,8 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
     private readonly Dictionary<Fact, string> _taskOf = [];
     private readonly Dictionary<string, string> _mirrorOf = [];
 
+    public RefitWays Ways { get; } = new(standing);
+
     /// <summary>All of them, changes of stance among them.</summary>
     public IEnumerable<string> All => _mirrorOf.Values.Concat(_taskOf.Values).Distinct();
 
@@ -32,10 +34,19 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
         IEnumerable<string> Known(Fact one) => _taskOf.TryGetValue(one, out var known) ? [known] : [];
     }
 
+    /// <summary>What a fact comes down to: of a space its closers, of a sub-assembly that did not come off as one its members.</summary>
+    public IEnumerable<Fact> Plain(Fact fact) => _taskOf.ContainsKey(fact) ? [fact] : fact.Kind switch
+    {
+        FactKind.Free => standing.JointsOf(fact.Subject).Select(joint => Fact.Open(joint.Id)).Prepend(Fact.Off(fact.Subject)),
+        FactKind.Reach => standing.Spaces[fact.Subject].ClosedBy.SelectMany(name => Plain(Fact.Off(name))),
+        FactKind.Off when standing.SubAssemblies.TryGetValue(fact.Subject, out var unit) => unit.Members.Select(Fact.Off),
+        _ => [fact],
+    };
+
     /// <param name="needs">The links among the tasks that take the car apart.</param>
     public void Add(IReadOnlyCollection<TaskLink> needs)
     {
-        var before = StripChunks.Of(standing, StepsDone.Of(standing), step => WeldGate.IsWeld(standing, step) || LicensedWork.Is(step)).Select(chunk => (Chunk: chunk, Task: AddFor(chunk))).ToList();
+        var before = StripChunks.Of(standing, StepsDone.Of(standing), step => WeldGate.IsWeld(standing, step) || LicensedWork.Is(step) || RefitWays.Has(standing, step)).Select(chunk => (Chunk: chunk, Task: AddFor(chunk))).ToList();
         var stance = standing.Car.Stance;
         foreach (var (chunk, task) in strip.Made)
         {
@@ -45,28 +56,32 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
                 stance = chunk.Lead.Fact.Subject;
         }
 
-        foreach (var link in needs.Where(link => _mirrorOf.ContainsKey(link.Before) && _mirrorOf.ContainsKey(link.After)))
+        var owns = strip.Made.Where(made => RefitWays.Has(standing, made.Chunk.Lead)).Select(made => made.Task).ToHashSet();
+        foreach (var link in needs.Where(link => _mirrorOf.ContainsKey(link.Before) && _mirrorOf.ContainsKey(link.After) && !(owns.Contains(link.After) && IsPlainNeed(link))))
             draft.Link(_mirrorOf[link.After], _mirrorOf[link.Before], why: link.Why);
         LinkToDone(before);
         OnWheels(before.Where(made => made.Chunk.Stance is not null).ToList());
     }
 
+    /// <summary>A need of the strip alone, neither a change of stance nor what holds something up: a way back has needs of its own in its place.</summary>
+    private bool IsPlainNeed(TaskLink link) => link.Why.Length == 0 && draft[link.Before].Kind != TaskKind.Stance;
+
     private string AddFor(Chunk chunk)
     {
         var work = chunk.Steps.Where(step => !PlanOutline.FollowsByItself(step)).ToList();
-        var steps = chunk.Steps.Reverse().ToValueList();
+        var steps = chunk.Steps.Reverse().Select(Ways.Taken).ToValueList();
         var id = draft.Add(new()
         {
             Id = StripTasks.Name("refit", chunk.Lead.Fact),
             Kind = TaskKind.Refit,
             Says = Says(chunk.Lead, work.Count),
             Takes = StripTasks.Whole(work.Sum(step => step.Cost.Close.Value)),
-            Origin = work.Count == 0 ? Origin.Default : work.MinBy(step => step.Origin)!.Origin,
+            Origin = steps.Where(step => !PlanOutline.FollowsByItself(step)).Select(step => step.Origin).DefaultIfEmpty(Origin.Default).Min(),
             Steps = steps,
             Stance = chunk.Stance,
             Place = chunk.Lead.Place,
-            Posture = chunk.Lead.Posture,
-            Uses = StripTasks.Uses(chunk.Steps, isStance: false).ToValueList(),
+            Posture = Ways.Taken(chunk.Lead).Posture,
+            Uses = StripTasks.Uses(steps, isStance: false).ToValueList(),
             Cautions = steps.Select(step => step.Prop).OfType<string>().Concat(steps.SelectMany(step => step.Cautions)).Distinct().ToValueList(),
         });
         foreach (var step in chunk.Steps)
@@ -110,13 +125,21 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
     /// <summary>What was done already goes back on after what needed it; needs in a circle, which a log can hold, are passed over.</summary>
     private void LinkToDone(List<(Chunk Chunk, string Task)> done)
     {
-        foreach (var (chunk, task) in done.Concat(strip.Made.Select(made => (made.Chunk, _mirrorOf[made.Task]))))
+        var all = done.Concat(strip.Made.Select(made => (made.Chunk, Task: _mirrorOf[made.Task]))).ToList();
+        foreach (var (chunk, task) in all)
         {
-            foreach (var need in chunk.Steps.SelectMany(step => StepNeeds.Facts(standing, step)))
+            foreach (var need in chunk.Steps.SelectMany(step => RefitWays.Has(standing, step) ? Ways.Needs(step).Intersect(StepNeeds.Facts(standing, step)) : StepNeeds.Facts(standing, step)))
             {
                 if (_taskOf.TryGetValue(need, out var later))
                     draft.TryLink(task, later);
             }
+        }
+
+        // After what holds for every way, so that no wish of a way back turns a joint round.
+        foreach (var (chunk, task) in all)
+        {
+            foreach (var later in chunk.Steps.Where(step => RefitWays.Has(standing, step)).SelectMany(Ways.Needs).SelectMany(Plain).SelectMany(TasksOf))
+                draft.TryLink(task, later);
         }
     }
 

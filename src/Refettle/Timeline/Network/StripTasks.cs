@@ -17,7 +17,7 @@ internal sealed class StripTasks(NetworkDraft draft, CarStanding standing, Plan 
 
     public void Add()
     {
-        foreach (var chunk in StripChunks.Of(standing, plan.Steps, step => IsStuck(step) || BodyRepair.Cuts(standing, step) || HotSteps.IsHot(standing, step) || LicensedWork.Is(step)))
+        foreach (var chunk in StripChunks.Of(standing, plan.Steps, step => IsStuck(step) || BodyRepair.Cuts(standing, step) || HotSteps.IsHot(standing, step) || LicensedWork.Is(step) || RefitWays.Has(standing, step)))
         {
             var id = draft.Add(TaskOf(chunk));
             _made.Add((chunk, id));

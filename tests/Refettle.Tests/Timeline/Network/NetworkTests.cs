@@ -29,6 +29,28 @@ public sealed class NetworkTests
         Assert.True(made > 40 && tries > 100 && hot > 10, $"{made} networks, {tries} tries, {hot} with fire");
     }
 
+    /// <summary>Also where things go back by ways of their own: either what these ask for holds then, or the task says that it does not.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Ways_back_with_needs_of_their_own_are_kept_to_or_told_of(bool isBegun)
+    {
+        var (own, told) = (0, 0);
+        for (var seed = 0; seed < 240; seed++)
+        {
+            if (RandomNetworks.Make(seed, isBegun, goesBackOtherwise: true) is not { } one)
+                continue;
+            var steps = one.Network.Tasks.Where(task => task.Kind == TaskKind.Refit).SelectMany(task => task.Steps).Where(step => step.Tool is "helper and jack" or "cut-off wheel").ToList();
+            own += steps.Count;
+            told += steps.Count(step => step.Cautions.Any(caution => caution.StartsWith(RefitGate.NotYet, StringComparison.Ordinal)));
+            var faults = NetworkCheck.Of(one.Question.Car, one.Question.Plan.Question, Shuffled(one.Network, new Random(seed)));
+            Assert.True(faults.Count == 0, $"seed {seed}: {string.Join("\n", faults.Take(5))}");
+            Assert.Empty(Refettle.CloseUp.Refit.RefitCheck.Of(one.Question.Car, Refettle.CloseUp.Refit.RefitPlanner.Of(new(one.Question.Car, [], []))));
+        }
+
+        Assert.True(own > 60 && told > 10 && own - told > 30, $"{own} of their own, {told} told of");
+    }
+
     /// <summary>An order of the tasks that keeps every link, picked at random.</summary>
     private static List<WorkTask> Shuffled(TaskNetwork network, Random random)
     {

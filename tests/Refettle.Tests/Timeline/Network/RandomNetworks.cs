@@ -1,5 +1,6 @@
 using Refettle.Access;
 using Refettle.Access.Derivation;
+using Refettle.Checks;
 using Refettle.Stuck;
 using Refettle.Tests.Access;
 using Refettle.Timeline.Network;
@@ -12,10 +13,12 @@ internal static class RandomNetworks
     private static readonly AccessPlanner Planner = new(new ReducedSolver());
 
     /// <summary>Null where the goals cannot be reached.</summary>
-    public static (NetworkQuestion Question, TaskNetwork Network)? Make(int seed, bool isBegun)
+    public static (NetworkQuestion Question, TaskNetwork Network)? Make(int seed, bool isBegun, bool goesBackOtherwise = false)
     {
         var random = new Random(seed);
         var car = Rusty(Whole(RandomCars.Make(seed)), random, isHot: seed % 3 == 0);
+        if (goesBackOtherwise)
+            car = car with { Structure = Otherwise(car.Structure, new Random(seed + 1000)) };
         var parts = car.Structure.Parts.Where(part => !part.Fixed).ToList();
         Fact Goal() => parts[random.Next(parts.Count)] is var part && random.Next(2) == 0 ? Fact.Off(part.Id) : Fact.Free(part.Id);
         if (isBegun)
@@ -61,6 +64,26 @@ internal static class RandomNetworks
             ],
         },
     };
+
+    /// <summary>Some joints and parts go back by ways of their own, with needs at random, some with sparks.</summary>
+    private static Structure Otherwise(Structure structure, Random random)
+    {
+        var things = structure.Parts.Where(part => !part.Fixed).ToList();
+        RefitWay? Back() => random.Next(3) > 0 ? null : new()
+        {
+            Tool = random.Next(4) == 0 ? "cut-off wheel" : "helper and jack",
+            Takes = new(17),
+            Clear = [.. Enumerable.Range(0, random.Next(3)).Select(_ => random.Next(2) == 0 ? Fact.Off(things[random.Next(things.Count)].Id) : Fact.Open(structure.Joints[random.Next(structure.Joints.Count)].Id))],
+            Origin = Origin.User,
+        };
+        foreach (var (joint, back) in structure.Joints.Select(joint => (joint, Back())).Where(pair => pair.Item2 is not null).ToList())
+            structure = Unless(structure, structure with { Joints = structure.Joints.Select(one => one.Id == joint.Id ? one with { Refit = back } : one).ToValueList() });
+        foreach (var (part, back) in things.Select(part => (part, Back())).Where(pair => pair.Item2 is not null))
+            structure = Unless(structure, structure with { Parts = structure.Parts.Select(one => one.Id == part.Id ? one with { Out = one.Out with { Refit = back } } : one).ToValueList() });
+        return structure;
+    }
+
+    private static Structure Unless(Structure old, Structure with) => StructureCheck.Of(with).Any(fault => fault.Found.StartsWith("circular", StringComparison.Ordinal)) ? old : with;
 
     /// <param name="isHot">Some ways by cut-off wheel, some welds.</param>
     private static Car Rusty(Car car, Random random, bool isHot)
