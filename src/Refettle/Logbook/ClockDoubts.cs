@@ -14,10 +14,10 @@ public sealed record ClockDoubt(string Device, TimeSpan By, string? Other)
 
     private string Found(string own) => (Device == own, Other) switch
     {
-        (true, null) => $"this device's clock stands {ClockDoubts.Words(By)} before its own newest entry: it was ahead then, or is behind now",
-        (_, null) => $"entries of {Device} lie {ClockDoubts.Words(By)} ahead of this device's clock",
-        var (_, other) when other == Device => $"the clock of {Name(own)} was set back by {ClockDoubts.Words(By)}",
-        _ => $"{Name(own)} wrote at a time that lies {ClockDoubts.Words(By)} before that of what it knew from {(Other == own ? "this device" : Other)}: the clock of one of them is off",
+        (true, null) => $"this device's clock stands {ClocksApart.Words(By)} before its own newest entry: it was ahead then, or is behind now",
+        (_, null) => $"entries of {Device} lie {ClocksApart.Words(By)} ahead of this device's clock",
+        var (_, other) when other == Device => $"the clock of {Name(own)} was set back by {ClocksApart.Words(By)}",
+        _ => $"{Name(own)} wrote at a time that lies {ClocksApart.Words(By)} before that of what it knew from {(Other == own ? "this device" : Other)}: the clock of one of them is off",
     };
 
     private string Name(string own) => Device == own ? "this device" : Device;
@@ -26,11 +26,8 @@ public sealed record ClockDoubt(string Device, TimeSpan By, string? Other)
 /// <summary>Finds by what clocks contradict each other. It changes nothing: <see cref="EntryOrder"/> looks at no clock.</summary>
 public static class ClockDoubts
 {
-    /// <summary>Clocks that are set by hand are apart by so much without anybody minding.</summary>
-    public static TimeSpan Borne { get; } = TimeSpan.FromMinutes(5);
-
     /// <summary>Devices with entries of a time that is still to come, each with how far.</summary>
-    public static ValueList<ClockDoubt> Ahead(IEnumerable<Entry> entries, DateTimeOffset now) => entries.Where(entry => entry.At > now + Borne)
+    public static ValueList<ClockDoubt> Ahead(IEnumerable<Entry> entries, DateTimeOffset now) => entries.Where(entry => entry.At > now + ClocksApart.Borne)
         .GroupBy(entry => entry.Device).Select(group => new ClockDoubt(group.Key, group.Max(entry => entry.At) - now, null))
         .OrderBy(doubt => doubt.Device, StringComparer.Ordinal).ToValueList();
 
@@ -42,7 +39,7 @@ public static class ClockDoubts
         foreach (var entry in ordered)
         {
             var before = entry.After.Append(ends.GetValueOrDefault(entry.Device)).Select(id => known.GetValueOrDefault(id)).MaxBy(one => one.At);
-            if (before.Device is not null && before.At - entry.At is var by && by > Borne && by > worst.GetValueOrDefault((entry.Device, before.Device)))
+            if (before.Device is not null && before.At - entry.At is var by && by > ClocksApart.Borne && by > worst.GetValueOrDefault((entry.Device, before.Device)))
                 worst[(entry.Device, before.Device)] = by;
             known[entry.Id] = before.Device is not null && before.At > entry.At ? before : (entry.At, entry.Device);
             ends[entry.Device] = entry.Id;
@@ -54,11 +51,6 @@ public static class ClockDoubts
 
     /// <summary>What a device says whose clock is not that of the garage's machine; null when they agree.</summary>
     /// <param name="ahead">This device's clock less the other one's.</param>
-    public static Fault? OfThisDevice(TimeSpan? ahead) => ahead is not { } by || by.Duration() <= Borne ? null
-        : new("clock", $"this device's clock is {Words(by.Duration())} {(by > TimeSpan.Zero ? "ahead of" : "behind")} that of the garage's machine", "Set the one that is wrong: soaks, cures and waits that are begun here are off by as much.") { Severity = Severity.Note };
-
-    /// <summary><c>1 day</c>, <c>3 h</c>, <c>20 min</c>: rounded to what is worth telling.</summary>
-    public static string Words(TimeSpan time) => time.TotalMinutes < 90 ? $"{Math.Round(time.TotalMinutes)} min"
-        : time.TotalHours < 23.5 ? $"{Math.Round(time.TotalHours)} h"
-        : Math.Round(time.TotalDays) is var days && days == 1 ? "1 day" : $"{days} days";
+    public static Fault? OfThisDevice(TimeSpan? ahead) => ahead is not { } by || by.Duration() <= ClocksApart.Borne ? null
+        : new("clock", $"this device's clock is {ClocksApart.Words(by.Duration())} {(by > TimeSpan.Zero ? "ahead of" : "behind")} that of the garage's machine", "Set the one that is wrong: soaks, cures and waits that are begun here are off by as much.") { Severity = Severity.Note };
 }

@@ -1,4 +1,3 @@
-using Refettle.Logbook;
 
 namespace Refettle.Stuck;
 
@@ -13,8 +12,8 @@ public sealed record SoakClock(string Joint, string Rung, DateTimeOffset Since, 
     public TimeSpan Left(DateTimeOffset now) => Ready <= now ? TimeSpan.Zero : Ready - (now < Since ? Since : now);
 
     /// <summary>Said when its begin lies ahead of the clock, so that nobody knows how long it has soaked; null when it does not.</summary>
-    public string? Doubt(DateTimeOffset now) => Since > now + ClockDoubts.Borne
-        ? $"its begin lies {ClockDoubts.Words(Since - now)} ahead of this clock: go by your own watch"
+    public string? Doubt(DateTimeOffset now) => Since > now + ClocksApart.Borne
+        ? $"its begin lies {ClocksApart.Words(Since - now)} ahead of this clock: go by your own watch"
         : null;
 
     /// <summary>The soak on the ladder of a joint as it is now; null when it has none.</summary>
