@@ -12,6 +12,7 @@ internal static class Cautions
     /// <param name="gone">Parts that are off by then.</param>
     public static ValueList<string> Of(WaySource way, CarStanding standing, IReadOnlySet<string>? gone = null)
     {
+        gone ??= new HashSet<string>();
         var parts = Touched(way, standing).ToArray();
         var own = way.Way?.Cautions ?? Ordering.Workplace.OutOf(way, standing)?.Cautions ?? [];
         var hazards = way.Fact.Kind is FactKind.Off or FactKind.Open
@@ -19,8 +20,8 @@ internal static class Cautions
             : [];
         var unique = parts.Where(part => part.Scarcity == Scarcity.Unique)
             .Select(part => $"{part.Name} is unique: there is no other. Stop rather than force it.");
-        return own.Concat(hazards).Concat(Working(way, standing)).Concat(Hot(way, standing, gone ?? new HashSet<string>())).Concat(unique)
-            .Concat(Passed(way, parts, standing)).Distinct().ToValueList();
+        return own.Concat(hazards).Concat(Working(way, standing)).Concat(Hot(way, standing, gone)).Concat(unique)
+            .Concat(Passed(way, parts, standing, gone)).Concat(Beside(way, parts, standing, gone)).Distinct().ToValueList();
     }
 
     /// <summary>Of posture, tool, and states that are brought about.</summary>
@@ -53,11 +54,30 @@ internal static class Cautions
     private static bool HasLeave(WaySource way, CarStanding standing) =>
         standing.Car.LeaveForMissing.Any(leave => leave.Joint == way.Fact.Subject && leave.Rung == way.Name && way.Fact.Kind == FactKind.Open);
 
-    /// <summary>What is lifted out passes the unique parts that stay and that it is joined to; a body shell is joined to everything and does not count.</summary>
-    private static IEnumerable<string> Passed(WaySource way, Part[] touched, CarStanding standing) => way.Fact.Kind != FactKind.Off ? [] : touched
-        .SelectMany(part => standing.JointsOf(part.Id)).SelectMany(joint => joint.Holds).Distinct().Select(name => standing.Parts[name])
-        .Where(part => part.Scarcity == Scarcity.Unique && !part.Fixed && !touched.Contains(part) && !standing.IsTrue(Fact.Off(part.Id)))
-        .Select(part => $"Passes {part.Name}, which is unique: there is no other. Guide it clear.");
+    /// <summary>What is lifted out passes the unique parts that stay and that it is joined to.</summary>
+    private static IEnumerable<string> Passed(WaySource way, Part[] touched, CarStanding standing, IReadOnlySet<string> gone) => way.Fact.Kind != FactKind.Off ? []
+        : UniquesJoined(touched, standing, gone).Select(part => $"Passes {part.Name}, which is unique: there is no other. Guide it clear.");
+
+    /// <summary>Tools work beside the unique parts in the same zone that are joined to what the joint holds; a line for all of them.</summary>
+    private static IEnumerable<string> Beside(WaySource way, Part[] touched, CarStanding standing, IReadOnlySet<string> gone)
+    {
+        if (way.Fact.Kind != FactKind.Open || way.Way?.Where == WorkPlace.OnBench)
+            return [];
+        var zone = Ordering.Workplace.Zone(way, standing);
+        var held = touched.Where(part => !part.Fixed && !gone.Contains(part.Id) && !standing.IsTrue(Fact.Off(part.Id)));
+        var names = UniquesJoined(held, standing, gone).Except(touched)
+            .Where(part => zone == Zone.WholeCar || part.Zone == Zone.WholeCar || part.Zone == zone).Select(part => part.Name).ToList();
+        return names.Count == 0 ? []
+            : [$"Beside {string.Join(" and ", names)}, which {(names.Count == 1 ? "is" : "are")} unique: there is no other. Cover it or keep clear."];
+    }
+
+    /// <summary>Unique parts on the car that these are joined to; a body shell is joined to everything and does not count.</summary>
+    private static IEnumerable<Part> UniquesJoined(IEnumerable<Part> parts, CarStanding standing, IReadOnlySet<string> gone)
+    {
+        var from = parts.ToList();
+        return from.SelectMany(part => standing.JointsOf(part.Id)).SelectMany(joint => joint.Holds).Distinct().Select(name => standing.Parts[name])
+            .Where(part => part.Scarcity == Scarcity.Unique && !part.Fixed && !from.Contains(part) && !gone.Contains(part.Id) && !standing.IsTrue(Fact.Off(part.Id)));
+    }
 
     /// <summary>The usual caution of a hazard; null where the material alone asks for none at this step.</summary>
     public static string? Caution(Hazard hazard) => hazard switch
