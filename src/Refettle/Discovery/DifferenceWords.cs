@@ -11,10 +11,10 @@ public static class DifferenceWords
     public static string Of(Car car, OutlookDifference difference)
     {
         var changes = Pieces(difference.Basket).Concat(Plan(difference.Plan)).Concat(Scope(car, difference.Scope)).ToList();
-        var told = changes.Count > 0 ? string.Join(", ", changes) : "nothing that was worked out anew";
+        var told = changes.Count > 0 ? string.Join(", ", changes) : "nothing that is sure yet";
         return difference.IsNothing ? "Changes nothing in plan, basket and scope."
             : $"Changes{(difference.Suggested.Count == 0 ? "" : $" as suggested ({Names(difference.Suggested.Select(one => $"{one.Kind.ToString().ToLowerInvariant()} {PartName(car, one.Part)}"))}; your own word counts before)")}: {told}."
-                + string.Concat(difference.NotAnew.Select(one => $" Not worked out anew: {one}."));
+                + string.Concat(difference.NotAnew.Select(one => $" Still to be worked out: {one}."));
     }
 
     private static IEnumerable<string> Plan(PlanChange? plan)

@@ -18,9 +18,10 @@ public sealed class DiscoveryPlanner(IAccessPlanner planner, IScopePlanner? scop
         var (was, now) = (Undertaking.Of(before.Car, verdicts.Before), Undertaking.Of(after.Car, verdicts.After));
         var first = Reach(was, cancel);
         var second = WhatIs.Of(was.Car) == WhatIs.Of(now.Car) && was.Goals.Equals(now.Goals) ? first : Reach(now, cancel);
-        if (cancel.IsCancellationRequested && (first.Status != PlanStatus.Optimal || second.Status != PlanStatus.Optimal))
-            notAnew.Add($"the least plan: {TimeIsUp}");
-        var (one, two) = (Outlook(before, was, first), Outlook(after, now, second));
+        var isSure = ReferenceEquals(first, second) || (IsKnown(first) && IsKnown(second));
+        if (!isSure)
+            notAnew.Add($"steps and hours, and what the work on the way uses up: {TimeIsUp} before both plans were proven to be the least");
+        var (one, two) = isSure ? (Outlook(before, was, first), Outlook(after, now, second)) : (AskedFor(before, was), AskedFor(after, now));
         if (HasSameScope(before, was, after, now))
             return Checked(one, two, OutlookDifference.Between(one, two, Suggested(was, now), notAnew.ToValueList()) with { Scope = ScopeChange.None });
         (one, two) = WithScopes((one, before, was), (two, after, now), notAnew, cancel);
@@ -30,6 +31,13 @@ public sealed class DiscoveryPlanner(IAccessPlanner planner, IScopePlanner? scop
     private Plan Reach(Undertaking asked, CancellationToken cancel) => asked.Goals.Count == 0
         ? new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal }
         : planner.Reach(asked.Car, new() { Goals = asked.Goals }, cancel);
+
+    private static bool IsKnown(Plan plan) => plan.Status is PlanStatus.Optimal or PlanStatus.Impossible;
+
+    /// <summary>Two plans of which one is only the best found so far differ by how far the search came: of them nothing is told, only the
+    /// pieces that verdicts and the owner ask for.</summary>
+    private static Outlook AskedFor(OutlookQuestion question, Undertaking asked) =>
+        new(null, new(PiecesAhead.Of(question, new() { Question = new() { Goals = asked.Goals }, Status = PlanStatus.Feasible }, asked.Renew)), null);
 
     private static Outlook Outlook(OutlookQuestion question, Undertaking asked, Plan plan) => new(
         new(plan.Status, plan.Steps.Select(step => new StepAhead(step.Fact, step.Way, step.Cost.Open + step.Cost.Close)).ToValueList(), TriesAhead.Of(question, plan)),
