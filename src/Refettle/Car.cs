@@ -35,7 +35,7 @@ public sealed record Car
     /// <summary>All that was found, in order: of one thing and scale the newest counts.</summary>
     public ValueList<Finding> Findings { get; init; } = [];
 
-    /// <summary>Limits for what is measured. None is built in.</summary>
+    /// <summary>Limits for what is measured, the owner's own and his sheet's. None is built in.</summary>
     public ValueList<Limit> Limits { get; init; } = [];
 
     /// <summary>What the owner knows of getting parts again or putting them right.</summary>

@@ -34,7 +34,7 @@ public sealed record MeasuredValue(string What, ValueList<decimal> Values, strin
 }
 
 /// <summary>What a measured value may be at most, at least, or both.</summary>
-/// <param name="Of"><c>part x</c> or <c>joint x</c>.</param>
+/// <param name="Of"><c>part x</c>, <c>joint x</c> or <c>space x</c>.</param>
 /// <param name="What">What is measured.</param>
 /// <param name="Source">Where it stands: a page of the manual, a drawing.</param>
 public sealed record Limit(string Of, string What, decimal? Lower, decimal? Upper, string Unit, Origin Origin, string? Source)

@@ -79,6 +79,9 @@ public sealed record Part
     /// <summary>What it can be to its neighbours (<c>hub</c>, <c>body</c>): kits find their connections by these.</summary>
     public ValueList<string> Roles { get; init; } = [];
 
+    /// <summary>What readings of it may be, as its sheet says; the owner's own entry comes before.</summary>
+    public ValueList<StatedLimit> Limits { get; init; } = [];
+
     /// <summary>The kit, with prefix, that it was added by; null when described by hand.</summary>
     public string? Kit { get; init; }
 

@@ -32,6 +32,9 @@ public sealed record Space
     /// <summary>It can be reached while all of these are off.</summary>
     public required ValueList<string> ClosedBy { get; init; }
 
+    /// <summary>What readings of it may be, as its sheet says; the owner's own entry comes before.</summary>
+    public ValueList<StatedLimit> Limits { get; init; } = [];
+
     public string? Kit { get; init; }
 }
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using Refettle.Bench;
 
 namespace Refettle.Sheets.Tests;
 
@@ -30,6 +31,7 @@ internal static class AnySheet
         from states in States.Array[0, 2]
         from unit in Words
         from end in Ends
+        from limits in Limits
         select new Structure
         {
             Zones = [new() { Id = "z", Name = unit, Exposure = count % 5, Posture = "under" }],
@@ -37,7 +39,7 @@ internal static class AnySheet
             Parts = parts,
             Joints = [.. joints.Select((joint, i) => joint with { Id = $"j{i}" })],
             SubAssemblies = [new() { Id = "u", Name = unit, Members = ["p0", "p1"], Roles = ["r"], Out = parts[0].Out, Prop = unit, Kit = "k rl" }],
-            Spaces = [new() { Id = "x", Name = unit, Zone = "z", ClosedBy = ["p1"], Kit = unit }],
+            Spaces = [new() { Id = "x", Name = unit, Zone = "z", ClosedBy = ["p1"], Kit = unit, Limits = limits }],
             LooseEnds = [end],
         };
 
@@ -50,6 +52,7 @@ internal static class AnySheet
         from duties in Gen.Enum<Duty>().Array[0, 2]
         from isBare in Gen.Bool
         from origins in Origins.Array[2]
+        from limits in Limits
         select new Part
         {
             Id = "",
@@ -64,6 +67,7 @@ internal static class AnySheet
             Duties = [.. duties],
             Roles = isBare ? [] : ["r"],
             Kit = isBare ? null : name,
+            Limits = limits,
             Prop = isBare ? null : name,
             Origin = origins[0],
             Out = isBare ? WayOut.AtOnce : new() { Off = new(figures[2]), On = new(figures[3]), Tool = name, Refit = Back(origins[0], name, new(figures[2])), Cautions = [name, "b"], Origin = origins[1] },
@@ -77,6 +81,7 @@ internal static class AnySheet
         from other in Gen.Int[1, parts - 1]
         from flags in Gen.Bool.Array[3]
         from origin in Origins
+        from limits in Limits
         select new Joint
         {
             Id = "",
@@ -93,11 +98,24 @@ internal static class AnySheet
             Ways = [.. ways.Select((way, i) => way with { Id = $"w{i}", Destroys = flags[0] ? ["p1"] : [] })],
             Refit = flags[2] ? Back(origin, words[1], new(figure)) : null,
             Kit = flags[0] ? "k" : null,
+            Limits = limits,
             Origin = origin,
         };
 
     private static RefitWay Back(Origin origin, string word, Minutes takes) => origin == Origin.User ? new() { Tool = "hands", Takes = takes, Origin = origin }
         : new() { Tool = word, Takes = takes, Clear = [Fact.Reach("x")], Posture = "under", Cautions = [word, "c"], Origin = origin };
+
+    private static Gen<ValueList<StatedLimit>> Limits =>
+        from words in Words.Array[2]
+        from unit in Gen.Int[0, Units.All.Count - 1]
+        from ends in Figure.Array[2]
+        from which in Gen.Int[0, 4]
+        from origin in Origins.Where(origin => origin != Origin.Default)
+        select which == 4 ? (ValueList<StatedLimit>)[] :
+        [
+            new(words[0], which == 0 ? null : -ends[0], which == 1 ? null : ends[1], Units.All[unit].Symbol, origin, which == 2 ? words[1] : null),
+            .. which == 3 ? new[] { new StatedLimit($"{words[0]} too", ends[0], null, "mm", origin, null) } : [],
+        ];
 
     private static Gen<Way> Ways =>
         from tool in Words

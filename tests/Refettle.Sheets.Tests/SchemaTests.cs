@@ -73,6 +73,12 @@ public sealed class SchemaTests
     [InlineData("states: { s: { name: x } }")]
     [InlineData("spaces: { x: { name: x } }")]
     [InlineData("sub-assemblies: { u: { members: [a] } }\nparts: { a: {} }")]
+    [InlineData("parts: { a: { limits: [{ most: 1 mm }] } }")]
+    [InlineData("parts: { a: { limits: [{ what: play }] } }")]
+    [InlineData("parts: { a: { limits: [{ what: play, most: few }] } }")]
+    [InlineData("parts: { a: { limits: [{ what: play, most: '1,5 mm' }] } }")]
+    [InlineData("parts: { a: { limits: [{ what: play, most: 1 mm, origin: default }] } }")]
+    [InlineData("parts: { a: {} }\nspaces: { x: { closed-by: [a], limits: [{ what: play, moost: 1 mm }] } }")]
     [InlineData("part: {}")]
     public void A_typical_fault_is_found_by_schema_and_reader(string body)
     {

@@ -49,6 +49,7 @@ internal static class FindVerb
             unsound = thing.StartsWith("part ", StringComparison.Ordinal) && car.Unsound.Contains(thing["part ".Length..]),
             findings = condition.Newest,
             measured = condition.Measured,
+            limits = car.Limits.Where(limit => limit.Of == thing),
             scales,
         });
     }

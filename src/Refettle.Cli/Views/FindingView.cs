@@ -14,6 +14,7 @@ internal static class FindingView
         lines.AddRange(Lines(condition));
         if (thing.StartsWith("part ", StringComparison.Ordinal) && car.Unsound.Contains(thing["part ".Length..]))
             lines.Add(new Markup("[red]Too weak to carry the car: no stance may rest on it.[/]"));
+        lines.AddRange(LimitWords.For(car, thing).Select(limit => new Text($"  Limit: {limit}")));
         lines.Add(new Text("What can be said:"));
         lines.AddRange(scales.Select(scale => new Text($"  {scale.Id}: {string.Join(" · ", scale.Words.Select(word => word.Word))}{Tests(scale)}")));
         lines.Add(new Markup($"[dim]Where the words come from: {string.Join("; ", scales.Select(scale => scale.Origin).Distinct()).Safe()}[/]"));

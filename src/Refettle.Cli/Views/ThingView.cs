@@ -1,4 +1,5 @@
 using Refettle.CloseUp;
+using Refettle.Judging;
 using Refettle.Logbook;
 using Spectre.Console;
 using Spectre.Console.Rendering;
@@ -42,7 +43,7 @@ internal static class ThingView
         ("count", part.Count == 1 ? null : $"{part.Count}"), ("scarcity", Wording.Of(part.Scarcity)), ("mass", part.Mass?.ToString()), ("price", part.Price?.ToString()),
         ("hazards", string.Join(", ", part.Hazards.Select(hazard => hazard.ToString().ToLowerInvariant()))), ("duties", string.Join(", ", part.Duties.Select(duty => duty.ToString().ToLowerInvariant()))), ("roles", string.Join(", ", part.Roles)),
         ("fixed", part.Fixed ? "never comes off" : null), ("kit", part.Kit), ("origin", Wording.Of(part.Origin)),
-        .. Out(part.Out), ("hold up by", part.Prop),
+        .. Out(part.Out), ("hold up by", part.Prop), ("limits", Limits($"part {part.Id}", part.Limits)),
         ("joints", string.Join(", ", structure.Joints.Where(joint => joint.Holds.Contains(part.Id)).Select(joint => joint.Id))),
     ];
 
@@ -55,7 +56,7 @@ internal static class ThingView
     [
         ("name", joint.Name), ("kind", joint.Kind.ToString().ToLowerInvariant()), ("holds", string.Join(", ", joint.Holds)), ("count", $"{joint.Count}"),
         ("thread", joint.Thread), ("grade", joint.Grade), ("torque", joint.Torque?.ToString()), ("new each time", joint.SingleUse ? "yes" : null),
-        ("torque at ride height", joint.AtRideHeight ? "yes" : null), ("exposure", joint.Exposure?.ToString()), ("kit", joint.Kit), ("origin", Wording.Of(joint.Origin)),
+        ("torque at ride height", joint.AtRideHeight ? "yes" : null), ("exposure", joint.Exposure?.ToString()), ("kit", joint.Kit), ("origin", Wording.Of(joint.Origin)), ("limits", Limits($"joint {joint.Id}", joint.Limits)),
         .. joint.Ways.Select(way => ($"way {way.Id}", (string?)Way(way))), ("closed by", Refit(joint.Refit)),
     ];
 
@@ -72,7 +73,10 @@ internal static class ThingView
         .. state.Ways.Select(way => ($"way {way.Id}", (string?)Way(way))),
     ];
 
-    private static IEnumerable<(string, string?)> Space(Space space) => [("name", space.Name), ("zone", space.Zone), ("closed by", string.Join(", ", space.ClosedBy)), ("kit", space.Kit)];
+    private static IEnumerable<(string, string?)> Space(Space space) => [("name", space.Name), ("zone", space.Zone), ("closed by", string.Join(", ", space.ClosedBy)), ("kit", space.Kit), ("limits", Limits($"space {space.Id}", space.Limits))];
+
+    /// <summary>As the sheet says them: the owner's own entries may say otherwise.</summary>
+    private static string Limits(string thing, ValueList<StatedLimit> limits) => string.Join("\n", limits.Select(limit => LimitWords.Of(limit.For(thing))));
 
     private static IEnumerable<(string, string?)> Group(SubAssembly group) =>
         [("name", group.Name), ("members", string.Join(", ", group.Members)), .. Out(group.Out), ("hold up by", group.Prop), ("kit", group.Kit)];

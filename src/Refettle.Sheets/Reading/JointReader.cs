@@ -25,6 +25,7 @@ internal static class JointReader
             AtRideHeight = fields.Flag("at-ride-height"),
             Exposure = fields.Whole("exposure"),
             Kit = fields.Text("kit"),
+            Limits = LimitReader.Limits(fields),
             Origin = fields.Word("origin", fields.Context.Given),
             Ways = [],
             Refit = RefitReader.Read(fields),

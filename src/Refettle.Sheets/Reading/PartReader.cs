@@ -21,6 +21,7 @@ internal static class PartReader
             Roles = fields.Identifiers("roles"),
             Fixed = fields.Flag("fixed"),
             Kit = fields.Text("kit"),
+            Limits = LimitReader.Limits(fields),
             Out = Out(fields.Below("out"), origin, out var prop),
             Prop = prop,
             Origin = origin,

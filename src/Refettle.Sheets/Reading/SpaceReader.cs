@@ -10,5 +10,6 @@ internal static class SpaceReader
         Zone = fields.Identifier("zone", zone),
         ClosedBy = fields.Identifiers("closed-by"),
         Kit = fields.Text("kit"),
+        Limits = LimitReader.Limits(fields),
     };
 }

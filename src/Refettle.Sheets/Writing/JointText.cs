@@ -21,6 +21,7 @@ internal static class JointText
         text.Text("origin", EnumWords<Origin>.Of(joint.Origin), "user");
         Ways(text, joint.Ways);
         Refit(text, joint.Refit);
+        LimitText.Limits(text, joint.Limits);
     }
 
     public static void Refit(YamlText text, RefitWay? way)

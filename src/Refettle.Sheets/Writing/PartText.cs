@@ -20,6 +20,7 @@ internal static class PartText
         text.Flag("fixed", part.Fixed);
         text.Text("kit", part.Kit);
         Out(text, part.Out, part.Prop, part.Origin);
+        LimitText.Limits(text, part.Limits);
         text.Text("origin", EnumWords<Origin>.Of(part.Origin), "user");
     }
 

@@ -59,6 +59,7 @@ internal static class StructureText
         text.Text("zone", space.Zone, Zone.WholeCar);
         text.List("closed-by", space.ClosedBy);
         text.Text("kit", space.Kit);
+        LimitText.Limits(text, space.Limits);
     }
 
     private static void LooseEndKeys(YamlText text, LooseEnd end)

@@ -26,6 +26,7 @@ internal static class JointCheck
         WayCheck.Run(place, joint.Ways, names, book);
         WayCheck.Refit(place, "refit", joint.Refit, names, book);
         Bench(place, joint, names, book);
+        LimitCheck.Run(place, joint.Limits, book);
     }
 
     private static void NoWay(string place, JointKind kind, FaultBook book) =>

@@ -53,6 +53,7 @@ internal static class PartCheck
             book.Error(place, "mass", $"mass is {mass}", $"Give more than 0 and at most {MostKilograms:0} kg, or leave it out");
         Roles(place, part.Roles, book);
         WayCheck.Out(place, part.Out, names, book);
+        LimitCheck.Run(place, part.Limits, book);
     }
 
     private static void Roles(string place, ValueList<string> roles, FaultBook book)

@@ -14,6 +14,7 @@ internal static class SpaceCheck
                 book.Error(place, "closed-by", "nothing closes it", "Name the parts that have to be off before it can be reached");
             foreach (var part in space.ClosedBy.Where(names.IsFixed))
                 book.Error(place, "closed-by", $"part {part} is fixed and never comes off", "Leave it out");
+            LimitCheck.Run(place, space.Limits, book);
         }
     }
 }

@@ -76,18 +76,10 @@ public static class Measuring
     private static string Told(MeasuredValue reading, Limit limit, double expanded, double guard, double within)
     {
         var few = reading.Values.Count is > 1 and < 5 ? " Few repeats: their spread is itself poorly known." : "";
-        return $"Limit {limit} ({Word(limit.Origin)}{(limit.Source is { } source ? $", {source}" : "")}); U = {Measure.Figure(expanded)} {reading.Unit} (k = 2), "
+        return $"Limit {LimitWords.Of(limit)}; U = {Measure.Figure(expanded)} {reading.Unit} (k = 2), "
             + $"guard {guard:0.##} U; {within:0.0%} likely to be within.{few}";
     }
 
     private static string Form(string scale, string what) =>
         FormsOf(scale).FirstOrDefault(form => form.What == what) is { } form ? $" The test: {form.Says}; the limit is the {(form.IsMost ? "most" : "least")} allowed, in {form.Unit}." : "";
-
-    private static string Word(Origin origin) => origin switch
-    {
-        Origin.Maker => "the maker's",
-        Origin.CommonPractice => "common practice, no source",
-        Origin.Measured => "measured",
-        _ => "the owner's",
-    };
 }

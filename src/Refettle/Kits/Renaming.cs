@@ -22,6 +22,7 @@ internal sealed record Renaming(Func<string, string> Name, Func<string, string> 
         Zone = Name(part.Zone),
         Out = Of(part.Out),
         Prop = Maybe(part.Prop),
+        Limits = Map(part.Limits, Of),
     };
 
     public Joint Of(Joint joint) => joint with
@@ -31,6 +32,7 @@ internal sealed record Renaming(Func<string, string> Name, Func<string, string> 
         Holds = Map(joint.Holds, Name),
         Ways = Map(joint.Ways, Of),
         Refit = Of(joint.Refit),
+        Limits = Map(joint.Limits, Of),
     };
 
     public SubAssembly Of(SubAssembly unit) => unit with
@@ -48,6 +50,7 @@ internal sealed record Renaming(Func<string, string> Name, Func<string, string> 
         Name = Text(space.Name),
         Zone = Name(space.Zone),
         ClosedBy = Map(space.ClosedBy, Name),
+        Limits = Map(space.Limits, Of),
     };
 
     public State Of(State state) => state with
@@ -80,6 +83,9 @@ internal sealed record Renaming(Func<string, string> Name, Func<string, string> 
         Clear = Map(back.Clear, Of),
         Cautions = Map(back.Cautions, Text),
     };
+
+    /// <summary>Where it stands is a citation: it stays as it was written.</summary>
+    private StatedLimit Of(StatedLimit limit) => limit with { What = Text(limit.What) };
 
     private Fact Of(Fact fact) => fact with { Subject = Name(fact.Subject) };
 

@@ -72,7 +72,7 @@ internal sealed class CarBuilder(string id)
             Bags = _bags.Bags(structure),
             Photos = _photos.Photos(structure),
             Findings = _judging.Findings,
-            Limits = _judging.Limits,
+            Limits = LimitsInForce.Of(structure, _judging.Limits),
             Estimates = _judging.Estimates,
             Verdicts = _judging.Verdicts(structure),
             Baseline = _judging.Baseline,
