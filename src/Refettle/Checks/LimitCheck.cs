@@ -1,8 +1,6 @@
-using Refettle.Bench;
-
 namespace Refettle.Checks;
 
-/// <summary>Limits of parts, joints and spaces.</summary>
+/// <summary>Limits of parts, joints and spaces. Units are checked where they are read.</summary>
 internal static class LimitCheck
 {
     public static void Run(string place, ValueList<StatedLimit> limits, FaultBook book)
@@ -24,8 +22,6 @@ internal static class LimitCheck
             book.Error(place, path, "neither end of the limit is given", "Write least, most or both, like most: 0.5 mm");
         if (limit.Lower >= limit.Upper)
             book.Error(place, $"{path}.least", $"the least, {limit.Lower:0.####} {limit.Unit}, is not below the most, {limit.Upper:0.####} {limit.Unit}", "Exchange them");
-        if (Units.Find(limit.Unit) is null)
-            book.Error(place, path, $"\"{limit.Unit}\" is not a unit", "Write a unit like mm, N·m or MPa");
         if (limit.Origin == Origin.Default)
             book.Error(place, $"{path}.origin", "a limit has to come from somewhere", "Write maker, common-practice, user or measured");
     }
