@@ -135,6 +135,13 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
         return mark is null ? Task.CompletedTask : StrikeAsync(mark.Entry.Id);
     }
 
+    /// <summary>Takes back what was put back last.</summary>
+    public async Task UndoClosingAsync()
+    {
+        foreach (var mark in LastClosed.Of(History!))
+            await StrikeAsync(mark);
+    }
+
     public async Task AskAsync(Question? question)
     {
         var asked = question is null ? _plan!.ClearAsync() : _plan!.AskAsync(Car!.Car, question);
