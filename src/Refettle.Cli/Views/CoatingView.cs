@@ -50,8 +50,13 @@ internal static class CoatingView
         return new Rows(lines.Select(line => new Text(line)));
     }
 
+    /// <summary>For each part its spots, those at one joint in one line; why once at the end.</summary>
     public static IRenderable OfMasks(Car car, ValueList<BareSpot> masks) => masks.Count == 0 ? new Text("Nothing that its joints tell of.")
-        : new Rows(masks.GroupBy(spot => spot.Part).SelectMany(part => part.Select(spot => $"  {spot.Spot}{(spot.Why.Length > 0 ? $" ({spot.Why})" : "")}{(spot.Origin == Origin.User ? ", your word" : "")}").Prepend($"{Name(car, part.Key)}: keep bare")).Select(line => new Text(line)));
+        : new Rows(masks.GroupBy(spot => spot.Part).SelectMany(part => part.GroupBy(spot => spot.Joint ?? spot.Spot).Select(Mask).Prepend($"{Name(car, part.Key)}: keep bare"))
+            .Concat(masks.Select(spot => spot.Why).Where(why => why.Length > 0).Distinct().Select(why => $"Why: {why}.")).Select(line => new Text(line)));
+
+    private static string Mask(IEnumerable<BareSpot> spots) =>
+        $"  {string.Join("; ", spots.Select((spot, i) => $"{(i == 0 ? spot.Spot : spot.Spot[(spot.Spot.IndexOf(": ", StringComparison.Ordinal) + 1)..].TrimStart())}{(spot.Origin == Origin.User ? ", your word" : "")}"))}";
 
     private static IEnumerable<IRenderable> Session(Car car, SpraySession session)
     {
