@@ -1,4 +1,7 @@
+using Refettle.Access;
+using Refettle.Access.Derivation;
 using Refettle.Stuck;
+using Refettle.Stuck.OpenUp;
 using Refettle.Tests.Access;
 
 namespace Refettle.Tests.Stuck;
@@ -29,6 +32,38 @@ public sealed class HotAdviceTests
 
         Assert.True(offered > 100 && refused > 100, $"{offered} offered, {refused} refused");
     }
+
+    /// <summary>Whatever is opened first: once all that a hot try waits for is open, nothing burns near it any more; where that can never be, it is out of the question.</summary>
+    [Fact]
+    public void What_to_open_first_counts_on_no_fire_near_what_burns()
+    {
+        var (counted, refused) = (0, 0);
+        for (var seed = 0; seed < 120; seed++)
+        {
+            var car = HalfApart(seed);
+            foreach (var joint in car.Structure.Joints.Where(joint => !joint.Holds.Any(Off(car, car.Done).Contains)))
+            {
+                var made = OpenUpCase.Of(car, [joint.Id], [], OnlyHotAndSure, _all, Later.CommonPractice, new AccessPlanner(new ReducedSolver()));
+                if (!made.IsGood)
+                    continue;
+                var (asked, hot) = (made.Value.Question.Joints[0], OnlyHot.Ladders[0].Rungs[0].Id);
+                if (asked.Forbidden.Contains(hot))
+                {
+                    refused++;
+                    continue;
+                }
+
+                var needed = asked.Needs.GetValueOrDefault(hot, []).SelectMany(number => made.Value.Question.Openings[number].Facts);
+                Fact[] by = [.. car.Done, .. made.Value.Before.Steps.Select(step => step.Fact), .. needed];
+                Assert.True(!FireOracle.Burning(car, joint, _torch, Off(car, by), States(by)).Any(), $"seed {seed}, {joint.Id}");
+                counted++;
+            }
+        }
+
+        Assert.True(counted > 50 && refused > 5, $"{counted} counted on, {refused} refused");
+    }
+
+    private static LadderSet OnlyHotAndSure => new([OnlyHot.Ladders[0] with { Rungs = [.. OnlyHot.Ladders[0].Rungs, new() { Id = "by hand", Says = "Hacksaw", Takes = new(90), Odds = [1, 1, 1, 1, 1] }] }]);
 
     private static LadderSet OnlyHot => new([GateTests.Ladder().Ladders[0] with { Rungs = [GateTests.Ladder().Ladders[0].Rungs[^1]] }]);
 
