@@ -57,7 +57,7 @@ public sealed class StockPagesTests : BunitContext
         Structure lid = new() { Zones = [new() { Id = "boot", Name = "Boot" }], Parts = [new() { Id = "lid", Name = "Boot lid", Zone = "boot" }] };
         await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new StructureAdded("sheet", lid, []), new PiecesWanted("part lid", 2));
         var page = Render<BasketPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
-        page.WaitForElement("button[aria-label='No Boot lid needed']").Click();
+        page.WaitForElement("button[aria-label='Not needed: Boot lid']").Click();
         page.WaitForAssertion(() => Assert.DoesNotContain("Boot lid", page.Find("main").TextContent));
         Assert.Equal(["pieces-wanted", "pieces-wanted"], _server.Entries.Select(entry => entry.Kind).Where(kind => kind == "pieces-wanted"));
     }
