@@ -17,7 +17,7 @@ public sealed class SessionPlannerTests
     }, iter: 1500);
 
     /// <summary>One coat each and windows without gaps: the fewest points that stab all intervals are as many as there are intervals apart from
-    /// each other (Gallai; A. Gyárfás and J. Lehel, Covering and coloring problems for relatives of intervals, 1985; greedy by earliest end).</summary>
+    /// each other (Gallai; A. Gyárfás and J. Lehel, Covering and coloring problems for relatives of intervals, 1985; greedy by earliest end; from memory).</summary>
     [Fact]
     public void Windows_of_one_coat_are_stabbed_by_as_few_sessions_as_there_are_windows_apart() => Gen.Select(Gen.Int[0, 39], Gen.Int[0, 12]).Array[1, 25].Sample(windows =>
     {
