@@ -16,9 +16,9 @@ public sealed class FileTests
     [Fact]
     public void No_file_names_a_place_of_one_persons_machine()
     {
-        var words = BannedWords();
-        Assert.NotEmpty(words);
-        Assert.Empty(Tree.TextFiles().Where(file => Path.GetFileName(file) != "banned-words.txt").SelectMany(file => Finds(file, words)));
+        var paths = BannedFolders().SelectMany(folder => new[] { $"/{folder}/", $@"C:\{folder}" }).ToList();
+        Assert.NotEmpty(paths);
+        Assert.Empty(Tree.TextFiles().SelectMany(file => Finds(file, paths)));
     }
 
     /// <summary>A merge that was left half done shows on pages and in documents, where no compiler looks.</summary>
@@ -43,9 +43,9 @@ public sealed class FileTests
             .Where(word => line.Contains(word, StringComparison.OrdinalIgnoreCase))
             .Select(word => $"{Tree.Name(file)}:{index + 1}: {word}"));
 
-    private static List<string> BannedWords()
+    private static List<string> BannedFolders()
     {
-        using var stream = typeof(FileTests).Assembly.GetManifestResourceStream("banned-words.txt")!;
+        using var stream = typeof(FileTests).Assembly.GetManifestResourceStream("banned-folders.txt")!;
         using var reader = new StreamReader(stream);
         return [.. reader.ReadToEnd().Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Where(line => line[0] != '#')];
     }
