@@ -26,14 +26,14 @@ public static class UsualCautions
     /// <summary>ISO 898-1: quenched and tempered fasteners from class 8.8 on lose their strength; springs and bearings are trade practice.</summary>
     public const string Heated = "What was heated is scrap: bolts of class 8.8 and stronger, insert nuts, springs, wheel bearings. New ones at refit.";
 
-    private static readonly string[] _lifting = ["jack", "jacks", "crane", "hoist", "slings"];
+    private static readonly string[] _lifting = ["jack", "jacks", "crane", "cranes", "hoist", "hoists", "sling", "slings"];
 
     private static readonly JointKind[] _fasteners = [JointKind.Bolt, JointKind.Nut, JointKind.Stud, JointKind.Screw];
 
     /// <summary>Of the tool: what lifts, and compressors of springs.</summary>
     public static IEnumerable<string> OfTool(string? tool)
     {
-        if ((tool ?? "").Split(' ', ',').Any(_lifting.Contains))
+        if (HotWork.WordsOf(tool).Any(_lifting.Contains))
             yield return Load;
         if (tool?.Contains("spring compressor", StringComparison.OrdinalIgnoreCase) == true)
             yield return Cautions.Caution(Hazard.SpringLoad)!;

@@ -57,6 +57,11 @@ public sealed class HotWorkTests
     /// <summary>From memory of the trade: what each tool makes. A drill, a spanner and a blade driven by hand make no fire.</summary>
     [Theory]
     [InlineData("flame and hacksaw", Danger.Flame | Danger.Heat)]
+    [InlineData("reciprocating saw and hand file", Danger.Cutting)]
+    [InlineData("hand saw", Danger.None)]
+    [InlineData("cut off wheel", Danger.Spark | Danger.Cutting)]
+    [InlineData("grinder; torch.", Danger.Flame | Danger.Heat | Danger.Spark)]
+    [InlineData("MIG set", Danger.Flame | Danger.Heat | Danger.Spark)]
     [InlineData("cut-off wheel and chisel", Danger.Spark | Danger.Cutting)]
     [InlineData("reciprocating saw beside the eye", Danger.Cutting)]
     [InlineData("induction heater, hammer and drift", Danger.Heat)]

@@ -8,11 +8,11 @@ namespace Refettle.Access.Fire;
 public static class HotWork
 {
     private static readonly string[] _flame =
-        ["flame", "torch", "blowtorch", "blowlamp", "blowpipe", "acetylene", "oxyacetylene", "propane", "butane", "plasma", "welder", "welding", "brazing", "arc"];
+        ["flame", "torch", "torches", "blowtorch", "blowlamp", "blowpipe", "acetylene", "oxyacetylene", "propane", "butane", "plasma", "welder", "welding", "brazing", "arc", "mig", "tig", "oxy"];
 
-    private static readonly string[] _spark = ["grinder", "grinding", "welder", "welding", "plasma", "arc", "abrasive"];
+    private static readonly string[] _spark = ["grinder", "grinders", "grinding", "welder", "welding", "plasma", "arc", "mig", "tig", "abrasive"];
 
-    private static readonly string[] _discs = ["cut-off", "cutoff", "cutting disc", "cutting wheel", "slitting disc"];
+    private static readonly string[] _discs = ["cut off", "cutoff", "cutting disc", "cutting wheel", "slitting disc"];
 
     private static readonly string[] _heat = ["induction", "heat", "heater", "heated", "hot", "oven", "soldering"];
 
@@ -23,20 +23,24 @@ public static class HotWork
     /// <summary>Of a tool, by the words of its name.</summary>
     public static Danger OfTool(string? tool)
     {
-        var words = (tool ?? "").ToLowerInvariant().Split([' ', '-', ',', '/', '(', ')'], StringSplitOptions.RemoveEmptyEntries);
-        var isDisc = Array.Exists(_discs, disc => tool?.Contains(disc, StringComparison.OrdinalIgnoreCase) == true);
+        var words = WordsOf(tool);
+        var isDisc = Array.Exists(_discs, string.Join(' ', words).Contains);
         return (words.Any(_flame.Contains) ? Danger.Flame | Danger.Heat : Danger.None)
             | (isDisc || words.Any(_spark.Contains) ? Danger.Spark : Danger.None)
             | (isDisc || IsSawnByMachine(words) || IsWeldCutter(words) ? Danger.Cutting : Danger.None)
             | (words.Any(_heat.Contains) ? Danger.Heat : Danger.None);
     }
 
+    /// <summary>The words of a tool's name in small letters; all but letters and digits part them.</summary>
+    internal static string[] WordsOf(string? tool) =>
+        new string([.. (tool ?? "").Select(letter => char.IsLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
     internal static Danger Of(WaySource way, CarStanding standing) =>
         way.Way is { } own ? Of(own, way.Fact.Kind == FactKind.Open ? standing.Joints[way.Fact.Subject] : null)
         : OfTool(Ordering.Workplace.OutOf(way, standing)?.Tool);
 
     private static bool IsSawnByMachine(string[] words) =>
-        Array.Exists(words, word => word is "jigsaw" or "chainsaw") || (words.Contains("saw") && !words.Contains("hand"));
+        Array.Exists(words, word => word is "jigsaw" or "chainsaw") || words.Where((word, i) => word is "saw" or "saws" && (i == 0 || words[i - 1] != "hand")).Any();
 
     private static bool IsWeldCutter(string[] words) => words.Contains("weld") && words.Contains("cutter");
 }

@@ -14,7 +14,7 @@ public static class Nearness
     public static IEnumerable<Part> Of(CarStanding standing, ValueList<string> held, bool acrossZones)
     {
         var (small, shells) = (held.Where(part => !standing.Parts[part].Fixed).ToList(), held.Where(part => standing.Parts[part].Fixed));
-        var (joined, joinedToShell) = (JoinedTo(standing, small), JoinedTo(standing, shells));
+        var (joined, joinedToShell) = (JoinedTo(standing, small), acrossZones ? [] : JoinedTo(standing, shells));
         var zones = small.Select(part => standing.Parts[part].Zone).ToHashSet();
         var isAlone = zones.Count == 0 || zones.Any(zone => !standing.Zones.TryGetValue(zone, out var known) || known.Near.Count == 0);
         var around = Around(standing, zones);
