@@ -44,7 +44,7 @@ public static class PlanCheck
         {
             if ((Missing(step) ?? Threat(step)) is { } missing)
                 Faults.Add(new($"step {step.Fact}", missing, Report));
-            var isStance = step.Fact.Kind == FactKind.State && _before.States[step.Fact.Subject].IsStance;
+            var isStance = _before.IsStance(step.Fact);
             var isPaid = isStance && (_before.IsTrue(step.Fact) || !_stancesPaid.Add(step.Fact.Subject));
             var cost = isPaid ? 0 : CostOf(step);
             if (Math.Abs(cost - step.Cost.Total.Value) > 0.03m)
@@ -82,7 +82,7 @@ public static class PlanCheck
         private static Way? Named(ValueList<Way> ways, string name) => ways.FirstOrDefault(way => way.Id == name);
 
         private bool Holds(Fact fact) =>
-            fact.Kind == FactKind.State && _before.States[fact.Subject].IsStance ? _stance == fact.Subject : _true.Contains(fact) || _before.IsTrue(fact);
+            _before.IsStance(fact) ? _stance == fact.Subject : _true.Contains(fact) || _before.IsTrue(fact);
 
         private string? Missing(Step step) => step.Fact.Kind switch
         {

@@ -33,6 +33,9 @@ internal sealed class LimitedCore
         return null;
     }
 
+    /// <summary>The same, with nothing found yet: another row of questions can be put to it beside this one's.</summary>
+    public LimitedCore Twin() => new(_problem, _core, _unlimited, _free, _forCores);
+
     /// <summary>The best solution without limits.</summary>
     public DerivationAnswer Unlimited => Unfolded(_unlimited);
 

@@ -55,7 +55,7 @@ internal sealed class PlanBuilder(CarStanding standing)
 
     private Cost CostOf(WaySource way)
     {
-        if (way.Fact.Kind != FactKind.State || !standing.States[way.Fact.Subject].IsStance)
+        if (!standing.IsStance(way.Fact))
             return way.Cost + Pricing.OfUniques(way.Uniques.Count(_uniquesTaken.Add), standing.Car.Settings);
         _stance = way.Fact.Subject;
         var isPriced = !standing.IsTrue(way.Fact) && _stancesTaken.Add(_stance);

@@ -109,7 +109,7 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
     {
         foreach (var fact in clear)
         {
-            if (fact.Kind == FactKind.State && standing.States[fact.Subject].IsStance)
+            if (standing.IsStance(fact))
                 return fact.Subject;
         }
 

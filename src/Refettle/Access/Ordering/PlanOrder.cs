@@ -24,10 +24,10 @@ internal sealed class PlanOrder
     private PlanOrder(CarStanding standing, IEnumerable<WaySource> chosen, ValueList<Fact> goals)
     {
         _standing = standing;
-        var byKind = chosen.OrderBy(way => way.Fact).ToLookup(way => IsStance(way.Fact));
+        var byKind = chosen.OrderBy(way => way.Fact).ToLookup(way => _standing.IsStance(way.Fact));
         _items = [.. byKind[false]];
         _stances = byKind[true].ToDictionary(way => way.Fact.Subject);
-        _lastStance = goals.Where(IsStance).Cast<Fact?>().FirstOrDefault();
+        _lastStance = goals.Where(_standing.IsStance).Cast<Fact?>().FirstOrDefault();
         _wanted = [.. _items.Select(way => Setting.Of(way, standing))];
         var settings = standing.Car.Settings;
         _toolChange = Pricing.Hundredths(settings.ToolChange);
@@ -161,6 +161,4 @@ internal sealed class PlanOrder
             stance = wanted;
         }
     }
-
-    private bool IsStance(Fact fact) => fact.Kind == FactKind.State && _standing.States[fact.Subject].IsStance;
 }
