@@ -11,9 +11,9 @@ internal sealed class Frontier(ScopeProblem problem, ScopeQuestion question, IDe
     public ValueList<FrontierPoint> Of(ScopeLimit limit, int most, IProgress<FrontierPoint>? found)
     {
         var points = new List<FrontierPoint>();
-        if (problem.Core(free, forCores, cancel) is not { } even || problem.Core(free, forCores, cancel) is not { } odd
-            || free.Solve(problem.For(problem.Jobs.Musts()), cancel) is not { WayOf: not null } least)
+        if (problem.Core(free, forCores, cancel) is not { } even || free.Solve(problem.For(problem.Jobs.Musts()), cancel) is not { WayOf: not null } least)
             return [];
+        var odd = even.Twin();
         var all = Solve(even, limit, null);
         var (from, to) = (Spent(limit, problem.SumOf(least)), all.WayOf is null ? 0 : Spent(limit, problem.SumOf(all)));
         foreach (var two in Enumerable.Range(0, most).Select(number => (Core: number % 2 == 0 ? even : odd, At: decimal.Ceiling(from + ((to - from) * number / (most - 1))))).Chunk(2))

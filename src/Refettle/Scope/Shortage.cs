@@ -9,9 +9,12 @@ internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, IDeriva
 
     /// <summary>For what there is least of, the best of what takes a hundredth less than is spent and leaves at least one of the jobs; none where only
     /// musts are left, or the search was ended. Where nothing is limited, for time and for money.</summary>
-    public ValueList<DropFirst> First() =>
-        _wants.Length == 0 || problem.CoreWithout(_wants, free, forCores, cancel) is not { } core ? []
-        : new[] { ScopeLimit.Time, ScopeLimit.Money }.Where(IsShort).Select(limit => Of(limit, core)).OfType<DropFirst>().ToValueList();
+    public ValueList<DropFirst> First()
+    {
+        var limits = new[] { ScopeLimit.Time, ScopeLimit.Money }.Where(IsShort).ToList();
+        return _wants.Length == 0 || limits.Count == 0 || problem.CoreWithout(_wants, free, forCores, cancel) is not { } core ? []
+            : limits.Select(limit => Of(limit, core)).OfType<DropFirst>().ToValueList();
+    }
 
     private bool IsShort(ScopeLimit limit)
     {
