@@ -5,6 +5,7 @@ internal sealed class Beliefs
 {
     private readonly double[] _grades;
     private readonly LevelWeights[][] _places;
+    private readonly double[] _weights;
 
     /// <summary>What stands for having seen nothing at a place.</summary>
     public static readonly LevelWeights Ones = new([1, 1, 1, 1, 1]);
@@ -13,8 +14,9 @@ internal sealed class Beliefs
     {
         _places = [.. question.Places.Select(place => place.Levels.Select(levels => new LevelWeights(levels)).ToArray())];
         _grades = [.. question.Grades];
-        var all = _grades.Select((grade, number) => _places.Aggregate(grade, (product, place) => product * place[number].Sum())).Sum();
+        var all = Weights().Sum();
         _grades = Array.ConvertAll(_grades, grade => grade / all);
+        _weights = Weights();
     }
 
     public int Places => _places.Length;
@@ -57,9 +59,11 @@ internal sealed class Beliefs
     /// <summary>Draws the level of every place.</summary>
     public int[] Draw(Random random)
     {
-        var grade = Pick(_grades.Select((grade, number) => _places.Aggregate(grade, (product, place) => product * place[number].Sum())).ToArray(), random);
+        var grade = Pick(_weights, random);
         return Array.ConvertAll(_places, place => Pick(place[grade][..], random));
     }
+
+    private double[] Weights() => [.. _grades.Select((grade, number) => _places.Aggregate(grade, (product, place) => product * place[number].Sum()))];
 
     private static int Pick(ReadOnlySpan<double> weights, Random random)
     {

@@ -12,6 +12,7 @@ internal sealed class Race(Func<Scenario> draw, int most)
     private const double Leaves = 2.5;
 
     private readonly List<Scenario> _scenarios = [];
+    private readonly List<Runner> _ended = [];
 
     /// <summary>Those that came to the end: opening nothing, the best that opens something, and all that may be as good as the best.</summary>
     public ValueList<WeighedSet> Run(IEnumerable<Outlook> outlooks)
@@ -22,9 +23,20 @@ internal sealed class Race(Func<Scenario> draw, int most)
             runners.ForEach(runner => runner.To(ScenariosTo(draws)));
             var (best, opening) = (runners.MinBy(runner => runner.Total)!, runners.Where(runner => runner.Ahead.First != 0).MinBy(runner => runner.Total));
             if (draws >= most)
-                return runners.Select(runner => runner.Weighed(runner.Behind(best) > Clearly)).ToValueList();
+            {
+                _ended.AddRange(runners);
+                return Ended();
+            }
+
             runners.RemoveAll(runner => runner.Ahead.First != 0 && runner != opening && runner.Behind(best) > Leaves);
         }
+    }
+
+    /// <summary>All that came to the end of a race so far, each judged beside the best of them: all ran on the same cars.</summary>
+    public ValueList<WeighedSet> Ended()
+    {
+        var best = _ended.MinBy(runner => runner.Total)!;
+        return _ended.Select(runner => runner.Weighed(runner.Behind(best) > Clearly)).ToValueList();
     }
 
     private List<Scenario> ScenariosTo(int draws)

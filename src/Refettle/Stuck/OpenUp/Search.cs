@@ -64,9 +64,9 @@ internal sealed class Search
             }
         }
 
-        return known.Values.ToValueList();
+        return _race.Ended();
 
-        WeighedSet Set(int first) => known.TryGetValue(first, out var set) ? set : known[first] = _race.Run([Ahead(first)])[0];
+        WeighedSet Set(int first) => known.TryGetValue(first, out var set) ? set : known[first] = _race.Run([Ahead(first)]).Single(one => one.First == first);
     }
 
     private Outlook Ahead(int first) => new(first, _groups, _beliefs, _now, _opening);

@@ -29,7 +29,7 @@ internal static class Turnings
     }
 
     private static double[] Odds(Rung rung, StuckJoint joint, bool isFreed) => [.. Enumerable.Range(0, SeizureModel.Levels)
-        .Select(level => rung.OddsAt(level, joint.IsSoaked)).Select((odds, level) => isFreed ? odds : Math.Max(0, 1 - odds - rung.Mishaps.Sum(mishap => mishap.Odds[level])))];
+        .Select(level => isFreed ? rung.OddsAt(level, joint.IsSoaked) : Math.Max(0, rung.HoldsAt(level, joint.IsSoaked)))];
 
     /// <summary>The question with an outcome taken in at the joint's place.</summary>
     private static OpenUpQuestion Seen(OpenUpQuestion question, StuckJoint joint, double[] odds)
