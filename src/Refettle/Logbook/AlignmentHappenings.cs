@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Refettle.Logbook;
 
 /// <summary>Wheel angles were measured: as found before the strip, or as set. <c>alignment-measured</c></summary>
@@ -8,6 +10,7 @@ namespace Refettle.Logbook;
 public sealed record AlignmentMeasured(bool AsFound, ValueList<WheelAngles> Wheels, decimal? Thrust, string? Instrument, string? By) : Happening
 {
     /// <summary>The thrust angle as measured, else by the toe of the rear wheels; null when neither is known.</summary>
+    [JsonIgnore]
     public decimal? ThrustRight => Thrust ?? OfRearToe();
 
     /// <summary>Half of left less right rear toe: toe-in of the left wheel turns it to the right (geometry).</summary>

@@ -25,7 +25,7 @@ internal static class EntryWords
         BagEmptied emptied => $"Bag {BagCode.Shown(emptied.Code)} used up",
         Declared declared => $"Stated by the owner: {declared.Text}",
         Struck struck => $"An earlier entry struck{With(": ", struck.Why)}",
-        PiecesMoved moved => $"{moved.Count} × {moved.Batch.Number} ({moved.Batch.Condition.ToString().ToLowerInvariant()}): {Place(moved.From, names)} to {Place(moved.To, names)}{With(", ", moved.Why)}",
+        PiecesMoved moved => $"{moved.Count} × {moved.Batch.Number} ({moved.Batch.Condition.ToString().ToLowerInvariant()}): {Place(moved.From, entry.Entry.Car, names)} to {Place(moved.To, entry.Entry.Car, names)}{With(", ", moved.Why)}",
         { } told => JudgingSayings.Of(told, names.Of) ?? CoatingWords.Of(told, names.Of) ?? CalendarWords.Sentence(told) ?? AlignmentWords.Of(told) ?? Unseen(entry),
         null => Unseen(entry),
     };
@@ -60,8 +60,8 @@ internal static class EntryWords
     /// <summary>What a photo shows.</summary>
     public static string Of(Photo photo, CarNames names) => photo.Of.Count == 0 ? "the car" : string.Join(", ", photo.Of.Select(names.Of));
 
-    private static string Place(StockPlace place, CarNames names) =>
-        place.Position() is var (_, thing) ? names.Of(thing) : place.Kind == StockPlaceKind.Supplier ? "a supplier" : place.Kind.ToString().ToLowerInvariant();
+    private static string Place(StockPlace place, string own, CarNames names) =>
+        place.Position() is var (car, thing) ? car == own ? names.Of(thing) : "another car" : place.Kind == StockPlaceKind.Supplier ? "a supplier" : place.Kind.ToString().ToLowerInvariant();
 
     private static string Did(Fact fact, CarNames names) => fact.Kind switch
     {
@@ -84,5 +84,5 @@ internal static class EntryWords
         ? $"An entry of the kind {entry.Entry.Kind}"
         : $"{entry.Entry.Kind}{string.Concat(entry.Given.Fields.Where(field => field.Text is not (null or "null" or "[]")).Select(field => $", {field.Name} {field.Text}"))}; the rest is blacked out by the owner";
 
-    private static string With(string word, object? thing) => thing is null ? "" : word + thing;
+    internal static string With(string word, object? thing) => thing is null ? "" : word + thing;
 }

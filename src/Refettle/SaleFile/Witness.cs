@@ -39,7 +39,8 @@ internal sealed record Witness(SeenEntry Entry, string Part, Shows Shows, string
             _ => [],
         },
         VerdictGiven given => [new(entry, given.Verdict.Part, Shows.Work, $"verdict: {given.Verdict.Kind.ToString().ToLowerInvariant()}", given.Verdict.Kind)],
-        PiecesMoved moved when moved.To.Position() is var (_, about) && Thing.TryParse(about, out var place) && place.Kind == ThingKind.Part =>
+        VerdictWithdrawn gone => [new(entry, gone.Part, Shows.Work, "verdict withdrawn", VerdictKind.Keep)],
+        PiecesMoved moved when moved.To.Position() is var (car, about) && car == entry.Entry.Car && Thing.TryParse(about, out var place) && place.Kind == ThingKind.Part =>
             [new(entry, place.Id, Fitted(moved.Batch.Condition), $"{moved.Batch.Condition.ToString().ToLowerInvariant()} part {moved.Batch.Number} fitted")],
         SoundnessJudged judged => [new(entry, judged.Part, Shows.Condition, $"found {EntryWords.Soundness(judged)}")],
         Noted { About: { } about } noted when Thing.TryParse(about, out var thing) => thing.Kind switch

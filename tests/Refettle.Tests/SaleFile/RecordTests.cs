@@ -31,6 +31,13 @@ public sealed class RecordTests
         Assert.Contains(Said(kept), said => said.Text.Contains("believed to be the ones that came off: tank", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_verdict_that_was_withdrawn_decides_nothing()
+    {
+        var document = Of([new VerdictGiven(new("tank", VerdictKind.Replace, DoneBy.Self, null)), new VerdictWithdrawn("tank"), .. _offAndOn]);
+        Assert.Contains(Said(document), said => said.Text.Contains("believed to be the ones that came off: tank", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData(true, "North Plating")]
     [InlineData(false, "a shop whose name is not given")]
