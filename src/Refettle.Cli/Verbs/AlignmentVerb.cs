@@ -1,17 +1,16 @@
 using System.CommandLine;
 using Refettle.Bench;
+using Refettle.CloseUp;
 using Refettle.Logbook;
 
 namespace Refettle.Cli.Verbs;
 
 internal static class AlignmentVerb
 {
-    private static readonly string[] _corners = ["fl", "fr", "rl", "rr"];
-
     public static Command Make(Desk desk)
     {
         var when = new Argument<string>("when") { Description = "found: before the strip; set: as it is now." };
-        var corners = _corners.Select(corner => new Option<string?>($"--{corner}") { Description = "Degrees, such as \"toe 0.10 camber -0.50 caster 3.2\"; toe of this wheel, toe-in positive." }).ToList();
+        var corners = RideHeightLedger.Corners.Select(corner => new Option<string?>($"--{corner}") { Description = "Degrees, such as \"toe 0.10 camber -0.50 caster 3.2\"; toe of this wheel, toe-in positive." }).ToList();
         var thrust = new Option<string?>("--thrust") { Description = "Of the rear axle, positive to the right: 0.05deg." };
         var instrument = new Option<string?>("--with") { Description = "Rig or gauge." };
         var by = new Option<string?>("--by") { Description = "Who measured." };
@@ -19,7 +18,7 @@ internal static class AlignmentVerb
         corners.ForEach(verb.Add);
         return verb.Answers(desk, parsed => desk.WithCar(parsed, open =>
         {
-            var wheels = corners.Select((option, i) => (Corner: _corners[i], Text: parsed.GetValue(option))).Where(given => given.Text is not null)
+            var wheels = corners.Select((option, i) => (Corner: RideHeightLedger.Corners[i], Text: parsed.GetValue(option))).Where(given => given.Text is not null)
                 .Select(given => AlignmentWords.Read(given.Corner, given.Text!)).ToList();
             var (found, line) = (AsFound(parsed.GetRequiredValue(when)), Degrees(parsed.GetValue(thrust)));
             var faults = wheels.SelectMany(wheel => wheel.Faults).Concat(found.Faults).Concat(line.Faults).ToList();

@@ -39,9 +39,11 @@ public static class TorqueConflicts
             known.Add(line);
         }
 
+        var told = last.Where(joint => joint.Value.Select(line => line.Entry.Device).Distinct().Count() > 1).ToList();
+        if (told.Count == 0)
+            return [];
         var causes = new Causes(history);
-        return last.Where(joint => joint.Value.Select(line => line.Entry.Device).Distinct().Count() > 1)
-            .Select(joint => Conflict(joint.Key, joint.Value, causes)).OfType<TorqueConflict>().OrderBy(conflict => conflict.Joint, StringComparer.Ordinal).ToValueList();
+        return told.Select(joint => Conflict(joint.Key, joint.Value, causes)).OfType<TorqueConflict>().OrderBy(conflict => conflict.Joint, StringComparer.Ordinal).ToValueList();
     }
 
     /// <summary>What no other tightening of the joint has seen stands; it is a conflict when torques among that differ.</summary>

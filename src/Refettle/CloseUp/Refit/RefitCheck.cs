@@ -15,7 +15,7 @@ public static class RefitCheck
         foreach (var (step, number) in sheet.Steps.Select((step, place) => (step, place + 1)))
         {
             if (step.Fact.Kind == FactKind.Off)
-                faults.AddRange(Fit(car, step.Fact.Subject, number, off, alone).Where(_ => !IsSaid(step)));
+                faults.AddRange(Fit(car, step, number, off, alone));
             else if (step.Fact.Kind == FactKind.Open)
                 faults.AddRange(Close(car, step.Fact.Subject, number, off, closed).Concat(Refit(car, step, number, off, closed)));
         }
@@ -43,12 +43,13 @@ public static class RefitCheck
     }
 
     /// <summary>A part goes on while what has to be off for its way out is off; a member that came off before its sub-assembly goes on by itself.</summary>
-    private static IEnumerable<Fault> Fit(Car car, string unit, int number, HashSet<string> off, HashSet<string> alone)
+    private static IEnumerable<Fault> Fit(Car car, RefitStep step, int number, HashSet<string> off, HashSet<string> alone)
     {
+        var unit = step.Fact.Subject;
         var members = car.Structure.SubAssemblies.FirstOrDefault(group => group.Id == unit)?.Members ?? [unit];
         var way = car.Structure.SubAssemblies.FirstOrDefault(group => group.Id == unit)?.Out ?? car.Structure.Parts.First(part => part.Id == unit).Out;
         var before = off.Count;
-        foreach (var blocker in (way.Refit?.Clear ?? way.Clear).Where(need => need.Kind == FactKind.Off && car.Structure.Parts.Any(part => part.Id == need.Subject) && !off.Contains(need.Subject)))
+        foreach (var blocker in (IsSaid(step) ? [] : way.Refit?.Clear ?? way.Clear).Where(need => need.Kind == FactKind.Off && car.Structure.Parts.Any(part => part.Id == need.Subject) && !off.Contains(need.Subject)))
             yield return new($"step {number}", $"{unit} is fitted behind {blocker.Subject}, which is on already", Report);
         off.ExceptWith(members.Where(member => member == unit || !alone.Contains(member)));
         if (off.Count == before)
