@@ -6,7 +6,7 @@ namespace Refettle.Web.CloseUp;
 
 /// <summary>All that the close-up page shows of a car: the sheet, and what stands before the road.</summary>
 /// <param name="Logs">The logs that it was worked out from, the car's own first.</param>
-public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, ValueList<Joint> ToTorque, ValueList<TorqueConflict> Undecided, ValueList<StepFasteners> Fasteners)
+public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, ValueList<Joint> ToTorque, ValueList<StepFasteners> Fasteners)
 {
     /// <summary>Worked out anew only when the log has grown: a sheet of a car in pieces takes a while in a browser.</summary>
     /// <param name="logs">Of all cars, since they share the shelf; the car's own first.</param>
@@ -15,10 +15,13 @@ public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, V
         if (known is not null && known.Logs.SequenceEqual(logs, ReferenceEqualityComparer.Instance))
             return known;
         var history = logs[0];
+        var (sheet, toTorque) = known is not null && ReferenceEquals(known.Logs[0], history) ? (known.Sheet, known.ToTorque) : (RefitPlanner.Of(history), Settling(history));
+        return new(logs, sheet, toTorque, RefitFasteners.Of(history.Car, sheet, logs, today));
+    }
+
+    private static ValueList<Joint> Settling(CarHistory history)
+    {
         var record = ClosingRecord.Of(history);
-        var ledger = RideHeightLedger.Of(history.Car, record.Opened, record.Tightenings);
-        var sheet = RefitPlanner.Of(history);
-        return new(logs, sheet, ledger.Where(line => line.IsToSettle).Select(line => line.Joint).ToValueList(), TorqueConflicts.Of(history),
-            RefitFasteners.Of(history.Car, sheet, logs, today));
+        return RideHeightLedger.Of(history.Car, record.Opened, record.Tightenings).Where(line => line.IsToSettle).Select(line => line.Joint).ToValueList();
     }
 }

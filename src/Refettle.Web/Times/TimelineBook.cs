@@ -46,7 +46,12 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
         (Asking, Faults, _of) = (true, [], (car.Id, car.Calendar, car.Done, goals));
         var reply = await server.TimelineAsync(car.Id, new(goals, seconds));
         if (!reply.Reached)
+        {
             await Task.Delay(50);
+            if (store is not null)
+                await store.OpenAsync();
+        }
+
         var result = reply.Reached ? reply.Result : Here(car, goals, store);
         (Asking, OnDevice, Faults) = (false, !reply.Reached, result.Faults);
         Shown = result.IsGood ? result.Value : null;
