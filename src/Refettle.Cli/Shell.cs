@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using Refettle.Cli.Verbs;
+using Refettle.Logbook;
 
 namespace Refettle.Cli;
 
@@ -18,6 +19,10 @@ internal sealed class Shell
         try
         {
             return Invoke(words);
+        }
+        catch (LogbookException away)
+        {
+            return new Printer(_around).Show(Reply.Bad([away.Fault]) with { Code = ExitCode.Store }, words.Contains(GlobalOptions.Json));
         }
         catch (Exception bug)
         {

@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Refettle.Logbook;
 
 namespace Refettle.Storage;
 
@@ -12,6 +13,7 @@ internal static class DiskFaults
 
     public static Fault Of(string path, Exception problem) => Inner(problem) switch
     {
+        LogbookException known => known.Fault,
         SqliteException { SqliteErrorCode: 5 or 6 } => new(path, "another program holds the logbook locked", "Close the other program or wait until it is done; nothing was written."),
         SqliteException { SqliteErrorCode: 8 or 3 or 23 } => new(path, "the logbook may be read but not written", "Make the file and its folder writable, or copy it to a disk that is; nothing was written."),
         SqliteException { SqliteErrorCode: 13 } => new(path, "the disk is full", "Free some space and do it again; what was written before is safe."),

@@ -61,10 +61,6 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
                 var length = Write(hash, from, piece);
                 return length < of ? Result<PhotoProgress>.Good(new(length, false)) : Finish(hash, of);
             }
-            catch (LogbookException away)
-            {
-                return Result<PhotoProgress>.Bad(away.Fault);
-            }
             catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
             {
                 return Result<PhotoProgress>.Bad(DiskFaults.Of(folder, problem));
@@ -73,18 +69,25 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
     }
 
     /// <summary>Puts among the shared ones what lies on this machine alone.</summary>
-    /// <returns>How many those were.</returns>
+    /// <returns>How many those were. One that no longer has its hash is left out and told of: it would stand where a good one belongs.</returns>
     public Result<int> Share()
     {
-        var count = 0;
-        foreach (var hash in shared is null ? [] : Own().Except(shared.All()).ToList())
+        try
         {
-            if (shared!.Add(hash, File.ReadAllBytes(Whole(hash))) is { IsGood: false } refused)
-                return Result<int>.Bad(refused.Faults);
-            count++;
-        }
+            var faults = new List<Fault>();
+            var alone = shared is null ? [] : Own().Except(shared.All()).ToList();
+            foreach (var hash in alone)
+            {
+                var bytes = File.ReadAllBytes(Whole(hash));
+                faults.AddRange(Refused(hash, bytes, bytes.LongLength) is { } spoilt ? [spoilt] : shared!.Add(hash, bytes).Faults);
+            }
 
-        return Result<int>.Good(count);
+            return faults.Count > 0 ? Result<int>.Bad(faults) : Result<int>.Good(alone.Count);
+        }
+        catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
+        {
+            return Result<int>.Bad(DiskFaults.Of(folder, problem));
+        }
     }
 
     /// <summary>Keeps a whole picture.</summary>
@@ -131,7 +134,10 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
             if (File.Exists(Partial(hash)))
                 File.Delete(Partial(hash));
             Write(hash, 0, bytes);
-            return Finish(hash, bytes.LongLength).IsGood;
+            if (!Checked(hash, bytes.LongLength).IsGood)
+                return false;
+            Named(hash);
+            return true;
         }
     }
 
@@ -157,22 +163,37 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
 
     private Result<PhotoProgress> Finish(string hash, long of)
     {
+        var whole = Checked(hash, of);
+        if (!whole.IsGood)
+            return Result<PhotoProgress>.Bad(whole.Faults);
+        if (shared?.Add(hash, whole.Value) is { IsGood: false } refused)
+            return Result<PhotoProgress>.Bad(refused.Faults);
+        Named(hash);
+        return Result<PhotoProgress>.Good(new(of, true));
+    }
+
+    /// <summary>All that arrived, once it is right and on the disk; what is not right is thrown away.</summary>
+    private Result<byte[]> Checked(string hash, long of)
+    {
         var bytes = File.ReadAllBytes(Partial(hash));
         if (Refused(hash, bytes, of) is { } fault)
         {
             File.Delete(Partial(hash));
-            return Result<PhotoProgress>.Bad(fault);
+            return Result<byte[]>.Bad(fault);
         }
 
-        using (var file = new FileStream(Partial(hash), FileMode.Open, FileAccess.ReadWrite, FileShare.None))
-            file.Flush(flushToDisk: true);
-        if (shared?.Add(hash, bytes) is { IsGood: false } refused)
-            return Result<PhotoProgress>.Bad(refused.Faults);
+        using var file = new FileStream(Partial(hash), FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+        file.Flush(flushToDisk: true);
+        return Result<byte[]>.Good(bytes);
+    }
+
+    /// <summary>Gives it its name, and that a place on the disk.</summary>
+    private void Named(string hash)
+    {
         Directory.CreateDirectory(Path.GetDirectoryName(Whole(hash))!);
         File.Move(Partial(hash), Whole(hash), overwrite: true);
         foreach (var name in new[] { Path.GetDirectoryName(Whole(hash))!, folder, Path.GetDirectoryName(Path.GetFullPath(folder))! })
             FolderSync.Flush(name);
-        return Result<PhotoProgress>.Good(new(of, true));
     }
 
     /// <summary>What carries more than the picture, such as the place where it was taken, is not kept, whoever sends it.</summary>

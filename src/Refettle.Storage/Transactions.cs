@@ -11,8 +11,6 @@ internal sealed class Transactions(Func<LogbookContext> open, Func<Exception, Fa
 {
     private readonly Lock _turn = new();
 
-    public LogbookContext Open() => open();
-
     /// <summary>Runs in one transaction that is durable once this returns a good result.</summary>
     public Result<T> Run<T>(Func<LogbookContext, Result<T>> change)
     {
@@ -40,6 +38,13 @@ internal sealed class Transactions(Func<LogbookContext> open, Func<Exception, Fa
         transaction.Commit();
         return result;
     }
+
+    /// <exception cref="LogbookException">The store refused.</exception>
+    public T Ask<T>(Func<LogbookContext, T> read) => Read(() =>
+    {
+        using var context = open();
+        return read(context);
+    });
 
     /// <exception cref="LogbookException">The store refused.</exception>
     public T Read<T>(Func<T> read)

@@ -64,6 +64,29 @@ public sealed class PhotoStoreTests : IDisposable
         Assert.Null(new PhotoStore(Path.Combine(_shelf.Folder, "bay"), shared).PathOf(_hash));
     }
 
+    /// <summary>What is only looked at need not be written anywhere else.</summary>
+    [Fact]
+    public void A_photo_of_another_bay_is_shown_while_the_shared_ones_take_nothing()
+    {
+        var shared = new Passing();
+        Assert.True(shared.Add(_hash, _picture).IsGood);
+        shared.IsFull = true;
+        Assert.Equal(_picture, File.ReadAllBytes(new PhotoStore(Path.Combine(_shelf.Folder, "bay"), shared).PathOf(_hash)!));
+    }
+
+    /// <summary>Under its name it would stand where the good one belongs, for all bays.</summary>
+    [Fact]
+    public void A_photo_that_the_disk_spoilt_is_not_given_to_the_others()
+    {
+        var (shared, folder) = (new Passing(), Path.Combine(_shelf.Folder, "bay"));
+        Assert.True(new PhotoStore(folder).Keep(_picture).IsGood);
+        File.WriteAllBytes(new PhotoStore(folder).PathOf(_hash)!, [.. _picture[..^1], 1]);
+        Assert.Contains(_hash, Assert.Single(new PhotoStore(folder, shared).Share().Faults).Place, StringComparison.Ordinal);
+        Assert.Empty(shared.All());
+        shared.IsAway = true;
+        Assert.Contains("away", Assert.Single(new PhotoStore(folder, shared).Share().Faults).Found, StringComparison.Ordinal);
+    }
+
     /// <summary>What is shared, in memory, and now and then out of reach.</summary>
     private sealed class Passing : ISharedPictures
     {
@@ -84,7 +107,7 @@ public sealed class PhotoStoreTests : IDisposable
             return Result<string>.Good(hash);
         }
 
-        public ValueList<string> All() => [.. _kept.Keys];
+        public ValueList<string> All() => IsAway ? throw new LogbookException(Away) : [.. _kept.Keys];
     }
 
     [Fact]

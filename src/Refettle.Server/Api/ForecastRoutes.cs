@@ -18,7 +18,7 @@ internal static class ForecastRoutes
     public static void Map(IEndpointRouteBuilder api) => api.MapPost("cars/{car}/forecast", (
             string car, HttpRequest request, Garage garage, TimelineTools tools, [FromServices] IAccessPlanner? planner, CancellationToken left) =>
             QuestionRoutes.MadeAsync<ForecastAsked, ShownForecast>(car, request, garage, planner, "There is no forecast for that",
-                (planning, history, asked) => Shown(Made(garage.Histories, history, asked, tools, planning, left)), left))
+                (planning, history, asked) => Shown(Made(garage.Histories(), history, asked, tools, planning, left)), left))
         .WithMetadata(new BodyLimit(QuestionRoutes.MostBytes));
 
     private static Result<ShownForecast> Shown(Result<CarForecast> made) =>

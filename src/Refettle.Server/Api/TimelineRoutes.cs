@@ -22,7 +22,7 @@ internal static class TimelineRoutes
     public static void Map(IEndpointRouteBuilder api) => api.MapPost("cars/{car}/timeline", (
             string car, HttpRequest request, Garage garage, TimelineTools tools, [FromServices] IAccessPlanner? planner, CancellationToken left) =>
             QuestionRoutes.MadeAsync<TimelineAsked, TimelineShown>(car, request, garage, planner, "There is no timeline for that",
-                (planning, history, asked) => Made(garage.Histories, history.Car, asked, tools, planning, left), left))
+                (planning, history, asked) => Made(garage.Histories(), history.Car, asked, tools, planning, left), left))
         .WithMetadata(new BodyLimit(QuestionRoutes.MostBytes));
 
     private static Result<TimelineShown> Made(IReadOnlyCollection<CarHistory> all, Car car, TimelineAsked asked, TimelineTools tools, IAccessPlanner planner, CancellationToken cancel)

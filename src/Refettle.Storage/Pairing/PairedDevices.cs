@@ -43,19 +43,17 @@ public sealed class PairedDevices
     });
 
     /// <summary>The device that has this token; null when none has, or not any more.</summary>
+    /// <exception cref="LogbookException">The store refused.</exception>
     public PairedDevice? Find(string token)
     {
         var hash = PairingCode.Hash(token);
-        using var context = _tables.Open();
-        return context.Devices.AsNoTracking().SingleOrDefault(row => row.TokenHash == hash) is { } found ? Of(found) : null;
+        return _tables.Ask(context => context.Devices.AsNoTracking().SingleOrDefault(row => row.TokenHash == hash) is { } found ? Of(found) : null);
     }
 
     /// <summary>All devices, the oldest first.</summary>
-    public ValueList<PairedDevice> All()
-    {
-        using var context = _tables.Open();
-        return context.Devices.AsNoTracking().OrderBy(row => row.Since).ThenBy(row => row.Id).AsEnumerable().Select(Of).ToValueList();
-    }
+    /// <exception cref="LogbookException">The store refused.</exception>
+    public ValueList<PairedDevice> All() =>
+        _tables.Ask(context => context.Devices.AsNoTracking().OrderBy(row => row.Since).ThenBy(row => row.Id).AsEnumerable().Select(Of).ToValueList());
 
     /// <summary>From now on this device is turned away. What it wrote stays.</summary>
     public Result<PairedDevice> Revoke(string id) => _tables.Run(context =>

@@ -21,9 +21,9 @@ public sealed class PostgresStore : IGarageStore
     private PostgresStore(string place, DbContextOptions<PostgresContext> options, string device, TimeProvider clock, RandomNumberGenerator random)
     {
         (Place, _options, _writer) = (place, options, new(device, clock, random));
-        _tables = new(() => new PostgresContext(options), problem => ServerFaults.Of(place, problem));
+        _tables = Tables();
         Devices = new(_tables, clock, random);
-        Pictures = new PostgresPictures(_tables);
+        Pictures = new PostgresPictures(Tables());
         Photos = new($"{Files}.photos", Pictures);
     }
 
@@ -71,7 +71,7 @@ public sealed class PostgresStore : IGarageStore
         }
     }
 
-    public ValueList<ShelfCar> Cars() => Reading(context =>
+    public ValueList<ShelfCar> Cars() => _tables.Ask(context =>
     {
         var last = context.Entries.GroupBy(row => row.Car).Select(car => new { Id = car.Key, Position = car.Max(row => row.Position) }).ToList();
         var names = context.Entries.AsNoTracking().Where(row => row.Kind == "car-opened" || row.Kind == "struck").OrderBy(row => row.Position)
@@ -79,7 +79,7 @@ public sealed class PostgresStore : IGarageStore
         return last.Select(car => new ShelfCar(car.Id, CarHistory.Of(car.Id, names[car.Id]).Car.Name, car.Position)).OrderBy(car => car.Id, StringComparer.Ordinal).ToValueList();
     });
 
-    public IEnumerable<KeptEntry> Read(string car, long after = 0) => Reading(context => context.Entries.AsNoTracking()
+    public IEnumerable<KeptEntry> Read(string car, long after = 0) => _tables.Ask(context => context.Entries.AsNoTracking()
         .Where(row => row.Car == car && row.Position > after).OrderBy(row => row.Position)
         .AsEnumerable().Select(row => new KeptEntry(row.Position, row.ToEntry())).ToList());
 
@@ -97,16 +97,13 @@ public sealed class PostgresStore : IGarageStore
         NpgsqlConnection.ClearPool((NpgsqlConnection)context.Database.GetDbConnection());
     }
 
+    /// <summary>What is written through one of these takes turns; a picture takes long and has its own.</summary>
+    private Transactions Tables() => new(() => new PostgresContext(_options), problem => ServerFaults.Of(Place, problem));
+
     private Result<T> Writing<T>(Func<LogbookContext, Result<T>> write) => _tables.Run(context =>
     {
         context.Database.ExecuteSql($"SELECT pg_advisory_xact_lock({WritersTurn})");
         return write(context);
-    });
-
-    private T Reading<T>(Func<LogbookContext, T> read) => _tables.Read(() =>
-    {
-        using var context = _tables.Open();
-        return read(context);
     });
 
     private static string Named(PostgresContext context, RandomNumberGenerator random)
