@@ -4,7 +4,7 @@ namespace Refettle.Coating;
 public static class MissingFigures
 {
     private static readonly FigureKind[] _always =
-        [FigureKind.PotLife, FigureKind.Handle, FigureKind.FullCure, FigureKind.LeastAir, FigureKind.MostAir, FigureKind.MostHumidity, FigureKind.DewMargin, FigureKind.WetFilm, FigureKind.DryFilm, FigureKind.Solids];
+        [FigureKind.PotLife, FigureKind.Handle, FigureKind.FullCure, FigureKind.At, FigureKind.LeastAir, FigureKind.MostAir, FigureKind.MostHumidity, FigureKind.DewMargin, FigureKind.WetFilm, FigureKind.DryFilm, FigureKind.Solids];
 
     /// <summary>Each with the words to look for on the data sheet.</summary>
     public static ValueList<MissingFigure> Of(CoatingProduct product)
@@ -30,6 +30,7 @@ public static class MissingFigures
         FigureKind.WetFilm => product.Figure(FigureKind.DryFilm) is not null && product.Figure(FigureKind.Solids) is not null,
         FigureKind.Solids or FigureKind.DryFilm => product.Figure(FigureKind.Coverage) is not null,
         FigureKind.PotLife => product.Mix == CoatingProduct.OnePack,
+        FigureKind.At => product.Figure(FigureKind.Handle) is null && product.Figure(FigureKind.FullCure) is null,
         _ => false,
     };
 }

@@ -15,7 +15,7 @@ internal static class SessionSheet
 
     private static IEnumerable<string> Steps(CoatingProduct product, ValueList<SprayedPart> parts)
     {
-        if (parts.Any(part => part.Stage == 0))
+        if (parts.Any(part => part is { Stage: 0, NotBefore: null, Late: null }))
             yield return "First coat: derust, dust off and degrease right before it; bare steel rusts again within hours (common practice, no source).";
         foreach (var late in parts.Where(part => part.Late is not null).GroupBy(part => part.Late))
             yield return $"Too late for {string.Join(", ", late.Select(part => part.Part))}, by the sheet of the coat before: {late.Key}";

@@ -21,6 +21,18 @@ public sealed class CoatingFactsTests
         Assert.Equal(7, more[1].SquareMetreCoats);
     }
 
+    /// <summary>Air of 16 °C at 60 % has its dew point at 8.2 °C (Magnus with 17.62 and 243.12 °C, WMO guide no. 8; worked out by hand): a part of 10 °C is less than the 3 K of ISO 12944-7
+    /// above it, one of the air's warmth is not.</summary>
+    [Theory]
+    [InlineData(null, false)]
+    [InlineData(10, true)]
+    public void A_part_colder_than_the_dew_point_is_told_of(int? surface, bool isTold)
+    {
+        var coating = Coatings.Car().Coating;
+        var doubts = CoatAir.Doubts(coating, new("epoxy", ["axle"], Coatings.Monday, 1, 16, 60, surface, []));
+        Assert.Equal(isTold, doubts.Count > 0);
+    }
+
     [Fact]
     public void Paint_for_coats_that_are_on_is_not_bought_again() =>
         Assert.Equal(2, PaintNeeds.Of(Coatings.Car(new CoatApplied(new("epoxy", ["axle"], Coatings.Monday, 1, null, null, null, []))).Coating)[0].SquareMetreCoats);

@@ -38,20 +38,13 @@ internal static class CoatVerb
     {
         var time = new Days(desk.Around, now.Car).NowHere;
         var due = DueCoats.Of(now.Car, time).Where(one => coat.Parts.Contains(one.Part)).ToValueList();
-        return new Reply(CoatingView.OfDue(due), new { car = now.Car.Id, coat, due }).With([.. Against(now.Car, coat), .. CoatTimes.Doubts(now.Car.Coating, time)]);
+        return new Reply(CoatingView.OfDue(due), new { car = now.Car.Id, coat, due }).With([.. CoatAir.Doubts(now.Car.Coating, coat), .. CoatTimes.Doubts(now.Car.Coating, time)]);
     });
-
-    /// <summary>A coat in air that the sheet forbids is recorded as it was, and told of.</summary>
-    private static List<Fault> Against(Car car, AppliedCoat coat) =>
-        coat is { Celsius: { } celsius, HumidityPercent: { } humidity }
-        && Refettle.Timeline.Spells.CoatingDays.Against(celsius, humidity, Refettle.Timeline.Spells.AirNeeds.Of(car.Coating.Product(coat.Product)!)) is { } damp
-            ? [new("coat", $"it was put on at {damp}", "Look at it when it has dried: haze, bloom, loose edges.") { Severity = Severity.Note }]
-            : [];
 
     private static Result<LocalDateTime> Moment(Days days, string? on, string? at)
     {
         var day = days.Day("--on", on ?? "today");
-        var time = at is null ? Result<LocalTime>.Good(on is null ? days.NowHere.TimeOfDay : LocalTime.Noon) : Days.Time("--at", at);
+        var time = at is null ? Result<LocalTime>.Good(day.IsGood && day.Value == days.NowHere.Date ? days.NowHere.TimeOfDay : LocalTime.Noon) : Days.Time("--at", at);
         return day.IsGood && time.IsGood ? Result<LocalDateTime>.Good(day.Value + new LocalTime(time.Value.Hour, time.Value.Minute)) : Result<LocalDateTime>.Bad([.. day.Faults, .. time.Faults]);
     }
 

@@ -11,11 +11,17 @@ public static class CoatingDays
         Air(calendar, day) is { } air ? Against(air.Celsius, air.Humidity, needs) : null;
 
     /// <summary>Why a product does not dry in this air, in words; null when it does.</summary>
-    /// <remarks>The part is taken to be as warm as the air. Dew-point margin after ISO 12944-7.</remarks>
-    public static string? Against(decimal celsius, decimal humidityPercent, AirNeeds needs)
+    /// <param name="celsius">Of the air; null when not read.</param>
+    /// <param name="humidityPercent">Null when not read.</param>
+    /// <param name="needs">What the product asks for.</param>
+    /// <param name="surfaceCelsius">Of the part; null takes it to be as warm as the air.</param>
+    /// <remarks>Dew-point margin after ISO 12944-7: of the surface.</remarks>
+    public static string? Against(decimal? celsius, decimal? humidityPercent, AirNeeds needs, decimal? surfaceCelsius = null)
     {
-        var margin = (double)celsius - DewPoint.Celsius((double)celsius, (double)humidityPercent / 100);
+        double? margin = celsius is { } air && humidityPercent is { } humidity
+            ? (double)(surfaceCelsius ?? air) - DewPoint.Celsius((double)air, (double)humidity / 100) : null;
         return celsius < needs.LeastCelsius ? $"{celsius:0.#} °C, it needs {needs.LeastCelsius:0.#} °C"
+            : surfaceCelsius < needs.LeastCelsius ? $"{surfaceCelsius:0.#} °C of the surface, it needs {needs.LeastCelsius:0.#} °C"
             : celsius > needs.MostCelsius ? $"{celsius:0.#} °C, it bears {needs.MostCelsius:0.#} °C"
             : humidityPercent >= needs.MostHumidityPercent ? $"{humidityPercent:0.#} % humidity, it needs less than {needs.MostHumidityPercent:0.#} %"
             : margin < (double)needs.MarginKelvin ? $"{margin:0.0} K above the dew point, {needs.MarginKelvin:0.#} K are needed"
