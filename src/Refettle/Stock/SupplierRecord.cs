@@ -12,11 +12,14 @@ public sealed record SupplierRecord(string Name, int Seen, OverrunBelief Belief)
     /// <summary>Worth two orders, and wide: a first order tells little. Middle and spread as <see cref="Lateness.OfDeliveries"/>.</summary>
     private static OverrunBelief Before(Lateness usual) => new(Math.Log(usual.Factor), 2, 4, 3 * usual.Sigma * usual.Sigma);
 
+    /// <summary>Whom it is like while nothing is known.</summary>
+    public string Usual { get; init; } = "deliveries";
+
     public Origin Origin => Seen == 0 ? Origin.CommonPractice : Origin.Measured;
 
     /// <summary>In words, with how much it rests on.</summary>
     public string Says => Seen == 0
-        ? $"{Name}: no promise seen yet; as deliveries usually are (common practice, no source)"
+        ? $"{Name}: no promise seen yet; as {Usual} usually are (common practice, no source)"
         : $"{Name}: half take more than {Belief.MiddleFactor:0.0#} times what is promised ({Seen} seen)";
 
     /// <summary>The record of a supplier of parts. An order that is overdue counts as if it came today, which flatters it.</summary>
@@ -34,7 +37,7 @@ public sealed record SupplierRecord(string Name, int Seen, OverrunBelief Belief)
         where work.To == shop && work.Promised is not null
         let last = !work.IsAway ? work.Lines.SelectMany(line => line.Back).Max(back => back.On) : work.Promised < today ? today : (DateOnly?)null
         where last is not null
-        select (Promised: Days(work.On, work.Promised!.Value), Took: Days(work.On, last.Value)));
+        select (Promised: Days(work.On, work.Promised!.Value), Took: Days(work.On, last.Value))) with { Usual = "outside shops" };
 
     /// <summary>The factor on promised days that is not exceeded with this probability, above 0 and below 1: Student's t on the logarithm.</summary>
     public double Factor(double probability)

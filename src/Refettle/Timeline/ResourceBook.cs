@@ -1,4 +1,3 @@
-using System.Globalization;
 using NodaTime;
 using Refettle.Timeline.Network;
 using Refettle.Timeline.Scheduling;
@@ -83,9 +82,13 @@ internal sealed class ResourceBook
         }), 0, int.MaxValue);
     }
 
+    /// <summary>What a resource is, in a sentence; most are called by what they are.</summary>
+    public static string Words(string id) => id.StartsWith("air ", StringComparison.Ordinal) ? $"air of {id["air ".Length..]}"
+        : id.StartsWith("not ", StringComparison.Ordinal) ? "days that are not ruled out" : id;
+
     private int OfAir(AirNeeds air)
     {
-        var name = string.Create(CultureInfo.InvariantCulture, $"air {air.LeastCelsius:0.#} to {air.MostCelsius:0.#} °C, {air.MostHumidityPercent:0.#} %, {air.MarginKelvin:0.#} K");
+        var name = $"air {air.Says}";
         if (_calendar.Climate.Count == 0 && !_place.ContainsKey(name))
             _notes.Add(Note("climate", "nothing is known of the air where paint dries: no day is ruled out", "Say it by month, refettle climate jan=12C/70%, or read it on the day, refettle climate today=14C/62%."));
         return Place(name, () => new(name, Plenty, CoatingDays.Open(_calendar, _clock, _horizon, air)));

@@ -34,7 +34,7 @@ public sealed class TimelinePlanner(IScheduler scheduler)
         bool IsShort(int place) => new FirstScheduler().Solve(new(projection.Unpressed with { Resources = resources.Select((one, i) => i == place ? one with { Open = null } : one).ToValueList() }), new(TimeSpan.FromSeconds(1)), null, cancel).Schedule is not null;
         var users = projection.Unpressed.Activities;
         return Enumerable.Range(0, resources.Count).Where(place => place != Projection.You && resources[place].Open is not null && IsShort(place))
-            .Select(place => $"too few days for {resources[place].Id}, which is needed for \"{projection.Tasks[Enumerable.Range(0, users.Count).Last(i => users[i].Demands[place] > 0)].Says}\"").ToValueList();
+            .Select(place => $"too few days for {ResourceBook.Words(resources[place].Id)}, which is needed for \"{projection.Tasks[Enumerable.Range(0, users.Count).Last(i => users[i].Demands[place] > 0)].Says}\"").ToValueList();
     }
 
     /// <summary>What others set cannot be kept: the timeline is made without, and says what comes too late.</summary>

@@ -38,7 +38,7 @@ internal static class ShelfVerbs
         var count = new Argument<int>("count") { Description = "Pieces; 0 when none are wanted any more." };
         return new Command("want", "New pieces for a part or joint go into the basket, whatever the plan uses up.") { thing, count }
             .Answers(desk, parsed => OpenShelf.With(desk, parsed, open => open.Record([new PiecesWanted(parsed.GetRequiredValue(thing), parsed.GetRequiredValue(count))],
-                $"{parsed.GetRequiredValue(count)} new wanted for {parsed.GetRequiredValue(thing)}: in the basket.")));
+                parsed.GetRequiredValue(count) == 0 ? $"No new pieces are wanted for {parsed.GetRequiredValue(thing)} any more." : $"{parsed.GetRequiredValue(count)} new wanted for {parsed.GetRequiredValue(thing)}: in the basket.")));
     }
 
     private static Command Fit(Desk desk)

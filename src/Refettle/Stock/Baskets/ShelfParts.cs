@@ -46,8 +46,12 @@ public static class ShelfParts
         var named = order.Promised is { } promised ? Math.Max(1, promised.DayNumber - order.On.DayNumber) : Supplies.UnpromisedDays;
         var numbers = order.Lines.Where(line => line.ToCome > 0).Select(line => $"{line.ToCome} × {shelf.NameOf(line.Line.Number) switch { "" => line.Line.Number, var name => name }}");
         var says = $"On the way from {order.Supplier}: {string.Join(", ", numbers)}; {(order.Promised is { } day ? $"promised {Day(day)}" : "no day promised")}, counted on for {Day(from)}";
-        return new($"{Identifier.From(order.Supplier)}.{order.On:yyyy-MM-dd}", says, order.Supplier, LocalDate.FromDateOnly(order.On), named, days, order.Promised is null ? Origin.Default : Origin.User);
+        return new($"{Identifier.From(order.Supplier)}.{order.On:yyyy-MM-dd}{(Before(shelf, order) is > 0 and var before ? $".{before + 1}" : "")}", says, order.Supplier, LocalDate.FromDateOnly(order.On), named, days, order.Promised is null ? Origin.Default : Origin.User);
     }
+
+    /// <summary>How many orders the same supplier got on the same day before it.</summary>
+    private static int Before(Shelf shelf, Order order) => shelf.Orders.TakeWhile(other => other.Id != order.Id)
+        .Count(other => other.On == order.On && Identifier.From(other.Supplier) == Identifier.From(order.Supplier));
 
     private static Consignment OfPurchase(Purchase purchase) => new(
         Identifier.From(purchase.Number), $"On the way: {purchase.Count} × {(purchase.Name.Length > 0 ? purchase.Name : purchase.Number)}{(purchase.Supplier is null ? "" : $", {purchase.Supplier}")}; to be ordered, {purchase.Days} days counted on",

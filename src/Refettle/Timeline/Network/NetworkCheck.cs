@@ -68,6 +68,7 @@ public static class NetworkCheck
     {
         var done = car.Done.ToHashSet();
         var ended = new HashSet<string>();
+        var standing = new CarStanding(car);
         foreach (var task in order)
         {
             ended.Add(task.Id);
@@ -75,7 +76,7 @@ public static class NetworkCheck
                 done.ExceptWith(task.Steps.Select(step => step.Fact));
             foreach (var closed in task.Kind == TaskKind.Try && task.Rungs.Count > 0 ? Closed(car with { Done = done.ToValueList() }, task, ended) : [])
                 yield return closed;
-            foreach (var unready in task.Kind == TaskKind.Strip ? Unready(new(car), task, ended) : [])
+            foreach (var unready in task.Kind == TaskKind.Strip ? Unready(standing, task, ended) : [])
                 yield return unready;
             if (task.Kind is TaskKind.Strip or TaskKind.Try)
                 done.UnionWith(task.Steps.Select(step => step.Fact));
