@@ -20,7 +20,7 @@ internal static class SinceOpen
 
     public static Option<string?> Take { get; } = new("--take") { Description = "Adds one of these offers as a maybe.", HelpName = "offer" };
 
-    public static bool IsAsked(ParseResult parsed) => parsed.GetResult(Asked) is { Implicit: false };
+    public static bool IsAsked(ParseResult parsed) => parsed.GetResult(Asked) is { Implicit: false } || parsed.GetValue(Take) is not null;
 
     public static Reply Answer(Desk desk, ParseResult parsed, OpenCar open) => Reply.To(Goals.Read(parsed.GetValue(Asked) ?? []), named => Reply.To(desk.SoundKits(), kits =>
     {
@@ -30,7 +30,7 @@ internal static class SinceOpen
         if (QuestionCheck.Of(open.Car, new() { Goals = goals }).Where(fault => fault.Severity == Severity.Error).ToList() is { Count: > 0 } faults)
             return Reply.Bad(faults);
         var answer = new SinceOpenPlanner(desk.Planner).Of(new() { Car = open.Car, Goals = goals, Kits = kits.Kits }, desk.Around.Interrupt);
-        return answer.Plan.Status == PlanStatus.Impossible ? new(PlanView.Of(answer.Plan), Forms.PlanForm.Of(answer.Plan)) { Code = ExitCode.Impossible }
+        return answer.Plan.Status == PlanStatus.Impossible ? new(PlanView.Of(answer.Plan), Forms.PlanForm.Of(answer.Plan)) { Code = desk.CodeOf(answer.Plan) }
             : parsed.GetValue(Take) is { } taken ? Add(desk, open, answer, taken)
             : new(SinceOpenView.Of(answer), new { car = open.Car.Id, goals, answer.Offers, notPriced = answer.Open });
     }));

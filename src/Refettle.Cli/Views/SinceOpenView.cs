@@ -11,7 +11,7 @@ internal static class SinceOpenView
     public static IRenderable Of(SinceOpenAnswer answer)
     {
         if (answer.Offers.Count == 0)
-            return new Text("Nothing is spared by doing more now.");
+            return new Text(answer.Told());
         var table = new Table { Border = TableBorder.None };
         table.AddColumns("Offer", "What", "Now", "Later", "Own work", "Why");
         foreach (var column in table.Columns.Skip(2).Take(3))
@@ -25,7 +25,7 @@ internal static class SinceOpenView
 
         return new Rows(
             new Text("Since it is open, with what opening destroys at your rate:"), table,
-            new Text($"Now: on top of what is opened anyway; later: by itself. Both are the least there is.{(answer.Open == 0 ? "" : $" {answer.Open} more were not priced in the time.")}"),
+            new Text($"Now: on top of what is opened anyway; later: by itself. {answer.Told()}"),
             new Text("Add one as a maybe: refettle scope --since-open --take OFFER."));
     }
 

@@ -22,7 +22,12 @@ public sealed record SinceOpenQuestion
 /// <param name="Plan">The least plan for what will be opened anyway.</param>
 /// <param name="Offers">Those first by which most time is saved.</param>
 /// <param name="Open">Things that were not priced because the search was ended.</param>
-public sealed record SinceOpenAnswer(Plan Plan, ValueList<Offer> Offers, int Open);
+public sealed record SinceOpenAnswer(Plan Plan, ValueList<Offer> Offers, int Open)
+{
+    /// <summary>How far the figures may be trusted, and what was not priced.</summary>
+    public string Told() => Offers.Count == 0 ? Open == 0 ? "Nothing is spared by doing more now." : $"Nothing found yet: {Open} were not priced in the time."
+        : $"{(Offers.All(offer => offer.Proven) ? "Both figures are the least there is." : "Both figures are the least there is, but for those not proven.")}{(Open == 0 ? "" : $" {Open} more were not priced in the time.")}";
+}
 
 /// <summary>Who speaks for an offer.</summary>
 public enum OfferSource
