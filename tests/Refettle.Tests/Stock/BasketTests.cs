@@ -76,6 +76,17 @@ public sealed class BasketTests
         Assert.Equal(asked.Count, BasketPlanner.Of(Shelf.Empty, asked.Concat(asked), Garage.Day(0), 0.8) is var basket ? basket.Lines.Count + basket.Unnumbered.Count : 0);
     }
 
+    /// <summary>Spares may be missing at the refit; what broke already may not.</summary>
+    [Fact]
+    public void What_broke_in_a_try_is_needed_whatever_spares_are_advised()
+    {
+        var history = SmallCar.After(new StepDone(Fact.Open("wheel-axle"), null, null), new Tried(new("wheel-axle", "pry", JointCondition.SnappedFlush, false, null)));
+        history = history with { Car = history.Car with { Structure = history.Car.Structure with { Joints = history.Car.Structure.Joints.Select(joint => joint.Id == "wheel-axle" ? joint with { Kind = JointKind.Clip, SingleUse = false, Count = 8 } : joint).ToValueList() } } };
+        var nothing = new Plan { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
+        var need = Assert.Single(PlanNeeds.Of(history, Shelf.Empty, nothing, [], null), one => one.Thing == "joint wheel-axle");
+        Assert.Equal((4, NeedReason.Destroyed), (need.Count, need.Reason));
+    }
+
     [Fact]
     public void A_verdict_to_replace_asks_for_the_part_until_one_is_fitted()
     {

@@ -68,8 +68,8 @@ public static class PlanNeeds
         if (joint.SingleUse)
             return joint.Kind is JointKind.Seal or JointKind.Bond ? need with { Reason = NeedReason.Seal, Says = "not fitted twice" } : need;
         var (spares, broken) = (Spares.For(shelf, joint, position?.Number, pieces, car.Settings), Math.Min(pieces, Broken(car, joint)));
-        if (broken >= spares.Count && broken > 0)
-            return need with { Count = broken, Reason = NeedReason.Destroyed, Says = "broken or spoilt when it was tried" };
+        if (broken > 0)
+            return need with { Count = Math.Max(broken, spares.Count), Reason = NeedReason.Destroyed, Says = $"{(broken < spares.Count ? $"{broken} " : "")}broken or spoilt when it was tried{(broken < spares.Count ? ", the others spares" : "")}" };
         return spares.Count == 0 ? null : need with { Count = spares.Count, Reason = NeedReason.MayBreak, Says = spares.Says };
     }
 
