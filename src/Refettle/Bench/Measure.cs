@@ -6,6 +6,9 @@ namespace Refettle.Bench;
 /// <summary>A number with its unit, as it was written: <c>48 N·m</c>, <c>3/8 in</c>.</summary>
 public readonly partial record struct Measure(double Value, Unit Unit)
 {
+    /// <summary>No number read is greater, so that in whatever unit it can be told exactly.</summary>
+    private const double Most = 1e15;
+
     /// <summary>The value in another unit of the same dimension.</summary>
     public double In(Unit unit) => Unit.To(unit, Value);
 
@@ -17,6 +20,8 @@ public readonly partial record struct Measure(double Value, Unit Unit)
         var match = Form().Match(text.Trim().Replace('−', '-'));
         if (!match.Success || Number(match) is not { } value || !double.IsFinite(value))
             return Bad(place, $"'{text}' is not a number with a unit", dimension);
+        if (Math.Abs(value) > Most)
+            return Bad(place, $"'{text}' is more than anything on a car", dimension);
         var word = match.Groups["unit"].Value;
         if (word.StartsWith(',') || word.StartsWith('/'))
             return Bad(place, $"'{text}' is not a number that is understood here", dimension, "Write a decimal point (48.5) or a fraction (3/8). ");

@@ -88,6 +88,7 @@ public sealed class UnitTests
     [InlineData("1/0 Nm", "not a number")]
     [InlineData("NaN Nm", "not a number")]
     [InlineData("1e999 Nm", "not a number")]
+    [InlineData("1e30 Nm", "more than anything")]
     [InlineData("48 mm", "length")]
     [InlineData("48 bananas", "bananas")]
     public void What_cannot_be_read_is_told(string text, string says)
