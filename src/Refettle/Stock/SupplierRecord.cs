@@ -32,12 +32,16 @@ public sealed record SupplierRecord(string Name, int Seen, OverrunBelief Belief)
         select (Promised: Days(order.On, order.FirstPromised!.Value), Took: Days(order.On, last.Value)));
 
     /// <summary>The record of an outside shop.</summary>
-    public static SupplierRecord OfShop(Shelf shelf, string shop, DateOnly today) => From(shop, Lateness.OfShops,
-        from work in shelf.Outside
-        where work.To == shop && work.Promised is not null
-        let last = !work.IsAway ? work.Lines.SelectMany(line => line.Back).Max(back => back.On) : work.Promised < today ? today : (DateOnly?)null
-        where last is not null
-        select (Promised: Days(work.On, work.Promised!.Value), Took: Days(work.On, last.Value))) with { Usual = "outside shops" };
+    public static SupplierRecord OfShop(Shelf shelf, string shop, DateOnly today)
+    {
+        var promises =
+            from work in shelf.Outside
+            where work.To == shop && work.Promised is not null
+            let last = !work.IsAway ? work.Lines.SelectMany(line => line.Back).Max(back => back.On) : work.Promised < today ? today : (DateOnly?)null
+            where last is not null
+            select (Promised: Days(work.On, work.Promised!.Value), Took: Days(work.On, last.Value));
+        return From(shop, Lateness.OfShops, promises) with { Usual = "outside shops" };
+    }
 
     /// <summary>The factor on promised days that is not exceeded with this probability, above 0 and below 1: Student's t on the logarithm.</summary>
     public double Factor(double probability)
