@@ -19,11 +19,19 @@ public sealed class PublishedProjectTests
     [InlineData("rcpsp_max", "ubo20", 15)]
     [InlineData("rcpsp_max", "j10", 20)]
     [InlineData("rcpsp_max", "j20", 30)]
-    public void The_finish_is_the_published_one(string collection, string set, int every)
+    public void The_finish_is_the_published_one(string collection, string set, int every) =>
+        Compare(collection, set, (_, place) => place % every == 2);
+
+    /// <summary>Two activities of it must start together, and others follow them.</summary>
+    [SharedDataTheory]
+    [InlineData("j20", "psp119.sch")]
+    public void What_starts_together_is_placed_before_what_follows_it(string set, string instance) => Compare("rcpsp_max", set, (name, _) => name == instance);
+
+    private static void Compare(string collection, string set, Func<string, int, bool> isTaken)
     {
         var rows = SharedData.Read(collection, "best_known.csv").Split('\n').Select(line => line.Split(',')).ToList();
         int Column(string name) => Array.IndexOf(rows[0], name);
-        var instances = rows.Where(row => row[0] == set).Where((_, place) => place % every == 2).ToList();
+        var instances = rows.Where(row => row[0] == set).Where((row, place) => isTaken(row[1], place)).ToList();
         Assert.NotEmpty(instances);
         foreach (var row in instances)
         {

@@ -33,13 +33,18 @@ internal sealed class Cycles
     public bool Share(int one, int other) => _cycle[one] >= 0 && _cycle[one] == _cycle[other];
 
     /// <summary>Takes, again and again, an activity with nothing left before it. Inside a cycle only lags of 0 or more count, and where
-    /// these go in a circle too it is cut anywhere.</summary>
+    /// these go in a circle too it is cut, but only where nothing outside the cycle is left before it: what is placed before it without
+    /// an upper end towards it would never be put back.</summary>
     private int[][] Place(Network network)
     {
-        var counts = new int[network.Count];
+        var (counts, outside) = (new int[network.Count], new int[network.Count]);
         var binding = network.Arcs.Where(arc => arc.From != arc.To && (!Share(arc.From, arc.To) || arc.StartToStart(network.Duration) >= 0)).ToList();
         foreach (var arc in binding)
+        {
             counts[arc.To]++;
+            outside[arc.To] += Share(arc.From, arc.To) ? 0 : 1;
+        }
+
         var after = binding.ToLookup(arc => arc.From, arc => arc.To);
         var place = new int[network.Count];
         Array.Fill(place, -1);
@@ -47,12 +52,13 @@ internal sealed class Cycles
         for (var placed = 0; placed < network.Count; placed++)
         {
             if (ready.Count == 0)
-                ready.Enqueue(Enumerable.Range(0, network.Count).Where(i => place[i] < 0).MinBy(i => counts[i]));
+                ready.Enqueue(Enumerable.Range(0, network.Count).Where(i => place[i] < 0 && outside[i] == 0).MinBy(i => counts[i]));
             var next = ready.Dequeue();
             place[next] = placed;
             Order[placed] = next;
             foreach (var to in after[next])
             {
+                outside[to] -= Share(next, to) ? 0 : 1;
                 if (--counts[to] == 0 && place[to] < 0)
                     ready.Enqueue(to);
             }
