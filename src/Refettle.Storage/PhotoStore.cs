@@ -1,6 +1,4 @@
 using System.Collections.Concurrent;
-using System.Security.Cryptography;
-using Refettle.Imaging;
 using Refettle.Logbook;
 
 namespace Refettle.Storage;
@@ -11,9 +9,9 @@ namespace Refettle.Storage;
 public sealed record PhotoProgress(long Received, bool Kept);
 
 /// <summary>Pictures beside a logbook, each in a file named by the SHA-256 of its bytes: never changed, never written twice.</summary>
-/// <remarks>A picture arrives in pieces, in a file of its own until it is whole and right; then it is flushed to the disk, renamed, and the
-/// folders flushed up to the one in which the pictures' own folder has its name. Whatever happens before that, the piece that is here can be added to or begun anew. Where machines share their pictures it counts
-/// as kept only once it is among the shared ones; one that another machine brought is fetched when it is asked for.</remarks>
+/// <remarks>A picture arrives in pieces. Whatever happens before it is whole, the piece that is here can be added to or begun anew. Where
+/// machines share their pictures it counts as kept only once it is among the shared ones; one that another machine brought is fetched when
+/// it is asked for.</remarks>
 /// <param name="shared">Null where this machine has the store for itself.</param>
 public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
 {
@@ -21,6 +19,7 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
     public const long MostBytes = 40_000_000;
 
     private readonly ConcurrentDictionary<string, Lock> _locks = new();
+    private readonly PictureFolder _own = new(folder);
 
     public string Folder => folder;
 
@@ -29,19 +28,15 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
 
     /// <summary>Where a picture is; null when it is not here, or not whole yet.</summary>
     /// <exception cref="LogbookException">It is not on this machine, and the shared ones cannot be asked.</exception>
-    public string? PathOf(string hash) => ContentHash.IsValid(hash) && (File.Exists(Whole(hash)) || IsFetched(hash)) ? Whole(hash) : null;
+    public string? PathOf(string hash) => ContentHash.IsValid(hash) && (_own.Has(hash) || IsFetched(hash)) ? _own.Whole(hash) : null;
 
     /// <summary>The hashes of all pictures that are here or shared.</summary>
     /// <exception cref="LogbookException">The shared ones cannot be asked.</exception>
-    public IEnumerable<string> All() => shared is null ? Own() : Own().Union(shared.All());
-
-    private IEnumerable<string> Own() => Directory.Exists(folder)
-        ? Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Select(Path.GetFileName).OfType<string>().Where(ContentHash.IsValid)
-        : [];
+    public IEnumerable<string> All() => shared is null ? _own.All() : _own.All().Union(shared.All());
 
     public PhotoProgress Progress(string hash) => PathOf(hash) is { } path
         ? new(new FileInfo(path).Length, true)
-        : new(File.Exists(Partial(hash)) ? new FileInfo(Partial(hash)).Length : 0, false);
+        : new(_own.Arrived(hash), false);
 
     /// <summary>Takes a piece of a picture. Sending a piece again does no harm; a piece that does not join what is here is not taken, and
     /// the answer says where to go on.</summary>
@@ -58,7 +53,7 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
                 var here = Progress(hash);
                 if (here.Kept || from > here.Received)
                     return Result<PhotoProgress>.Good(here);
-                var length = Write(hash, from, piece);
+                var length = _own.Write(hash, from, piece);
                 return length < of ? Result<PhotoProgress>.Good(new(length, false)) : Finish(hash, of);
             }
             catch (Exception problem) when (DiskFaults.IsOfDisk(problem))
@@ -75,11 +70,11 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
         try
         {
             var faults = new List<Fault>();
-            var alone = shared is null ? [] : Own().Except(shared.All()).ToList();
+            var alone = shared is null ? [] : _own.All().Except(shared.All()).ToList();
             foreach (var hash in alone)
             {
-                var bytes = File.ReadAllBytes(Whole(hash));
-                faults.AddRange(Refused(hash, bytes, bytes.LongLength) is { } spoilt ? [spoilt] : shared!.Add(hash, bytes).Faults);
+                var bytes = File.ReadAllBytes(_own.Whole(hash));
+                faults.AddRange(PictureFolder.Refused(hash, bytes, bytes.LongLength) is { } spoilt ? [spoilt] : shared!.Add(hash, bytes).Faults);
             }
 
             return faults.Count > 0 ? Result<int>.Bad(faults) : Result<int>.Good(alone.Count);
@@ -109,7 +104,7 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
         {
             try
             {
-                var bytes = File.ReadAllBytes(Whole(hash));
+                var bytes = File.ReadAllBytes(_own.Whole(hash));
                 var kept = other.Receive(hash, 0, bytes.Length, bytes);
                 faults.AddRange(kept.Faults);
             }
@@ -129,14 +124,13 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
             return false;
         lock (_locks.GetOrAdd(hash, _ => new()))
         {
-            if (File.Exists(Whole(hash)))
+            if (_own.Has(hash))
                 return true;
-            if (File.Exists(Partial(hash)))
-                File.Delete(Partial(hash));
-            Write(hash, 0, bytes);
-            if (!Checked(hash, bytes.LongLength).IsGood)
+            _own.Forget(hash);
+            _own.Write(hash, 0, bytes);
+            if (!_own.Checked(hash, bytes.LongLength).IsGood)
                 return false;
-            Named(hash);
+            _own.Settle(hash);
             return true;
         }
     }
@@ -152,64 +146,14 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
             : null;
     }
 
-    private long Write(string hash, long from, ReadOnlySpan<byte> piece)
-    {
-        Directory.CreateDirectory(Path.GetDirectoryName(Partial(hash))!);
-        using var file = new FileStream(Partial(hash), FileMode.OpenOrCreate, FileAccess.Write, FileShare.None);
-        file.Position = from;
-        file.Write(piece);
-        return file.Length;
-    }
-
     private Result<PhotoProgress> Finish(string hash, long of)
     {
-        var whole = Checked(hash, of);
+        var whole = _own.Checked(hash, of);
         if (!whole.IsGood)
             return Result<PhotoProgress>.Bad(whole.Faults);
         if (shared?.Add(hash, whole.Value) is { IsGood: false } refused)
             return Result<PhotoProgress>.Bad(refused.Faults);
-        Named(hash);
+        _own.Settle(hash);
         return Result<PhotoProgress>.Good(new(of, true));
     }
-
-    /// <summary>All that arrived, once it is right and on the disk; what is not right is thrown away.</summary>
-    private Result<byte[]> Checked(string hash, long of)
-    {
-        var bytes = File.ReadAllBytes(Partial(hash));
-        if (Refused(hash, bytes, of) is { } fault)
-        {
-            File.Delete(Partial(hash));
-            return Result<byte[]>.Bad(fault);
-        }
-
-        using var file = new FileStream(Partial(hash), FileMode.Open, FileAccess.ReadWrite, FileShare.None);
-        file.Flush(flushToDisk: true);
-        return Result<byte[]>.Good(bytes);
-    }
-
-    /// <summary>Gives it its name, and that a place on the disk.</summary>
-    private void Named(string hash)
-    {
-        Directory.CreateDirectory(Path.GetDirectoryName(Whole(hash))!);
-        File.Move(Partial(hash), Whole(hash), overwrite: true);
-        foreach (var name in new[] { Path.GetDirectoryName(Whole(hash))!, folder, Path.GetDirectoryName(Path.GetFullPath(folder))! })
-            FolderSync.Flush(name);
-    }
-
-    /// <summary>What carries more than the picture, such as the place where it was taken, is not kept, whoever sends it.</summary>
-    private static Fault? Refused(string hash, byte[] bytes, long of)
-    {
-        if (bytes.LongLength != of || Convert.ToHexStringLower(SHA256.HashData(bytes)) != hash)
-            return new($"photo {hash}", "what arrived has another hash", "It was damaged on the way; send it again from the beginning.");
-        var plain = PictureFile.Plain(bytes);
-        if (!plain.IsGood)
-            return plain.Faults[0] with { Place = $"photo {hash}" };
-        return plain.Value.AsSpan().SequenceEqual(bytes)
-            ? null
-            : new($"photo {hash}", "it carries more than the picture (place, camera, a film)", "Take that out before it is sent.");
-    }
-
-    private string Whole(string hash) => Path.Combine(folder, hash[..2], hash);
-
-    private string Partial(string hash) => Path.Combine(folder, "arriving", hash + ".part");
 }
