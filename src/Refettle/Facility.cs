@@ -30,6 +30,12 @@ public sealed record Facility
     /// <summary>How many there are, 1 or more.</summary>
     public int Count { get; init; } = 1;
 
+    /// <summary>How many pieces can hang or lie in each of a spray corner at one time, as its owner says; null when not said.</summary>
+    public int? MostPieces { get; init; }
+
+    /// <summary>How much area fits into each of a spray corner at one time, as its owner says; null when not said.</summary>
+    public decimal? MostSquareMetres { get; init; }
+
     /// <summary>The first day it is there; null for always.</summary>
     public LocalDate? From { get; init; }
 

@@ -17,6 +17,7 @@ internal static class CoatingNotes
             parts.Count > 0 && occasions.Any(one => one.Air is not null) ? new("climate", "the air is that of your hours there; nights are colder, and a coat takes longer then", "Read the coat before you go on: the sheet's word and your finger nail count, not the plan.") : null,
             on.Count > 0 ? new("parts", $"{string.Join(", ", on)}: still on the car, planned as though off and bare already", "Ask again once they are off, or with --from.") : null,
         }.OfType<Fault>()
+            .Concat(SprayRoom.Notes(car, parts))
             .Concat(parts.SelectMany(part => part.Strange.Select(coat => new Fault($"part {part.Part}", $"{coat.Product} of {DayWords.Moment(coat.At)} has no place in {part.System.Name} there and is not counted", "Strike the entry, or give the part another system."))))
             .Concat(used.Where(product => product.Recoat.Any(row => row is { ClosesHours: null, HasNoEnd: false })).Select(product => new Fault($"product {product.Id}", "its longest time to the next coat is not entered: no end is kept to", "Look it up: recoat=16h..7d@20C, or recoat=16h..open@20C.")))
             .Select(fault => fault with { Severity = Severity.Note }).ToValueList();

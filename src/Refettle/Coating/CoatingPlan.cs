@@ -4,7 +4,7 @@ namespace Refettle.Coating;
 
 /// <summary>Which coats go on when, and what each session asks for.</summary>
 /// <param name="Sessions">In the order of time.</param>
-/// <param name="Unplanned">Parts that no occasion is left for, or whose data sheet is not entered far enough.</param>
+/// <param name="Unplanned">Parts that no occasion or no room is left for, or whose data sheet is not entered far enough.</param>
 /// <param name="AtLeast">No plan for the planned parts has fewer sessions.</param>
 /// <param name="Notes">What was assumed.</param>
 public sealed record CoatingPlan(ValueList<SpraySession> Sessions, ValueList<UnplannedCoat> Unplanned, int AtLeast, ValueList<Fault> Notes)

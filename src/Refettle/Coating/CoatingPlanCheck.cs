@@ -22,6 +22,15 @@ public static class CoatingPlanCheck
                 yield return $"{session.Product} {session.At}: a caution or a mask is missing";
         }
 
+        foreach (var time in plan.Sessions.GroupBy(session => session.At))
+        {
+            var here = time.SelectMany(session => session.Parts.Select(part => part.Part)).ToList();
+            var (pieces, area) = (here.Sum(part => question.Car.Structure.Parts.First(one => one.Id == part).Count), here.Sum(part => coating.Parts.First(one => one.Part == part).SquareMetres ?? 0));
+            var corners = question.Car.Calendar.Facilities.Where(one => one.Kind == FacilityKind.SprayCorner).ToList();
+            if (corners.Count > 0 && ((corners.All(one => one.MostPieces > 0) && pieces > corners.Sum(one => one.MostPieces * one.Count)) || (corners.All(one => one.MostSquareMetres > 0) && area > corners.Sum(one => one.MostSquareMetres * one.Count))))
+                yield return $"{time.Key}: {pieces} pieces and {area} m² are more than fits into the spray corner";
+        }
+
         foreach (var part in PartProgress.All(coating).Where(part => !part.IsDone))
         {
             var coats = plan.Sessions.SelectMany(session => session.Parts.Where(one => one.Part == part.Part).Select(one => (session.Product, session.At, one.Stage, one.Coats, one.Late))).OrderBy(coat => coat.At).ToList();

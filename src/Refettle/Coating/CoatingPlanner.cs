@@ -19,11 +19,11 @@ public static class CoatingPlanner
         var parts = PartProgress.All(question.Car.Coating).Where(part => !part.IsDone).ToList();
         var unplanned = parts.Select(part => Obstacles.Unsaid(book, part)).OfType<UnplannedCoat>().ToList();
         var rows = book.Rows(parts.Where(part => unplanned.All(one => one.Part != part.Part)));
-        var answer = SessionPlanner.Plan(new(book.Occasions.Count, rows.Select(row => row.Row).ToValueList()));
+        var answer = SessionPlanner.Plan(new(book.Occasions.Count, rows.Select(row => row.Row).ToValueList()) { Room = book.Room });
         for (var i = 0; i < rows.Count; i++)
         {
             if (answer.Stuck[i] is { } coat)
-                unplanned.AddRange(rows[i].Parts.Select(part => Obstacles.Stuck(book, question, part, coat)));
+                unplanned.AddRange(rows[i].Parts.Select(part => answer.NoRoom.Contains(i) ? Obstacles.NoRoom(book, question, part) : Obstacles.Stuck(book, question, part, coat)));
         }
 
         return new(Sessions(question, book, rows, answer), unplanned.OrderBy(one => one.Part, StringComparer.Ordinal).ToValueList(), answer.AtLeast, CoatingNotes.Of(question, parts, book.Occasions));

@@ -30,5 +30,14 @@ internal static class Obstacles
             : new(part.Part, stage, product, $"until {DayWords.Day(last)} no spell with fit air lies in the window after the coat before", "Add a spell nearer to the coat before, warm and dry the place, or look further ahead (--days).");
     }
 
+    /// <summary>The part could be planned alone.</summary>
+    public static UnplannedCoat NoRoom(RowBook book, CoatingQuestion question, PartProgress part)
+    {
+        var (load, (stage, product, _)) = (SprayRoom.Load(question.Car, part.Part), part.ToCome.First());
+        return book.Room.Holds(load)
+            ? new(part.Part, stage, product, $"no room was found for it beside the other parts until {DayWords.Day(question.From.Date.PlusDays(question.Days))}: {SprayRoom.Words(book.Room)} fit into the spray corner at one time", "Add spells, look further ahead (--days), or make room (refettle facility add).")
+            : new(part.Part, stage, product, $"it is more than fits into the spray corner at one time: {SprayRoom.Words(new(load.Pieces, load.SquareMetres))}, and {SprayRoom.Words(book.Room)} fit in", "Enter more room (refettle facility add), or coat it by hand and enter the coats (refettle coat).");
+    }
+
     private static string Words(RecoatSpan span) => $"from {DayWords.Moment(span.Opens)}{(span.Closes is { } closes ? $" to {DayWords.Moment(closes)}" : "")}";
 }

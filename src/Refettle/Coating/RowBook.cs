@@ -14,9 +14,12 @@ internal sealed class RowBook(CoatingQuestion question)
 
     public CoatingProduct Product(string id) => question.Car.Coating.Product(id)!;
 
-    /// <summary>The rows, each with its parts.</summary>
+    public SessionRoom Room { get; } = SprayRoom.Of(question.Car.Calendar);
+
+    /// <summary>The rows, each with its parts; where room is limited each part is a row of its own, those that are begun first.</summary>
     public List<(ValueList<PartProgress> Parts, CoatRow Row)> Rows(IEnumerable<PartProgress> parts) =>
-        [.. parts.GroupBy(part => (part.Last?.At, part.Last?.Product, part.Last?.Celsius, part.ToCome.ToValueList()))
+        [.. parts.OrderBy(part => !Room.IsEndless && part.Last is null)
+            .GroupBy(part => (part.Last?.At, part.Last?.Product, part.Last?.Celsius, part.ToCome.ToValueList(), Room.IsEndless ? null : part.Part))
             .Select(alike => (alike.ToValueList(), Row(alike.First())))];
 
     /// <summary>The window after the last coat that is on; null when none is on, or when the sheet's times are not entered.</summary>
@@ -32,7 +35,10 @@ internal sealed class RowBook(CoatingQuestion question)
 
     private CoatRow Row(PartProgress part) => new(part.ToCome
         .Select((coat, i) => new CoatToCome(coat.Product, i == 0 ? First(part, coat.Product) : May(coat.Product), i == 0 ? [] : After(part.ToCome.ElementAt(i - 1).Product)))
-        .ToValueList());
+        .ToValueList())
+    {
+        Load = Room.IsEndless ? default : SprayRoom.Load(question.Car, part.Part),
+    };
 
     /// <summary>What is late is free again once it is abraded.</summary>
     private ValueList<int> First(PartProgress part, string product) => Since(part) is not { } span || IsLate(part) ? May(product)

@@ -55,7 +55,13 @@ public static class CalendarWords
             (null, { } until) => $", until {DayWords.Day(until)}",
             ({ } from, { } until) => $", {DayWords.Day(from)} to {DayWords.Day(until)}",
         };
-        return $"{facility.Name} ({kind}{(facility.Count > 1 ? $", {facility.Count} of them" : "")}{days})";
+        return $"{facility.Name} ({kind}{(facility.Count > 1 ? $", {facility.Count} of them" : "")}{Room(facility)}{days})";
+    }
+
+    private static string Room(Facility facility)
+    {
+        var fits = new[] { facility.MostPieces is { } pieces ? pieces == 1 ? "1 piece" : $"{pieces} pieces" : null, facility.MostSquareMetres is { } area ? $"{area:0.##} m²" : null }.OfType<string>().ToList();
+        return fits.Count == 0 ? "" : $", {string.Join(" and ", fits)} fit in at one time";
     }
 
     private static string? OfTask(Happening? happening) => happening switch

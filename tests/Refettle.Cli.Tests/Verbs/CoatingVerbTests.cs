@@ -41,6 +41,16 @@ public sealed class CoatingVerbTests
     }
 
     [Fact]
+    public void What_fits_into_the_spray_corner_is_said_and_kept_to()
+    {
+        using var bench = Described();
+        Assert.Contains("1 piece and 4 m² fit in at one time", bench.Out("facility", "add", "corner", "--kind", "spray-corner", "--pieces", "1", "--area", "4m2"), StringComparison.Ordinal);
+        Assert.Contains("4 sessions, fewer will not do", bench.Out("coating", "plan"), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Faults, bench.Run("facility", "add", "table", "--kind", "bench", "--pieces", "3"));
+        Assert.Contains("no spray corner", bench.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_coat_that_is_on_is_due_for_the_next_and_bad_air_is_told_of()
     {
         using var bench = Described();

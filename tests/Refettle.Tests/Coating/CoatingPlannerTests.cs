@@ -20,6 +20,50 @@ public sealed class CoatingPlannerTests
         Assert.True(plan.IsProven);
     }
 
+    /// <summary>Axle and tank are alike and go together, unless only one of them fits in at one time. The tank of 2 m² does not fit into 1.8 m² at all.</summary>
+    [Theory]
+    [InlineData(2, null, 2, 0)]
+    [InlineData(1, null, 4, 0)]
+    [InlineData(null, 3.5, 2, 0)]
+    [InlineData(null, 3.4, 4, 0)]
+    [InlineData(null, 1.8, 2, 1)]
+    public void No_more_goes_on_at_one_time_than_fits_into_the_spray_corner(int? pieces, double? area, int sessions, int unplanned)
+    {
+        var car = Coatings.Car(new FacilityAdded(new() { Id = "corner", Name = "Corner", Kind = FacilityKind.SprayCorner, MostPieces = pieces, MostSquareMetres = (decimal?)area }));
+        var plan = Coatings.Plan(car);
+        Assert.Equal((sessions, unplanned), (plan.Sessions.Count, plan.Unplanned.Count));
+        Assert.All(plan.Unplanned, one => Assert.Contains("1.8 m² fit in", one.Why, StringComparison.Ordinal));
+        Assert.Contains(plan.Notes, note => note.Place == "spray corner" && note.Found.Contains("your word for Corner", StringComparison.Ordinal));
+        Assert.Contains(Coatings.Plan(Coatings.Car()).Notes, note => note.Place == "spray corner" && note.Found.Contains("not entered", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_finds_no_room_beside_the_others_is_told_of_and_what_is_begun_goes_first()
+    {
+        Happening[] more =
+        [
+            new FacilityAdded(new() { Id = "corner", Name = "Corner", Kind = FacilityKind.SprayCorner, MostPieces = 1 }),
+            new SpellAdded(new() { Id = "one", First = new(2027, 3, 2), From = new(9, 0), Until = new(10, 0), Repeats = new(Rhythm.Daily, 40, []) }),
+            new SpellAdded(new() { Id = "other", First = new(2027, 3, 3), From = new(9, 0), Until = new(10, 0), Repeats = new(Rhythm.Daily, 40, []) }),
+            new CoatApplied(new("epoxy", ["tank"], new(2027, 2, 28, 15, 0), 1, 20, 60, null, [])),
+        ];
+        var plan = Coatings.Plan(Coatings.Car(more));
+        Assert.Equal(["tank"], plan.Sessions.SelectMany(session => session.Parts.Select(part => part.Part)));
+        Assert.Contains("no room was found for it", Assert.Single(plan.Unplanned, one => one.Part == "axle").Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_check_sees_more_parts_at_one_time_than_fit_in()
+    {
+        var car = Coatings.Car();
+        var plan = CoatingPlanner.Plan(new(car, Coatings.Monday, 30)).Value;
+        Facility Corner(int? pieces, decimal? area) => new() { Id = "corner", Name = "Corner", Kind = FacilityKind.SprayCorner, Count = 2, MostPieces = pieces, MostSquareMetres = area };
+        bool IsSound(Facility corner) => !CoatingPlanCheck.Of(new(car with { Calendar = car.Calendar with { Facilities = [corner] } }, Coatings.Monday, 30), plan).Any();
+        Assert.True(IsSound(Corner(1, 1.75m)));
+        Assert.False(IsSound(Corner(null, 1.7m)));
+        Assert.False(IsSound(Corner(1, null) with { Count = 1 }));
+    }
+
     /// <summary>The axle was primed on Friday, the tank is bare: one top coat serves both, before the axle's seven days are over.</summary>
     [Fact]
     public void A_coat_that_is_on_counts_with_its_own_time()

@@ -20,12 +20,45 @@ internal static class RandomSessions
         select new CoatRow(coats.Select((coat, i) => i == 0 ? coat with { After = [] } : coat).ToValueList());
 
     /// <summary>Every choice of every row, tried one after the other.</summary>
-    /// <returns>The fewest sessions and the earliest end among them; null when no row can be kept.</returns>
+    /// <returns>The fewest sessions and the earliest end among them; null when no row can be kept, or not all together.</returns>
     public static (int Sessions, int End)? BruteForce(SessionQuestion question)
     {
         var rows = question.Rows.Where(row => Choices(row).Any()).ToList();
         var plans = rows.Aggregate<CoatRow, IEnumerable<int[][]>>([[]], (plans, row) => plans.SelectMany(plan => Choices(row).Select(choice => (int[][])[.. plan, choice])));
-        return rows.Count == 0 ? null : plans.Min(plan => (rows.SelectMany((row, i) => row.Coats.Select((coat, j) => (coat.Product, plan[i][j]))).Distinct().Count(), plan.Max(row => row[^1])));
+        return rows.Count == 0 ? null : plans.Where(plan => Fits(question.Room, rows, plan))
+            .Min(plan => ((int, int)?)(rows.SelectMany((row, i) => row.Coats.Select((coat, j) => (coat.Product, plan[i][j]))).Distinct().Count(), plan.Max(row => row[^1])));
+    }
+
+    /// <summary>The same questions with room for 1 to 4 pieces, sometimes also for 2 to 5 m², and rows of 1 or 2 pieces and 0 to 2.5 m².</summary>
+    public static Gen<SessionQuestion> Crowded { get; } =
+        from question in Gen
+        from pieces in CsCheck.Gen.Int[1, 4]
+        from area in CsCheck.Gen.Int[2, 9]
+        from loads in CsCheck.Gen.Select(CsCheck.Gen.Int[1, 2], CsCheck.Gen.Int[0, 5]).Array[3]
+        select question with
+        {
+            Room = new(pieces, area < 6 ? area : null),
+            Rows = question.Rows.Select((row, i) => row with { Load = new(loads[i].Item1, loads[i].Item2 / 2m) }).ToValueList(),
+        };
+
+    /// <summary>The places of the rows that can be kept, taken one after the other in their order, each that some plan has room for beside those before; all where that can be.</summary>
+    public static ValueList<int> Fitting(SessionQuestion question) => Enumerable.Range(0, question.Rows.Count).Where(i => Choices(question.Rows[i]).Any())
+        .Aggregate(new List<int>(), (kept, i) => BruteForce(Only(question, [.. kept, i])) is null ? kept : [.. kept, i]).ToValueList();
+
+    public static SessionQuestion Only(SessionQuestion question, IEnumerable<int> rows) => question with { Rows = rows.Select(i => question.Rows[i]).ToValueList() };
+
+    private static bool Fits(SessionRoom room, List<CoatRow> rows, int[][] plan)
+    {
+        for (var occasion = 0; occasion < 6; occasion++)
+        {
+            var (pieces, area) = (0, 0m);
+            for (var i = 0; i < rows.Count; i++)
+                (pieces, area) = plan[i].Contains(occasion) ? (pieces + rows[i].Load.Pieces, area + rows[i].Load.SquareMetres) : (pieces, area);
+            if (pieces > (room.Pieces ?? int.MaxValue) || area > (room.SquareMetres ?? decimal.MaxValue))
+                return false;
+        }
+
+        return true;
     }
 
     public static IEnumerable<int[]> Choices(CoatRow row) => row.Coats.Aggregate<CoatToCome, IEnumerable<int[]>>([[]], (choices, coat) => choices

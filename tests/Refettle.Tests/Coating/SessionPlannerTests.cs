@@ -16,6 +16,31 @@ public sealed class SessionPlannerTests
         Assert.Equal(question.Rows.Select(row => RandomSessions.Choices(row).Any()), answer.Stuck.Select(stuck => stuck is null));
     }, iter: 1500);
 
+    /// <summary>The same where only so much goes on at one time: which rows are planned, with how few sessions, until when.</summary>
+    [Fact]
+    public void With_little_room_no_plan_has_fewer_sessions_and_no_row_is_left_out_that_had_room() => RandomSessions.Crowded.Sample(question =>
+    {
+        var answer = SessionPlanner.Plan(question);
+        Assert.Empty(SessionCheck.Of(question, answer));
+        var fitting = RandomSessions.Fitting(question);
+        Assert.Equal(fitting, Enumerable.Range(0, question.Rows.Count).Where(i => answer.Stuck[i] is null).ToValueList());
+        Assert.Equal(RandomSessions.BruteForce(RandomSessions.Only(question, fitting)) ?? (0, -1), (answer.Sessions, answer.Rows.Max(row => row.Count == 0 ? -1 : row[row.Count - 1])));
+        Assert.True(answer.IsProven);
+        Assert.All(answer.NoRoom, i => Assert.True(RandomSessions.Choices(question.Rows[i]).Any() && answer.Stuck[i] == 0));
+    }, iter: 3000);
+
+    /// <summary>A garage's whole load: 24 parts of one or two pieces in two coats, 5 pieces at a time, 40 evenings. 36 pieces take 8 sessions of each product at least.</summary>
+    [Fact]
+    public void A_whole_car_in_a_small_corner_is_planned_with_as_few_sessions_as_its_pieces_take()
+    {
+        ValueList<int> evenings = [.. Enumerable.Range(0, 40)];
+        ValueList<ValueList<int>> after = [.. evenings.Select(before => evenings.Where(one => one - before is >= 1 and <= 7).ToValueList())];
+        var question = new SessionQuestion(40, [.. Enumerable.Range(0, 24).Select(i => new CoatRow([new("epoxy", evenings, []), new("top", evenings, after)]) { Load = new(1 + i % 2, 0.3m) })]) { Room = new(5, null) };
+        var answer = SessionPlanner.Plan(question);
+        Assert.Empty(SessionCheck.Of(question, answer));
+        Assert.Equal((16, 16, 0), (answer.Sessions, answer.AtLeast, answer.NoRoom.Count));
+    }
+
     /// <summary>One coat each and windows without gaps: the fewest points that stab all intervals are as many as there are intervals apart from
     /// each other (Gallai; A. Gyárfás and J. Lehel, Covering and coloring problems for relatives of intervals, 1985; greedy by earliest end; from memory).</summary>
     [Fact]
@@ -78,5 +103,9 @@ public sealed class SessionPlannerTests
         Assert.NotEmpty(SessionCheck.Of(question, new([[0, 2]], [null], 2, 2)));
         Assert.NotEmpty(SessionCheck.Of(question, new([[0, 1]], [null], 1, 1)));
         Assert.NotEmpty(SessionCheck.Of(question, new([[]], [null], 0, 0)));
+        var small = new SessionQuestion(2, [new([new("top", [0, 1], [])]) { Load = new(1, 2) }, new([new("top", [0, 1], [])]) { Load = new(1, 2) }]);
+        Assert.Empty(SessionCheck.Of(small with { Room = new(2, 4) }, new([[0], [0]], [null, null], 1, 1)));
+        Assert.NotEmpty(SessionCheck.Of(small with { Room = new(1, null) }, new([[0], [0]], [null, null], 1, 1)));
+        Assert.NotEmpty(SessionCheck.Of(small with { Room = new(null, 3.9m) }, new([[0], [0]], [null, null], 1, 1)));
     }
 }

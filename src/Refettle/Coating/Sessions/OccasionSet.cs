@@ -65,13 +65,31 @@ internal readonly struct OccasionSet
         return new(words);
     }
 
+    public OccasionSet Without(int occasion)
+    {
+        var words = (ulong[])_words.Clone();
+        words[occasion / 64] &= ~(1UL << (occasion % 64));
+        return new(words);
+    }
+
+    public int Count
+    {
+        get
+        {
+            var count = 0;
+            foreach (var word in _words)
+                count += BitOperations.PopCount(word);
+            return count;
+        }
+    }
+
     /// <summary>Rising.</summary>
     public IEnumerable<int> All()
     {
-        for (var i = 0; i < _words.Length * 64; i++)
+        for (var i = 0; i < _words.Length; i++)
         {
-            if (Has(i))
-                yield return i;
+            for (var word = _words[i]; word != 0; word &= word - 1)
+                yield return i * 64 + BitOperations.TrailingZeroCount(word);
         }
     }
 }

@@ -4,21 +4,20 @@ namespace Refettle.Coating.Sessions;
 internal static class SessionBound
 {
     /// <summary>Coats of one product whose spans have no occasion in common need sessions of their own, and so do coats of one product in one
-    /// row. The first is counted as the greatest number of spans that are apart from each other (earliest end first), without the coats that
-    /// a session made before can serve.</summary>
-    /// <param name="made">For each product the occasions of sessions made before.</param>
-    public static int Of(IReadOnlyList<Freedom> rows, int[][] products, OccasionSet[] made) =>
-        Enumerable.Range(0, made.Length).Sum(product => Math.Max(Apart(rows, products, product, made[product]), InOneRow(products, product, made[product])));
+    /// row, and those that do not fit in at one time. The first is counted as the greatest number of spans that are apart from each other (earliest end first),
+    /// without the coats that a session made before can serve; the last as the room that is missing beside the sessions made before.</summary>
+    public static int Of(SessionQuestion question, int[][] products, SessionBranch branch) => Enumerable.Range(0, branch.Made.Length)
+        .Sum(product => Math.Max(Crowded(question, products, product, branch), Math.Max(Apart(products, product, branch), InOneRow(products, product, branch.Made[product]))));
 
-    private static int Apart(IReadOnlyList<Freedom> rows, int[][] products, int product, OccasionSet made)
+    private static int Apart(int[][] products, int product, SessionBranch branch)
     {
         var spans = new List<(int First, int Last)>();
-        for (var row = 0; row < rows.Count; row++)
+        for (var row = 0; row < products.Length; row++)
         {
             for (var coat = 0; coat < products[row].Length; coat++)
             {
-                if (products[row][coat] == product && !rows[row][coat].Meets(made))
-                    spans.Add((rows[row][coat].First, rows[row][coat].Last));
+                if (products[row][coat] == product && !branch.Rows[row][coat].Meets(branch.Made[product]))
+                    spans.Add((branch.Rows[row][coat].First, branch.Rows[row][coat].Last));
             }
         }
 
@@ -30,6 +29,20 @@ internal static class SessionBound
         return count;
     }
 
+    private static int Crowded(SessionQuestion question, int[][] products, int product, SessionBranch branch)
+    {
+        if (question.Room.IsEndless)
+            return 0;
+        var rest = default(SessionLoad);
+        for (var row = 0; row < products.Length; row++)
+        {
+            for (var coat = 0; coat < products[row].Length; coat++)
+                rest += products[row][coat] == product && !branch.Chosen[row][coat] ? question.Rows[row].Load : default;
+        }
+
+        return question.Room.Needed(rest, branch.Made[product].All().Aggregate(default(SessionLoad), (spare, one) => spare + question.Room.Beside(branch.Taken[one])));
+    }
+
     private static int InOneRow(int[][] products, int product, OccasionSet made) =>
-        products.Max(row => row.Count(one => one == product)) - made.All().Count();
+        products.Max(row => row.Count(one => one == product)) - made.Count;
 }

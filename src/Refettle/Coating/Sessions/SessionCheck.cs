@@ -20,10 +20,18 @@ public static class SessionCheck
                 yield return $"row {i} is stuck and planned";
         }
 
+        if (!HaveRoom(question, [.. answer.Rows.Select(row => row.ToArray())]))
+            yield return "more goes on at one time than there is room for";
         var sessions = question.Rows.SelectMany((row, i) => answer.Rows[i].Select((occasion, j) => (row.Coats[j].Product, occasion))).Distinct().Count();
         if (sessions != answer.Sessions || answer.AtLeast > answer.Sessions)
             yield return $"{sessions} sessions, {answer.Sessions} said, {answer.AtLeast} at least";
     }
+
+    /// <summary>Whether everything fits in at every occasion.</summary>
+    /// <param name="plan">For each row the occasions of its coats.</param>
+    public static bool HaveRoom(SessionQuestion question, IReadOnlyList<int[]> plan) => question.Room.IsEndless
+        || question.Rows.SelectMany((row, i) => plan[i].Select(occasion => (occasion, row.Load))).GroupBy(one => one.occasion, one => one.Load)
+            .All(loads => question.Room.Holds(loads.Aggregate((one, other) => one + other)));
 
     /// <summary>Whether every coat has an occasion that it may have and that may follow the one before.</summary>
     public static bool Keeps(CoatRow row, ReadOnlySpan<int> occasions)

@@ -6,11 +6,19 @@ namespace Refettle.Coating.Sessions;
 /// occasion for every coat. A session is a pair (product, occasion) that some coat has; the fewest sessions are sought, and among those the
 /// earliest end. One coat a row and windows without gaps make it the stabbing of intervals, which is easy; in general it holds hitting set, which is not.</remarks>
 /// <param name="Occasions">How many points in time there are.</param>
-public sealed record SessionQuestion(int Occasions, ValueList<CoatRow> Rows);
+public sealed record SessionQuestion(int Occasions, ValueList<CoatRow> Rows)
+{
+    /// <summary>What fits in at any one occasion, all products together: with a limit the question holds bin packing too.</summary>
+    public SessionRoom Room { get; init; } = SessionRoom.Endless;
+}
 
 /// <summary>Coats that go on the same things one after the other.</summary>
 /// <param name="Coats">One or more.</param>
-public sealed record CoatRow(ValueList<CoatToCome> Coats);
+public sealed record CoatRow(ValueList<CoatToCome> Coats)
+{
+    /// <summary>What it takes of the room at each of its coats.</summary>
+    public SessionLoad Load { get; init; }
+}
 
 /// <summary>A coat that is to be put on.</summary>
 /// <param name="May">The occasions that the coat may have, rising.</param>
@@ -20,8 +28,11 @@ public sealed record CoatToCome(string Product, ValueList<int> May, ValueList<Va
 /// <summary>Occasions for all coats.</summary>
 /// <param name="Rows">For each row of the question the occasions of its coats; empty where the row cannot be kept.</param>
 /// <param name="Stuck">For each row the first coat that no occasion is left for, counted from 0; null where it can be kept.</param>
-/// <param name="AtLeast">No plan of all rows that can be kept has fewer sessions.</param>
+/// <param name="AtLeast">No plan of all rows that are planned has fewer sessions.</param>
 public sealed record SessionAnswer(ValueList<ValueList<int>> Rows, ValueList<int?> Stuck, int Sessions, int AtLeast)
 {
+    /// <summary>The rows that could be kept alone, and for which no room was found beside the others; they are stuck at their first coat.</summary>
+    public ValueList<int> NoRoom { get; init; } = [];
+
     public bool IsProven => Sessions == AtLeast;
 }

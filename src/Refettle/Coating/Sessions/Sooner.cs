@@ -21,7 +21,7 @@ internal static class Sooner
         for (var earlier = 0; earlier < session.Occasion; earlier++)
         {
             var moved = question.Rows.Select((row, i) => row.Coats.Select((coat, j) => coat.Product == session.Product && plan[i][j] == session.Occasion ? earlier : plan[i][j]).ToArray()).ToArray();
-            if (!question.Rows.Select((row, i) => SessionCheck.Keeps(row, moved[i])).All(kept => kept))
+            if (!question.Rows.Select((row, i) => SessionCheck.Keeps(row, moved[i])).All(kept => kept) || !SessionCheck.HaveRoom(question, moved))
                 continue;
             moved.CopyTo(plan, 0);
             return true;
