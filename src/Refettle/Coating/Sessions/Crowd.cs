@@ -5,16 +5,17 @@ internal static class Crowd
 {
     /// <summary>All where that can be; else one after the other in the order of the question, each that fits in beside those before it.</summary>
     /// <param name="rows">Places of the rows that can be kept alone.</param>
-    /// <param name="most">Choices that the search for all may make, and a tenth of them each search for one more; where they are used up a row is left out that might have fitted in.</param>
-    public static List<int> Fitting(SessionQuestion question, List<int> rows, int most)
+    /// <param name="many">Choices that the search for all may make.</param>
+    /// <param name="few">Choices that the search for one more may make; where they are used up a row is left out that might have fitted in.</param>
+    public static List<int> Fitting(SessionQuestion question, List<int> rows, int many, int few)
     {
         var small = rows.Where(row => question.Room.Holds(question.Rows[row].Load)).ToList();
-        if (question.Room.IsEndless || small.Count == 0 || Fit(question, small, most))
+        if (question.Room.IsEndless || small.Count == 0 || Fit(question, small, many))
             return small;
         var fit = new List<int>();
         foreach (var row in small)
         {
-            if (Fit(question, [.. fit, row], most / 10))
+            if (Fit(question, [.. fit, row], few))
                 fit.Add(row);
         }
 
