@@ -94,6 +94,7 @@ public enum FigureKind
     Coverage,
     Thinner,
     Loss,
+    Pack,
 }
 
 /// <summary>A figure in the unit of its kind (<see cref="FigureKinds"/>), with who says it.</summary>

@@ -29,6 +29,7 @@ public static class FigureKinds
         new(FigureKind.Coverage, "coverage", "area of a litre in one coat, nothing lost", "m²/L", 0.1m, 100, "theoretical coverage, spreading rate"),
         new(FigureKind.Thinner, "thinner", "thinner by volume of paint", "%", 0, 200, "thinning"),
         new(FigureKind.Loss, "loss", "lost to overspray, tools and pot", "%", 0, 90, "your own way of working; small parts and spray lose half or more (common practice, no source)"),
+        new(FigureKind.Pack, "pack", "what is in one pack as it is sold, hardener with it", "L", 0.01m, 1_000, "pack size, on the tin"),
     ];
 
     public static FigureAsk Of(FigureKind kind) => All.First(ask => ask.Kind == kind);

@@ -20,7 +20,7 @@ public sealed partial class CoreTests
         ["Timeline"] = ["Access", "Stuck", "Scope", "Bench"],
         ["Coating"] = ["Access", "Bench", "Timeline"],
         ["Forecast"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline"],
-        ["Stock"] = ["Logbook", "Access", "Stuck", "Bench", "Timeline", "Forecast"],
+        ["Stock"] = ["Logbook", "Access", "Stuck", "Bench", "Timeline", "Forecast", "Coating"],
         ["Ledger"] = ["Logbook", "Access", "Stuck", "Scope", "Timeline", "Forecast", "Stock"],
         ["CloseUp"] = ["Logbook", "Access", "Bench", "Judging", "Timeline", "Stock"],
         ["Discovery"] = ["Logbook", "Kits", "Access", "Stuck", "Judging", "Scope", "Timeline", "Stock"],

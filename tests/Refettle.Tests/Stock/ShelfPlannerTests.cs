@@ -117,6 +117,26 @@ public sealed class ShelfPlannerTests
         Assert.DoesNotContain(Timeline(Returnable(Garage.Day(-31))).Tasks, task => task.Task.Kind == TaskKind.TrialFit);
     }
 
+    /// <summary>3.5 m², 80 µm, 55 % solids by volume, 40 % loss: 0.848 L (volume balance, as on paint makers' sheets): four packs of a quarter of a litre, three of 0.3 L. One is on the shelf.</summary>
+    [Theory]
+    [InlineData(0.25, 4)]
+    [InlineData(0.3, 3)]
+    [InlineData(2.0, 1)]
+    [InlineData(null, 1)]
+    public void Paint_is_bought_by_its_litres_in_whole_packs_less_what_is_on_the_shelf(double? pack, int packs)
+    {
+        var garage = new Garage("bench").Opened();
+        var epoxy = Coating.Coatings.Epoxy with { Figures = [.. Coating.Coatings.Epoxy.Figures, .. pack is { } litres ? new[] { new SheetFigure(FigureKind.Pack, (decimal)litres, Origin.User) } : []] };
+        foreach (var happening in Coating.Coatings.Described)
+            garage.Write(Garage.Estate, happening is ProductDescribed { Product.Id: "epoxy" } ? new ProductDescribed(epoxy) : happening);
+        garage.Write(Garage.Estate, new NumberDescribed(new() { Id = "EP-1", Name = "Epoxy" }, []));
+        garage.Write(Garage.Estate, new PiecesMoved(new("EP-1"), 1, StockPlace.Counting, StockPlace.Shelf, null, null));
+        var line = Supplied(garage).Basket.Lines.Single(one => one.Need.Thing == "coat epoxy");
+        Assert.Equal((packs, packs - 1), (line.Need.Count, line.Missing));
+        Assert.Contains("0.85 L unthinned", line.Need.Says, StringComparison.Ordinal);
+        Assert.Equal(pack is null, line.Need.Says.Contains("what is in one is not entered", StringComparison.Ordinal));
+    }
+
     private static Garage Returnable(DateOnly came)
     {
         var garage = Opened();

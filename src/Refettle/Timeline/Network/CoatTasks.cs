@@ -46,8 +46,8 @@ internal sealed class CoatTasks(NetworkDraft draft, Car car, PartsWaits parts)
         Cautions = CoatingCautions.Of(product),
     };
 
-    /// <summary><c>Epoxy primer</c> as <c>epoxy primer</c>.</summary>
-    private static string Word(CoatingProduct product) => char.ToLowerInvariant(product.Name[0]) + product.Name[1..];
+    /// <summary>What a coat takes of the shelf: <c>Epoxy primer</c> as <c>epoxy primer</c>.</summary>
+    public static string Word(CoatingProduct product) => char.ToLowerInvariant(product.Name[0]) + product.Name[1..];
 
     /// <summary>The window in minutes, narrowed to the safe side for all months in which the coat may go on.</summary>
     private (int Least, int? Most) Window(Part part, CoatingProduct product, bool isCoatedOver)
