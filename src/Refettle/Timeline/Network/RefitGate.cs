@@ -8,24 +8,8 @@ public static class RefitGate
     /// <summary>How the caution begins.</summary>
     public const string NotYet = "Not to be fitted that way yet:";
 
-    internal static void Close(NetworkDraft draft, CarStanding standing, RefitTasks refit)
-    {
-        foreach (var task in refit.All.Where(id => draft[id].Kind == TaskKind.Refit).ToList())
-        {
-            foreach (var step in draft[task].Steps.Where(step => RefitWays.Has(standing, step)).ToList())
-            {
-                if (Says(draft, refit, task, step) is not { } closed)
-                    continue;
-                draft.Change(task, old => old with
-                {
-                    Says = $"{old.Says}: not as planned",
-                    Cautions = [closed, .. old.Cautions],
-                    Steps = old.Steps.Select(one => one.Fact == step.Fact ? one with { Cautions = [closed, .. one.Cautions] } : one).ToValueList(),
-                });
-                draft.Notes.Add(new($"{step.Fact}", closed, "Name it among the goals, or change the refit way.") { Severity = Severity.Note });
-            }
-        }
-    }
+    internal static void Close(NetworkDraft draft, CarStanding standing, RefitTasks refit) => ClosedSteps.Mark(
+        draft, refit, (task, step) => RefitWays.Has(standing, step) ? Says(draft, refit, task, step) : null, step => $"{step.Fact}", "not as planned", "Name it among the goals, or change the refit way.");
 
     private static string? Says(NetworkDraft draft, RefitTasks refit, string task, Step step)
     {

@@ -13,19 +13,9 @@ public static class WeldGate
     internal static bool IsWeld(CarStanding standing, Step step) => step.Fact.Kind == FactKind.Open && standing.Joints[step.Fact.Subject].Kind == JointKind.Weld;
 
     /// <summary>Says it at every weld that would be closed while something near burns and that no step of the plan takes away.</summary>
-    internal static void Close(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit)
-    {
-        foreach (var task in refit.All.Where(id => draft[id].Kind == TaskKind.Refit).ToList())
-        {
-            foreach (var step in draft[task].Steps.Where(step => step.Fact.Kind == FactKind.Open))
-            {
-                if (Says(standing, standing.Joints[step.Fact.Subject], one => IsTakenAway(strip, one)) is not { } closed)
-                    continue;
-                draft.Change(task, old => old with { Says = $"{old.Says}: not as planned, its gate is closed", Cautions = [closed, .. old.Cautions] });
-                draft.Notes.Add(new($"joint {step.Fact.Subject}", closed, "Name it among the goals: off, or made safe.") { Severity = Severity.Note });
-            }
-        }
-    }
+    internal static void Close(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit) => ClosedSteps.Mark(
+        draft, refit, (_, step) => step.Fact.Kind == FactKind.Open ? Says(standing, standing.Joints[step.Fact.Subject], one => IsTakenAway(strip, one)) : null,
+        step => $"joint {step.Fact.Subject}", "not as planned, its gate is closed", "Name it among the goals: off, or made safe.");
 
     private static string? Says(CarStanding standing, Joint? joint, Predicate<Burning> isTakenAway)
     {

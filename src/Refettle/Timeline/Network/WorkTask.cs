@@ -109,6 +109,9 @@ public sealed record WorkTask
     /// <summary>Tries that may not be made here, with what closes their gate.</summary>
     public ValueList<ClosedTry> Closed { get; init; } = [];
 
+    /// <summary>Why it is not to be done as planned, whatever comes before: a weld beside what burns; null when nothing forbids it.</summary>
+    public string? NotYet { get; init; }
+
     /// <summary>The chance that it is needed at all, 0 to 1, where it depends on how tries before it end.</summary>
     public double Chance { get; init; } = 1;
 

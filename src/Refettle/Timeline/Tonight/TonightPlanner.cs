@@ -65,6 +65,8 @@ public sealed class TonightPlanner
     /// <summary>Helper, air, lift and tools by their days, and what the owner settled.</summary>
     private string? Circumstances(WorkTask task)
     {
+        if (task.NotYet is { } forbidden)
+            return forbidden;
         if (task is { Closed.Count: > 0, Rungs.Count: 0 })
             return $"its gate is closed: {string.Join("; ", task.Closed[0].Reasons.Select(reason => reason.Cause))}";
         if (task.Uses.Contains(Needed.Helper) && !_question.HasHelper)
