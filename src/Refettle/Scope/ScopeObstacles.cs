@@ -2,10 +2,15 @@ using Refettle.Access.Derivation;
 
 namespace Refettle.Scope;
 
-/// <summary>Says why the musts cannot all be done.</summary>
+/// <summary>Says why the musts cannot all be done, and of what was not worked out that it was not.</summary>
 internal static class ScopeObstacles
 {
-    public static ValueList<string> Of(ScopeProblem problem, ScopeQuestion question, IDerivationSolver free, CancellationToken cancel)
+    private const string Ended = "the search was ended before a choice was found; whether there is one is not known";
+
+    private const string NotWorkedOut = "the musts do not fit into what there is; how much they take at least was not worked out in time";
+
+    /// <param name="isProven">No choice keeps the limits, or the musts cannot be done whatever is spent. Else nothing was found in time.</param>
+    public static ValueList<string> Of(ScopeProblem problem, ScopeQuestion question, bool isProven, IDerivationSolver free, CancellationToken cancel)
     {
         var jobs = problem.Jobs;
         var musts = jobs.Musts();
@@ -13,8 +18,10 @@ internal static class ScopeObstacles
         var lost = musts.Where(job => !isReachable[problem.WorkedFact(job)]).Select(job => Why(jobs, job, question)).ToValueList();
         if (lost.Count > 0)
             return lost;
+        if (!isProven)
+            return [Ended];
         var answer = free.Solve(problem.For(musts), cancel);
-        return answer.WayOf is null ? ["no plan for the musts was found"] : Over(problem.SumOf(answer), question).ToValueList();
+        return answer.IsOptimal ? Over(problem.SumOf(answer), question).ToValueList() : [NotWorkedOut];
     }
 
     private static string Why(JobList jobs, int job, ScopeQuestion question)

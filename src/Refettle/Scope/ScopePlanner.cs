@@ -8,15 +8,13 @@ namespace Refettle.Scope;
 /// <param name="forCores">Finds it within limits, once the problem is reduced.</param>
 public sealed class ScopePlanner(IDerivationSolver free, ILimitedSolver forCores) : IScopePlanner
 {
-    private const string Ended = "the search was ended before a choice was found; whether there is one is not known";
-
     public ScopeAnswer Choose(Car car, ScopeQuestion question, CancellationToken cancel = default)
     {
         var problem = new ScopeProblem(car, question);
         var core = problem.Core(free, forCores, cancel);
         var answer = core?.Solve(ScopeProblem.Most(question.Time, question.Budget), cancel);
         var scope = answer?.WayOf is null
-            ? new() { Question = question, Status = PlanStatus.Impossible, Obstacles = IsEnded(answer) ? [Ended] : ScopeObstacles.Of(problem, question, free, cancel) }
+            ? new() { Question = question, Status = PlanStatus.Impossible, Obstacles = ScopeObstacles.Of(problem, question, isProven: answer is { Bound: long.MaxValue }, free, cancel) }
             : Answer(problem, question, answer, core!.Unlimited, cancel);
         var faults = ScopeCheck.Of(car, scope);
         return faults.Count == 0 ? scope : throw new InvalidOperationException("The scope does not add up: " + faults[0]);
@@ -40,9 +38,6 @@ public sealed class ScopePlanner(IDerivationSolver free, ILimitedSolver forCores
         var chosen = beside ?? (car.Scope is { Count: > 0 } scope ? scope : Choose(car, question, cancel).Chosen);
         return new Braking(car, question, free, forCores, cancel).Of(job, chosen);
     }
-
-    /// <summary>Nothing was found, and nothing is proven either.</summary>
-    private static bool IsEnded(DerivationAnswer? answer) => answer is { WayOf: null, Bound: < long.MaxValue };
 
     private ScopeAnswer Answer(ScopeProblem problem, ScopeQuestion question, DerivationAnswer answer, DerivationAnswer unlimited, CancellationToken cancel)
     {
