@@ -61,7 +61,7 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
     public Result<TimelineShown> Try(Car car, string task, LocalDateTime start)
     {
         var network = Shown!.Network with { Tasks = Shown.Network.Tasks.Select(one => one.Id == task ? one with { FixedStart = start } : one).ToValueList() };
-        var answer = Planned(car, Shown.Plan, network);
+        var answer = new TimelinePlanner(new FirstScheduler()).Moved(Asked(car, Shown.Plan, network), AtOnce);
         if (!answer.IsGood)
             return Result<TimelineShown>.Bad(answer.Faults);
         var isPast = WallClock.Of(car.Calendar, Instant.FromDateTimeOffset(clock.GetUtcNow())).Minute(start) < 0;

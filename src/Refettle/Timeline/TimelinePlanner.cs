@@ -11,30 +11,31 @@ public sealed class TimelinePlanner(IScheduler scheduler)
     private const int MinutesOfADay = 24 * 60;
 
     /// <param name="progress">Told of every better timeline.</param>
-    /// <returns>A fault when there is nothing to schedule by: no spells.</returns>
+    /// <returns>A fault when there is nothing to schedule by: no spells. Without a timeline it says what is short.</returns>
     public Result<TimelineAnswer> Of(TimelineQuestion question, ScheduleLimits limits, IProgress<TimelineAnswer>? progress = null, CancellationToken cancel = default)
     {
         var made = Projection.Of(question.Car, question.Network, question.Now);
-        if (!made.IsGood)
-            return Result<TimelineAnswer>.Bad(made.Faults);
-        var view = new TimelineView(question, made.Value);
-        var asked = new ScheduleQuestion(made.Value.Project, Aims(question.Car, made.Value), Known(question.Car.Calendar.Kept, made.Value));
-        var answer = scheduler.Solve(asked, limits, progress is null ? null : new Passing(progress, view), cancel);
-        var shown = answer.Schedule is null && !cancel.IsCancellationRequested && made.Value.Tasks.Any(task => task.Latest is not null)
-            ? Unpressed(asked, new(question, made.Value with { Project = made.Value.Unpressed }), made.Value.Unpressed, view.Words(answer.Clash), limits, cancel) : view.Of(answer);
-        if (shown is { Tasks.Count: 0, Clashes.Count: 0 } && made.Value.Tasks.Count > 0)
-            return Result<TimelineAnswer>.Good(shown with { Clashes = ShortOf(made.Value, cancel) });
-        return Result<TimelineAnswer>.Good(shown.IsInTime == false && !cancel.IsCancellationRequested ? ForTheDate(asked, made.Value, view, shown, limits, cancel) : shown);
+        return made.IsGood && Shown(question, made.Value, limits, progress, cancel) is var shown
+            ? Result<TimelineAnswer>.Good(shown is { Tasks.Count: 0, Clashes.Count: 0 } && made.Value.Tasks.Count > 0 ? shown with { Clashes = ShortDays.Of(made.Value, cancel) } : shown)
+            : Result<TimelineAnswer>.Bad(made.Faults);
     }
 
-    /// <summary>What is there on too few days, or ends too soon: with it always there, there would be a timeline.</summary>
-    private static ValueList<string> ShortOf(Projection projection, CancellationToken cancel)
+    /// <summary>With a task moved: whether it works, at once. Why it does not <see cref="MoveRefusal"/> says.</summary>
+    /// <returns>A fault when there is nothing to schedule by: no spells.</returns>
+    public Result<TimelineAnswer> Moved(TimelineQuestion question, ScheduleLimits limits)
     {
-        var resources = projection.Unpressed.Resources;
-        bool IsShort(int place) => new FirstScheduler().Solve(new(projection.Unpressed with { Resources = resources.Select((one, i) => i == place ? one with { Open = null } : one).ToValueList() }), new(TimeSpan.FromSeconds(1)), null, cancel).Schedule is not null;
-        var users = projection.Unpressed.Activities;
-        return Enumerable.Range(0, resources.Count).Where(place => place != Projection.You && resources[place].Open is not null && IsShort(place))
-            .Select(place => $"too few days for {ResourceBook.Words(resources[place].Id)}, which is needed for \"{projection.Tasks[Enumerable.Range(0, users.Count).Last(i => users[i].Demands[place] > 0)].Says}\"").ToValueList();
+        var made = Projection.Of(question.Car, question.Network, question.Now);
+        return made.IsGood ? Result<TimelineAnswer>.Good(Shown(question, made.Value, limits, null, default)) : Result<TimelineAnswer>.Bad(made.Faults);
+    }
+
+    private TimelineAnswer Shown(TimelineQuestion question, Projection made, ScheduleLimits limits, IProgress<TimelineAnswer>? progress, CancellationToken cancel)
+    {
+        var view = new TimelineView(question, made);
+        var asked = new ScheduleQuestion(made.Project, Aims(question.Car, made), Known(question.Car.Calendar.Kept, made));
+        var answer = scheduler.Solve(asked, limits, progress is null ? null : new Passing(progress, view), cancel);
+        var shown = answer.Schedule is null && !cancel.IsCancellationRequested && made.Tasks.Any(task => task.Latest is not null)
+            ? Unpressed(asked, new(question, made with { Project = made.Unpressed }), made.Unpressed, view.Words(answer.Clash), limits, cancel) : view.Of(answer);
+        return shown.IsInTime == false && !cancel.IsCancellationRequested ? ForTheDate(asked, made, view, shown, limits, cancel) : shown;
     }
 
     /// <summary>What others set cannot be kept: the timeline is made without, and says what comes too late.</summary>

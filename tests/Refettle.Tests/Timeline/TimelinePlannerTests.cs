@@ -137,6 +137,31 @@ public sealed class TimelinePlannerTests
         Assert.Equal("too few days for helper, which is needed for \"lift\"", Assert.Single(answer.Clashes));
     }
 
+    /// <summary>Whoever drags a task is told why it cannot begin then; what is short is not looked for beside that.</summary>
+    [Fact]
+    public void What_is_short_is_not_looked_for_when_a_task_was_moved()
+    {
+        var once = Evenings with { Facilities = [new() { Id = "neighbour", Name = "Neighbour", Kind = FacilityKind.Helper, Until = new(2027, 3, 6) }] };
+        var network = new TaskNetwork([Task("wait", 60 * 24 * 9, isWait: true), Task("lift", 30) with { Uses = [Needed.Helper] }], [new("wait", "lift")], []);
+        var moved = Planner.Moved(Asked(Bare(once), network), Limits).Value;
+        Assert.Empty(moved.Tasks);
+        Assert.Empty(moved.Clashes);
+    }
+
+    /// <summary>A search that was ended has found nothing, though the helper is there in time: then nothing is short.</summary>
+    [Fact]
+    public void Nothing_is_called_short_where_a_timeline_was_only_not_found()
+    {
+        var weekly = Evenings with { Facilities = [new() { Id = "neighbour", Name = "Neighbour", Kind = FacilityKind.Helper, Until = new(2027, 5, 6) }] };
+        var network = new TaskNetwork([Task("lift", 30) with { Uses = [Needed.Helper] }], [], []);
+        Assert.Empty(new TimelinePlanner(new FindsNothing()).Of(Asked(Bare(weekly), network), Limits).Value.Clashes);
+    }
+
+    private sealed class FindsNothing : IScheduler
+    {
+        public ScheduleAnswer Solve(ScheduleQuestion question, ScheduleLimits limits, IProgress<ScheduleAnswer>? progress = null, CancellationToken cancel = default) => new(ScheduleStatus.Unknown, null, 0, [], []);
+    }
+
     [Fact]
     public void A_kept_timeline_is_what_the_next_is_shown_against()
     {
