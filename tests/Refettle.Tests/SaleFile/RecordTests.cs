@@ -50,6 +50,21 @@ public sealed class RecordTests
         Assert.Equal([3, 4], row.Entries);
     }
 
+    /// <summary>What came back is not called unrecorded when its entry, or its words, are blacked out; without any entry it is.</summary>
+    [Theory]
+    [InlineData(true, false, "2026-03-20: what came back is blacked out by the owner")]
+    [InlineData(true, true, "not shown; entry 4, blacked out by the owner, may tell of it")]
+    [InlineData(false, false, "not recorded")]
+    public void What_came_back_and_is_blacked_out_is_called_so(bool isBack, bool isHidden, string told)
+    {
+        var device = Device(new SentOut("North Plating", "zinc plated", [new("part tank", 1, null, [])], new(2026, 3, 2), null, null));
+        if (isBack)
+            device.Write(new CameBack(device.Known[^1].Id, [new("part tank", 1, null, "fetched from 12 Long Mill Road", true)], new(2026, 3, 20)));
+        var row = Assert.Single(Rows(Of(device, Privacy.Standard with { Hidden = isHidden ? [device.Known[^1].Id] : [] }), "Work by others"));
+        Assert.Equal(told, row.Cells[4]);
+        Assert.Equal(isBack && !isHidden ? [3, 4] : [3], row.Entries);
+    }
+
     [Fact]
     public void An_alignment_is_shown_before_and_after_and_its_absence_is_a_warning()
     {

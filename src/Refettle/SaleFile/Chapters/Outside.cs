@@ -17,13 +17,29 @@ internal static class Outside
     private static Row Row(Sources from, SeenEntry entry, SentOut told)
     {
         var back = from.InForce<CameBack>().Where(line => line.Told.Sent == entry.Entry.Id).ToList();
+        var hidden = from.Entries.Where(other => other.Counts && other.Entry.Kind == "came-back" && other.Told is null).ToLookup(other => Sent(other) ?? Guid.Empty);
+        string[] words =
+        [
+            .. back.Select(line => $"{line.Told.On:yyyy-MM-dd}: {string.Join(", ", line.Told.Items.Select(item => $"{item.Condition}{(item.Good ? "" : ", not usable")}"))}"),
+            .. hidden[entry.Entry.Id].Select(other => Day(other) is { } day ? $"{day}: what came back is blacked out by the owner" : "blacked out by the owner"),
+        ];
         return new(
             [
                 string.Join(", ", told.Items.Select(item => $"{(item.Count > 1 ? $"{item.Count} × " : "")}{(Thing.TryParse(item.What, out _) ? from.Names.Of(item.What) : item.What)}")), told.Work, told.To, $"{told.On:yyyy-MM-dd}",
-                back.Count == 0 ? "not recorded" : string.Join("; ", back.Select(line => $"{line.Told.On:yyyy-MM-dd}: {string.Join(", ", line.Told.Items.Select(item => $"{item.Condition}{(item.Good ? "" : ", not usable")}"))}")),
+                words.Length > 0 ? string.Join("; ", words)
+                    : hidden[Guid.Empty].Any() ? $"not shown; {string.Join(", ", hidden[Guid.Empty].Select(other => $"entry {other.Number}"))}, blacked out by the owner, may tell of it"
+                    : "not recorded",
             ],
-            [entry.Number, .. back.Select(line => line.Entry.Number)]);
+            [entry.Number, .. back.Select(line => line.Entry.Number).Concat(hidden[entry.Entry.Id].Select(other => other.Number)).Order()]);
     }
+
+    /// <summary>The send-out that a return belongs to; null when that is blacked out too.</summary>
+    private static Guid? Sent(SeenEntry entry) => Guid.TryParse(Open(entry, "sent"), out var sent) ? sent : null;
+
+    private static string? Day(SeenEntry entry) => Open(entry, "on");
+
+    private static string? Open(SeenEntry entry, string field) =>
+        entry.Given.Fields?.FirstOrDefault(one => one.Name == field)?.Text is { } text ? JsonNode.Parse(text)?.ToString() : null;
 
     /// <summary>What the open fields tell; who did it may be blacked out.</summary>
     private static SentOut? Seen(SeenEntry entry)
