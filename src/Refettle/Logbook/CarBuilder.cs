@@ -149,6 +149,7 @@ internal sealed class CarBuilder(string id)
         _tries.RemoveAll(attempt => !_structure.Joints.ContainsKey(attempt.Joint));
         _unsound.RemoveWhere(part => !_structure.Parts.ContainsKey(part));
         _numbers.Forget(_structure);
+        _wants.Forget(_structure);
         _judging.Forget(_structure);
         _coating.Forget(_structure);
         return new(null, gone.Except(things).Select(thing => thing.ToString()).ToValueList());

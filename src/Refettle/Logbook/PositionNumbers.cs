@@ -10,11 +10,11 @@ internal sealed class PositionNumbers
     {
         if (StockCheck.Of(stock).FirstOrDefault() is { } fault)
             return Applied.Not($"{fault.Place}: {fault.Found}");
-        if ((stock as NumberAssigned)?.Thing is { } thing && !IsThere(thing, structure))
+        if ((stock as NumberAssigned)?.Thing is { } thing && !structure.Has(thing))
             return Applied.Not($"the car has no {thing}");
-        if (stock is Reserved reserved && !IsThere(reserved.Thing, structure))
+        if (stock is Reserved reserved && !structure.Has(reserved.Thing))
             return Applied.Not($"the car has no {reserved.Thing}");
-        if (stock is PiecesWanted wanted && !IsThere(wanted.Thing, structure))
+        if (stock is PiecesWanted wanted && !structure.Has(wanted.Thing))
             return Applied.Not($"the car has no {wanted.Thing}");
         if (stock is NumberAssigned assigned)
             Assign(assigned);
@@ -30,24 +30,12 @@ internal sealed class PositionNumbers
     }
 
     /// <summary>Drops the numbers of what is not there any more.</summary>
-    public void Forget(StructureBuilder structure)
-    {
-        foreach (var thing in _byThing.Keys.Where(thing => !IsThere(thing, structure)).ToList())
-            _byThing.Remove(thing);
-    }
+    public void Forget(StructureBuilder structure) => _byThing.Forget(structure);
 
     /// <summary>Those of things that the mended structure still has.</summary>
     public ValueList<PositionNumber> All(Structure structure)
     {
-        var there = structure.Parts.Select(part => $"part {part.Id}").Concat(structure.Joints.Select(joint => $"joint {joint.Id}")).ToHashSet();
+        var there = CarThings.Of(structure);
         return _byThing.Values.Where(number => there.Contains(number.Thing)).ToValueList();
     }
-
-    /// <summary>Whether a part or joint is on the car's description.</summary>
-    private static bool IsThere(string text, StructureBuilder structure) => Thing.TryParse(text, out var thing) && thing.Kind switch
-    {
-        ThingKind.Part => structure.Parts.ContainsKey(thing.Id),
-        ThingKind.Joint => structure.Joints.ContainsKey(thing.Id),
-        _ => false,
-    };
 }

@@ -15,10 +15,13 @@ internal sealed class WantBook(string car)
             _byThing[to.Thing] = Math.Max(0, left - moved.Count);
     }
 
+    /// <summary>Drops the wants of what is not there any more: should it come back, nobody has asked for it again.</summary>
+    public void Forget(StructureBuilder structure) => _byThing.Forget(structure);
+
     /// <summary>Those of things that the mended structure still has.</summary>
     public ValueList<Want> All(Structure structure)
     {
-        var there = structure.Parts.Select(part => $"part {part.Id}").Concat(structure.Joints.Select(joint => $"joint {joint.Id}")).ToHashSet();
+        var there = CarThings.Of(structure);
         return _byThing.Where(want => want.Value > 0 && there.Contains(want.Key)).Select(want => new Want(want.Key, want.Value)).ToValueList();
     }
 }
