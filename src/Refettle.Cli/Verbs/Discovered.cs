@@ -21,12 +21,13 @@ internal static class Discovered
         using var patience = new CancellationTokenSource(Patience, desk.Around.Clock);
         using var either = CancellationTokenSource.CreateLinkedTokenSource(patience.Token, desk.Around.Interrupt);
         var others = desk.All(before.Logbook).Where(car => car.Car.Id != now.Car.Id).Select(car => car.History).ToList();
+        var moment = Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow());
         OutlookQuestion Ask(OpenCar car) => new()
         {
             History = car.History,
             Shelf = ShelfFold.Of([.. others, car.History]),
             Ladders = ladders,
-            Now = Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()),
+            Now = moment,
         };
         var difference = new DiscoveryPlanner(desk.Planner, desk.Scoper).Of(Ask(before), Ask(now), either.Token);
         var data = JsonSerializer.SerializeToNode(reply.Data, ExchangeJson.Options)!.AsObject();

@@ -42,7 +42,8 @@ internal static class DiscoveryRoutes
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(left);
         patience.CancelAfter(Patience);
         var others = garage.Others(history.Car.Id).ToList();
-        OutlookQuestion Ask(CarHistory one) => new() { History = one, Shelf = ShelfFold.Of([.. others, one]), Ladders = tools.Ladders, Now = Instant.FromDateTimeOffset(tools.Clock.GetUtcNow()) };
+        var now = Instant.FromDateTimeOffset(tools.Clock.GetUtcNow());
+        OutlookQuestion Ask(CarHistory one) => new() { History = one, Shelf = ShelfFold.Of([.. others, one]), Ladders = tools.Ladders, Now = now };
         var before = CarHistory.Of(history.Car.Id, entries.Where(entry => !asked.Entries.Contains(entry.Id)));
         return Result<OutlookDifference>.Good(planner.Of(Ask(before), Ask(history), patience.Token));
     }

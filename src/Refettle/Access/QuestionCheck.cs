@@ -4,9 +4,11 @@ namespace Refettle.Access;
 public static class QuestionCheck
 {
     /// <summary>All faults: goals that name nothing on the car, fixed parts, two stances at once, parts both wanted and forbidden.</summary>
-    public static ValueList<Fault> Of(Car car, Question question)
+    public static ValueList<Fault> Of(Car car, Question question) => Of(new CarStanding(car), question);
+
+    /// <summary>The same, for many questions of one car.</summary>
+    public static ValueList<Fault> Of(CarStanding standing, Question question)
     {
-        var standing = new CarStanding(car);
         var faults = new List<Fault>();
         if (question.Goals.Count == 0)
             faults.Add(new("question", "there is no goal", "Name one or more, such as free(part), open(joint) or reach(space)."));

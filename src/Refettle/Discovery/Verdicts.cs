@@ -23,7 +23,7 @@ internal sealed class Verdicts(IAccessPlanner planner, CancellationToken cancel)
     private ValueList<VerdictAnswer> Judge(OutlookQuestion question, ValueList<string> parts) => parts.Count == 0 ? [] : new VerdictPlanner(planner).Of(question.Car, new()
     {
         Parts = parts,
-        Planned = Undertaking.ChosenGoals(question.Car),
+        Planned = Undertaking.ChosenGoals(new(question.Car)),
         DaysLeft = question.Car.Due() is { } due ? Math.Max(0, due.DayNumber - question.Today.DayNumber) : null,
         Ladders = question.Ladders,
     }, cancel);

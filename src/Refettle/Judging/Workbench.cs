@@ -12,14 +12,14 @@ internal sealed class Workbench
     // What holds more than this is hardly judged by its joints.
     private const int MostJoints = 12;
 
-    private readonly Lazy<Car> _after;
+    private readonly Lazy<CarStanding> _after;
     private readonly Dictionary<string, List<(Joint Joint, TryOption Next)>> _nextTries = [];
 
     public Workbench(Car car, VerdictQuestion question, IAccessPlanner planner, CancellationToken cancel)
     {
         (Car, _question, _planner, _cancel) = (car, question, planner, cancel);
         Standing = new(car);
-        _after = new(() => question.Planned.Count == 0 ? car : AfterPlan.Of(car, planner.Reach(car, new() { Goals = question.Planned }, cancel)));
+        _after = new(() => question.Planned.Count == 0 ? Standing : new(AfterPlan.Of(car, planner.Reach(car, new() { Goals = question.Planned }, cancel))));
     }
 
     public Car Car { get; }
@@ -38,12 +38,12 @@ internal sealed class Workbench
         var fact = Fact.Off(part.Id);
         if (ComesOff(part))
             return Minutes.Zero;
-        var plan = _planner.Reach(_after.Value, new() { Goals = [fact] }, _cancel);
+        var plan = _planner.Reach(_after.Value.Car, new() { Goals = [fact] }, _cancel);
         return plan.Status == PlanStatus.Impossible ? null : plan.Cost.Open + plan.Cost.Close + plan.Cost.Destroyed;
     }
 
     /// <summary>Whether it is off, or comes off with what is planned.</summary>
-    public bool ComesOff(Part part) => new CarStanding(_after.Value).IsTrue(Fact.Off(part.Id));
+    public bool ComesOff(Part part) => _after.Value.IsTrue(Fact.Off(part.Id));
 
     /// <summary>Minutes that an amount is worth at the owner's rate.</summary>
     public Minutes Worth(Money money) => new(Math.Min(Minutes.Max, money.Amount / Car.Settings.PerHour.Amount * 60));
