@@ -5,11 +5,11 @@ namespace Refettle.Access;
 /// <summary>Replays a plan step by step on the car, from the access rules alone: it shares nothing with the planner but the words.</summary>
 public static class PlanCheck
 {
-    /// <summary>How a fault begins that is about fire.</summary>
-    internal const string OnFire = "flame, sparks or a cut near";
-
     /// <summary>Everything that keeps the plan from working as written; empty for a valid plan.</summary>
-    public static ValueList<Fault> Of(Car car, Plan plan)
+    public static ValueList<Fault> Of(Car car, Plan plan) => All(car, plan).Select(one => one.Fault).ToValueList();
+
+    /// <summary>The same, each with what it is about.</summary>
+    internal static ValueList<PlanFault> All(Car car, Plan plan)
     {
         if (plan.Status == PlanStatus.Impossible)
             return [];
@@ -38,17 +38,19 @@ public static class PlanCheck
             (_car, _question, _before, _stance) = (car, question, new(car), car.Stance);
         }
 
-        public List<Fault> Faults { get; } = [];
+        public List<PlanFault> Faults { get; } = [];
 
         public void Do(Step step)
         {
-            if ((Missing(step) ?? Threat(step)) is { } missing)
-                Faults.Add(new($"step {step.Fact}", missing, Report));
+            if (Missing(step) is { } missing)
+                Add(PlanFaultKind.Order, $"step {step.Fact}", missing);
+            else if (Threat(step) is { } threat)
+                Add(PlanFaultKind.Fire, $"step {step.Fact}", threat);
             var isStance = _before.IsStance(step.Fact);
             var isPaid = isStance && (_before.IsTrue(step.Fact) || !_stancesPaid.Add(step.Fact.Subject));
             var cost = isPaid ? 0 : CostOf(step);
             if (Math.Abs(cost - step.Cost.Total.Value) > 0.03m)
-                Faults.Add(new($"step {step.Fact}", $"it takes {cost:0.##} min by the sheet, the plan says {step.Cost.Total}", Report));
+                Add(PlanFaultKind.Minutes, $"step {step.Fact}", $"it takes {cost:0.##} min by the sheet, the plan says {step.Cost.Total}");
             _sum += step.Cost.Total;
             if (isStance)
                 _stance = step.Fact.Subject;
@@ -59,10 +61,12 @@ public static class PlanCheck
         public void End(Plan plan)
         {
             foreach (var goal in _question.Goals.Where(goal => !Holds(goal)))
-                Faults.Add(new($"goal {goal}", "the plan ends without it", Report));
+                Add(PlanFaultKind.Order, $"goal {goal}", "the plan ends without it");
             if (_sum != plan.Cost.Total || plan.Bound > plan.Cost.Total)
-                Faults.Add(new("plan", $"its steps take {_sum}, it says {plan.Cost.Total}, bound {plan.Bound}", Report));
+                Add(PlanFaultKind.Sum, "plan", $"its steps take {_sum}, it says {plan.Cost.Total}, bound {plan.Bound}");
         }
+
+        private void Add(PlanFaultKind kind, string place, string found) => Faults.Add(new(kind, new(place, found, Report)));
 
         /// <summary>Flame, sparks or a cut while something near still burns.</summary>
         private string? Threat(Step step)
@@ -76,7 +80,7 @@ public static class PlanCheck
             };
             return (danger & Danger.Fire) == 0 ? null : FireNeeds.Near(_before, FireNeeds.HeldBy(step.Fact, _before))
                 .Where(one => one.Mend is not { } mend || (!onBench && !Holds(mend) && !Holds(Fact.Off(one.Part.Id))))
-                .Select(one => $"{OnFire} {one.Part.Id}: {one.Cause}").FirstOrDefault();
+                .Select(one => $"flame, sparks or a cut near {one.Part.Id}: {one.Cause}").FirstOrDefault();
         }
 
         private static Way? Named(ValueList<Way> ways, string name) => ways.FirstOrDefault(way => way.Id == name);

@@ -50,8 +50,10 @@ public static class NetworkCheck
         var goals = steps.Select(step => step.Fact).Take(1).ToValueList();
         var own = Places(steps.Where(step => HasOwnWay(standing, step.Fact)));
         var said = Places(steps.Where(step => step.Cautions.Any(caution => caution.StartsWith(RefitGate.NotYet, StringComparison.Ordinal))));
-        return goals.Count == 0 ? [] : PlanCheck.Of(whole, Plan(whole, new() { Goals = [] }, steps))
-            .Where(fault => !IsAboutMinutes(fault) && !(IsAboutFire(fault) && !own.Contains(fault.Place)) && !said.Contains(fault.Place)).ToValueList();
+        // What was undone with fire is not put together with it; a weld's own gate is judged where it is welded.
+        return goals.Count == 0 ? [] : PlanCheck.All(whole, Plan(whole, new() { Goals = [] }, steps))
+            .Where(one => one.Kind != PlanFaultKind.Minutes && !(one.Kind == PlanFaultKind.Fire && !own.Contains(one.Fault.Place)) && !said.Contains(one.Fault.Place))
+            .Select(one => one.Fault).ToValueList();
     }
 
     private static HashSet<string> Places(IEnumerable<Step> steps) => [.. steps.Select(step => $"step {step.Fact}")];
@@ -115,11 +117,6 @@ public static class NetworkCheck
     private static bool IsNamed(string id, string name) => id == name || id.StartsWith($"{name}-", StringComparison.Ordinal);
 
     private static bool IsChangeOfStrip(WorkTask task) => task.Kind == TaskKind.Stance && task.Steps.Count > 0;
-
-    private static bool IsAboutMinutes(Fault fault) => fault.Found.Contains("by the sheet", StringComparison.Ordinal);
-
-    /// <summary>What was undone with fire is not put together with it; a weld's own gate is judged where it is welded.</summary>
-    private static bool IsAboutFire(Fault fault) => fault.Found.StartsWith(PlanCheck.OnFire, StringComparison.Ordinal);
 
     /// <summary>Stances are priced when they are first entered, as a plan prices them.</summary>
     private static Plan Plan(Car car, Question question, IEnumerable<Step> steps)
