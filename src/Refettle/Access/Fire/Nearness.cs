@@ -18,8 +18,9 @@ public static class Nearness
         var zones = small.Select(part => standing.Parts[part].Zone).ToHashSet();
         var isAlone = zones.Count == 0 || zones.Any(zone => !standing.Zones.TryGetValue(zone, out var known) || known.Near.Count == 0);
         var around = Around(standing, zones);
+        var running = acrossZones && !isAlone ? RunningInto(standing, around) : [];
         return standing.Parts.Values.Where(part => joined.Contains(part.Id) || part.Zone == Zone.WholeCar || zones.Contains(part.Zone)
-            || (acrossZones ? isAlone || RunsThrough(standing, part).Any(around.Contains) : joinedToShell.Contains(part.Id) && (isAlone || around.Contains(part.Zone))));
+            || (acrossZones ? isAlone || around.Contains(part.Zone) || running.Contains(part.Id) : joinedToShell.Contains(part.Id) && (isAlone || around.Contains(part.Zone))));
     }
 
     private static HashSet<string> Around(CarStanding standing, HashSet<string> zones) =>
@@ -29,8 +30,9 @@ public static class Nearness
         .. standing.Zones.Values.Where(zone => zone.Near.Any(zones.Contains)).Select(zone => zone.Id),
     ];
 
-    private static IEnumerable<string> RunsThrough(CarStanding standing, Part part) => standing.JointsOf(part.Id).SelectMany(joint => joint.Holds)
-        .Select(name => standing.Parts[name]).Where(other => !other.Fixed).Select(other => other.Zone).Prepend(part.Zone);
+    /// <summary>What is joined to something in these zones.</summary>
+    private static HashSet<string> RunningInto(CarStanding standing, HashSet<string> zones) =>
+        standing.Joints.Values.Where(joint => joint.Holds.Any(part => !standing.Parts[part].Fixed && zones.Contains(standing.Parts[part].Zone))).SelectMany(joint => joint.Holds).ToHashSet();
 
     private static HashSet<string> JoinedTo(CarStanding standing, IEnumerable<string> parts) =>
         parts.SelectMany(standing.JointsOf).SelectMany(other => other.Holds).ToHashSet();
