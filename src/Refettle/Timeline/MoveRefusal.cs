@@ -47,14 +47,7 @@ public static class MoveRefusal
     private static string? TooEarly(TimelineQuestion question, Projection projection, int place, int minute)
     {
         var before = question.Network.Links.ToLookup(link => link.After);
-        var needed = new HashSet<string> { projection.Tasks[place].Id };
-        var open = new Stack<string>(needed);
-        while (open.TryPop(out var id))
-        {
-            foreach (var earlier in before[id].Select(link => link.Before).Where(needed.Add))
-                open.Push(earlier);
-        }
-
+        var needed = Onward.From(projection.Tasks[place].Id, id => before[id].Select(link => link.Before)).Append(projection.Tasks[place].Id).ToHashSet();
         var only = new TaskNetwork(question.Network.Tasks.Where(task => needed.Contains(task.Id)).ToValueList(), question.Network.Links.Where(link => needed.Contains(link.Before) && needed.Contains(link.After)).ToValueList(), []);
         var alone = Projection.Of(question.Car, only, question.Now).Value;
         if (new FirstScheduler().Solve(new(alone.Unpressed), new(TimeSpan.FromSeconds(1))).Schedule is not { } schedule)
@@ -69,14 +62,7 @@ public static class MoveRefusal
     private static string? TooLate(Projection projection, TaskNetwork network, int place)
     {
         var after = network.Links.ToLookup(link => link.Before, link => link.After);
-        var seen = new HashSet<string>();
-        var open = new Stack<string>([projection.Tasks[place].Id]);
-        while (open.TryPop(out var id))
-        {
-            foreach (var later in after[id].Where(seen.Add))
-                open.Push(later);
-        }
-
+        var seen = Onward.From(projection.Tasks[place].Id, id => after[id]);
         var pressed = projection.Tasks.Where(task => seen.Contains(task.Id) || task.Id == projection.Tasks[place].Id).FirstOrDefault(task => task.Latest is not null || (task.FixedStart is not null && seen.Contains(task.Id)));
         return pressed is null ? null : $"{(seen.Contains(pressed.Id) ? $"\"{pressed.Says}\" comes after it and" : "it")} {(pressed.FixedStart is { } settled ? $"is settled for {DayWords.Moment(settled)}" : $"has to be done by {DayWords.Moment(pressed.Latest!.Value)}")}";
     }

@@ -67,10 +67,10 @@ internal sealed class NetworkDraft
     }
 
     /// <summary>Whether the second waits for the first, by whatever lies between.</summary>
-    public bool Reaches(string from, string to) => from == to || Closure(from, _after).Contains(to);
+    public bool Reaches(string from, string to) => from == to || Onward.From(from, DirectlyAfter).Contains(to);
 
     /// <summary>All that must be finished before a task starts.</summary>
-    public HashSet<string> Before(string id) => Closure(id, _before);
+    public HashSet<string> Before(string id) => Onward.From(id, DirectlyBefore);
 
     public IReadOnlyList<string> DirectlyBefore(string id) => _before.TryGetValue(id, out var some) ? some : [];
 
@@ -99,20 +99,4 @@ internal sealed class NetworkDraft
 
     private static List<string> Beside(Dictionary<string, List<string>> lists, string id) =>
         lists.TryGetValue(id, out var list) ? list : lists[id] = [];
-
-    private static HashSet<string> Closure(string id, Dictionary<string, List<string>> next)
-    {
-        var seen = new HashSet<string>();
-        var waiting = new Stack<string>([id]);
-        while (waiting.TryPop(out var one))
-        {
-            foreach (var other in next.TryGetValue(one, out var some) ? some : [])
-            {
-                if (seen.Add(other))
-                    waiting.Push(other);
-            }
-        }
-
-        return seen;
-    }
 }
