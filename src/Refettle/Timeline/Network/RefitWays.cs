@@ -6,23 +6,31 @@ using Refettle.Access.Ordering;
 namespace Refettle.Timeline.Network;
 
 /// <summary>The car as the refit meets it: steps as they are taken back, and what each needs then.</summary>
-internal sealed class RefitWays(CarStanding apart)
+internal sealed class RefitWays
 {
-    private readonly CarStanding _back = new(apart.Car with { Structure = Backwards.Of(apart.Car.Structure) });
+    private readonly CarStanding _back;
+    private readonly WayCatalogue _catalogue;
+    private readonly CarStanding _apart;
+
+    public RefitWays(CarStanding apart)
+    {
+        (_apart, _back) = (apart, new(apart.Car with { Structure = Backwards.Of(apart.Car.Structure) }));
+        _catalogue = new(_back, [], isGated: false);
+    }
 
     /// <summary>Whether a step is taken back by a way of its own.</summary>
     public static bool Has(CarStanding standing, Step step) => Of(standing, step) is not null;
 
     /// <summary>Facts that must hold while it is taken back, stances left out; those of the strip where nothing else is said.</summary>
-    public IEnumerable<Fact> Needs(Step step) => StepNeeds.Facts(_back, step).Concat(Has(apart, step) ? Fire(step) ?? [] : []).Distinct();
+    public IEnumerable<Fact> Needs(Step step) => StepNeeds.Facts(_back, step).Concat(Has(_apart, step) ? Fire(step) ?? [] : []).Distinct();
 
     /// <summary>Whether it would be put together with flame or sparks at what itself burns or goes off.</summary>
-    public bool IsNever(Step step) => Has(apart, step) && Fire(step) is null;
+    public bool IsNever(Step step) => Has(_apart, step) && Fire(step) is null;
 
     /// <summary>With tool, posture and cautions of the way back.</summary>
     public Step Taken(Step step)
     {
-        if (Of(apart, step) is not { } own || new WayCatalogue(_back, [], isGated: false).Of(step.Fact).FirstOrDefault(way => way.Name == step.Way) is not { } way)
+        if (Of(_apart, step) is not { } own || _catalogue.Of(step.Fact).FirstOrDefault(way => way.Name == step.Way) is not { } way)
             return step;
         var place = Workplace.Zone(way, _back);
         return step with
@@ -44,5 +52,5 @@ internal sealed class RefitWays(CarStanding apart)
     };
 
     private IReadOnlyList<Fact>? Fire(Step step) =>
-        FireNeeds.Of(_back, HotWork.OfTool(Of(apart, step)!.Tool), FireNeeds.HeldBy(step.Fact, _back), step.Place == Workplace.Bench);
+        FireNeeds.Of(_back, HotWork.OfTool(Of(_apart, step)!.Tool), FireNeeds.HeldBy(step.Fact, _back), step.Place == Workplace.Bench);
 }
