@@ -126,6 +126,27 @@ public sealed class BasketTests
         Assert.Empty(Needs());
     }
 
+    /// <summary>Two days and a half are three: half a day too late is too late.</summary>
+    [Fact]
+    public void Days_until_a_part_is_here_are_whole_whoever_asks_for_it()
+    {
+        var estimate = new PartEstimated(new("damper", null, null, null, null, null, 2.5m, null, null, null));
+        int? Days(Happening asked) => Assert.Single(PlanNeeds.Of(SmallCar.After(estimate, asked), Shelf.Empty, new Plan { Question = new() { Goals = [] }, Status = PlanStatus.Optimal }, [], null)).LeadDays;
+        Assert.Equal(3, Days(new VerdictGiven(new("damper", VerdictKind.Replace, DoneBy.Self, null))));
+        Assert.Equal(3, Days(new PiecesWanted("part damper", 2)));
+    }
+
+    [Fact]
+    public void What_was_asked_for_by_word_goes_with_its_part_and_does_not_come_back_with_it()
+    {
+        var part = SmallCar.Structure.Parts.Single(one => one.Id == "damper");
+        var joints = SmallCar.Structure.Joints.Where(joint => joint.Holds.Contains("damper")).ToValueList();
+        var gone = new[] { "part damper" }.Concat(joints.Select(joint => $"joint {joint.Id}")).ToValueList();
+        var history = SmallCar.After(new PiecesWanted("part damper", 2), new StructureRemoved(gone), new StructureAdded("edit", new() { Parts = [part], Joints = joints }, []));
+        Assert.Contains(history.Car.Structure.Parts, one => one.Id == "damper");
+        Assert.Empty(history.Car.Wants);
+    }
+
     /// <summary>Binomial quantiles for a ratio of 30 to 31 worked out by an independent script from the formula: 2 of 4, 4 of 8 with a chance of 0.2 each.
     /// 6 of 12 with 0.35 at a ratio of 0.8: the spares example of the reference tables.</summary>
     [Theory]

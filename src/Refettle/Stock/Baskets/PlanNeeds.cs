@@ -45,15 +45,19 @@ public static class PlanNeeds
         var position = positions.GetValueOrDefault($"part {part.Id}");
         return new(car.Id, $"part {part.Id}", position?.Number, part.Name, (position?.Count ?? part.Count) - Fitted(car, shelf, $"part {part.Id}"), by, destroyed ? NeedReason.Destroyed : NeedReason.Asked, part.Price,
             destroyed ? "the plan destroys it, or it was destroyed" : "to be renewed")
-        { LeadDays = (int?)car.Estimates.FirstOrDefault(estimate => estimate.Part == part.Id)?.LeadDays };
+        { LeadDays = LeadDays(car, part) };
     }
+
+    /// <summary>Whole days: what is short of one by an hour is not here before it.</summary>
+    private static int? LeadDays(Car car, Part? part) =>
+        car.Estimates.FirstOrDefault(estimate => estimate.Part == part?.Id)?.LeadDays is { } days ? (int)Math.Ceiling(days) : null;
 
     /// <summary>What was asked for by word is a count of pieces, and what went onto the place since is taken off it already.</summary>
     private static Need OfWant(Car car, Want want, Dictionary<string, PositionNumber> positions, DateOnly? by)
     {
         var part = car.Structure.Parts.FirstOrDefault(part => $"part {part.Id}" == want.Thing);
         var joint = car.Structure.Joints.FirstOrDefault(joint => $"joint {joint.Id}" == want.Thing);
-        return new(car.Id, want.Thing, positions.GetValueOrDefault(want.Thing)?.Number, part?.Name ?? Name(joint!), want.Count, by, NeedReason.Asked, part?.Price, "asked for");
+        return new(car.Id, want.Thing, positions.GetValueOrDefault(want.Thing)?.Number, part?.Name ?? Name(joint!), want.Count, by, NeedReason.Asked, part?.Price, "asked for") { LeadDays = LeadDays(car, part) };
     }
 
     /// <summary>A gasket's own seat and bond are no pieces beside the gasket that is renewed.</summary>

@@ -3,6 +3,7 @@ using Refettle.Access;
 using Refettle.Logbook;
 using Refettle.Stuck;
 using Refettle.Timeline;
+using Refettle.Timeline.Network;
 
 namespace Refettle.Stock.Baskets;
 
@@ -37,10 +38,11 @@ public static class ShelfPlanner
         var all = cars.Select(car => car.History.Car).ToValueList();
         var basket = Filled(_ => null);
         var works = Supplied();
+        var scheduled = works.Select(_ => (Network: (TaskNetwork?)null, Days: (IReadOnlyDictionary<string, DateOnly>?)null)).ToList();
         for (var round = 0; round < MostRounds && by is null && works.Any(work => work.Network is not null); round++)
         {
-            var days = works.Select(work => work.Network is { } network ? StepDays.Of(work.Car, network, now, cancel) : null).ToList();
-            basket = Filled(place => days[place]);
+            scheduled = works.Zip(scheduled, (work, known) => work.Network is not { } network ? (null, null) : known.Network == network ? known : (network, StepDays.Of(work.Car, network, now, cancel))).ToList();
+            basket = Filled(place => scheduled[place].Days);
             var before = works;
             works = Supplied();
             if (works.Zip(before).All(pair => pair.First.Network == pair.Second.Network))
@@ -69,5 +71,5 @@ public static class ShelfPlanner
     }
 
     private static IEnumerable<Need> Needs(Shelf shelf, PlannedCar car, DateOnly? by, IReadOnlyDictionary<string, DateOnly>? days) =>
-        PlanNeeds.Of(car.History, shelf, car.Work.Plan, car.Renew, by, days).Concat(car.Work.Network is { } network ? CoatNeeds.Of(car.History.Car, shelf, network, by, days) : []);
+        PlanNeeds.Of(car.History, shelf, car.Work.Plan, car.Renew, by, days).Concat(CoatNeeds.Of(car.History.Car, shelf, car.Work.Network, by, days));
 }
