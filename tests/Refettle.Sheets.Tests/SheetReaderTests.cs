@@ -57,6 +57,8 @@ public sealed class SheetReaderTests
 
     [Theory]
     [InlineData("parts: { tank: { scarcity: rare } }", "Known are stocked, used-only, discontinued, unique.")]
+    [InlineData("joints: { strap: { kind: bolt, holds: [tank, body], tool: saw, open: 3 min, close: 3 min, danger: none } }", "Known are heat, flame, spark, cutting.")]
+    [InlineData("joints: { strap: { kind: bolt, holds: [tank, body], tool: saw, open: 3 min, close: 3 min, danger: [heat, fire] } }", "Known are heat, flame, spark, cutting.")]
     [InlineData("parts: { tank: { mass: 40 } }", "Write it like 2.1 kg or 300 g.")]
     [InlineData("parts: { tank: { mass: '2,5 kg' } }", "Write it like 2.1 kg or 300 g, with a decimal point.")]
     [InlineData("parts: { tank: { naem: x } }", "Did you mean name?")]
