@@ -69,6 +69,19 @@ public sealed class TonightTests
         Assert.Equal(["long"], TonightPlanner.Of(Asked(network) with { Now = Now - Duration.FromHours(6) }).Offers.Select(offer => offer.Task.Id));
     }
 
+    /// <summary>A supplier's last day is no window of paint, and neither is a day that somebody set.</summary>
+    [Fact]
+    public void What_presses_is_called_by_what_it_is()
+    {
+        var trial = Task("trial", 15) with { Kind = TaskKind.TrialFit, Latest = new(2027, 3, 4, 0, 0) };
+        Assert.Equal("its supplier takes it back until Wed 2027-03-03", Why(trial));
+        Assert.Equal("it has to be done by Wed 2027-03-03 12:00", Why(Task("own", 15) with { Latest = new(2027, 3, 3, 12, 0) }));
+        var network = new TaskNetwork([Task("primer", 30) with { Mark = new("primer", TaskProgress.Done, new(2027, 3, 2, 2, 0)) }, Task("top", 30)], [new("primer", "top", 12 * 60, 24 * 60, "recoat window")], []);
+        Assert.Equal("its window closes Wed 2027-03-03 02:00", Assert.Single(TonightPlanner.Of(Asked(network)).Offers).Why[0]);
+
+        static string Why(WorkTask task) => Assert.Single(TonightPlanner.Of(Asked(new([task], [], []))).Offers).Why[0];
+    }
+
     [Fact]
     public void What_starts_a_clock_comes_first_and_an_evening_is_filled()
     {

@@ -29,13 +29,19 @@ internal sealed class HotSteps(NetworkDraft draft, CarStanding standing, StripTa
             draft.Link(Deliveries.Together(draft, part, standing.Parts[part].Name), task, why: why);
     }
 
-    /// <summary>Whether a step opens a joint on the car with something hot.</summary>
+    /// <summary>Whether a step opens a joint, or takes something off, on the car with something hot.</summary>
     public static bool IsHot(CarStanding standing, Step step) => DangerOf(standing, step) != Danger.None;
 
     /// <summary>Whether what a step destroys has to be there before: with fire, unless the owner gave leave.</summary>
     public static bool MustBeInHand(CarStanding standing, Step step) => (DangerOf(standing, step) & Danger.Fire) != 0
         && !standing.Car.LeaveForMissing.Any(leave => leave.Joint == step.Fact.Subject && leave.Rung == step.Way);
 
-    private static Danger DangerOf(CarStanding standing, Step step) => step.Fact.Kind == FactKind.Open && standing.Joints[step.Fact.Subject] is { } joint
-        && joint.Ways.FirstOrDefault(way => way.Id == step.Way) is { Where: WorkPlace.OnCar } way ? HotWork.Of(way, joint) : Danger.None;
+    private static Danger DangerOf(CarStanding standing, Step step) => step.Fact.Kind switch
+    {
+        FactKind.Open when standing.Joints[step.Fact.Subject] is { } joint => joint.Ways.FirstOrDefault(way => way.Id == step.Way) is { Where: WorkPlace.OnCar } way ? HotWork.Of(way, joint) : Danger.None,
+        FactKind.Off when !PlanOutline.FollowsByItself(step) => HotWork.OfTool(WayOutOf(standing, step.Fact.Subject).Tool),
+        _ => Danger.None,
+    };
+
+    private static WayOut WayOutOf(CarStanding standing, string name) => standing.Parts.TryGetValue(name, out var part) ? part.Out : standing.SubAssemblies[name].Out;
 }

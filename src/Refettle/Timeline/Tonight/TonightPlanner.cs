@@ -107,7 +107,7 @@ public sealed class TonightPlanner
     private IEnumerable<string> Why(WorkTask task)
     {
         if (ClosesInMinutes(task) is { } closes)
-            yield return $"its window closes {DayWords.Moment(_clock.At(closes))}";
+            yield return Pressing(task, closes);
         if (_question.Critical.Contains(task.Id))
             yield return "it holds up the finish";
         if (StartsClock(task) is { } wait)
@@ -116,6 +116,11 @@ public sealed class TonightPlanner
             yield return opens == 1 ? "one more task can begin then" : $"{opens} more tasks can begin then";
         yield return $"{task.Takes} of your {_question.Minutes}";
     }
+
+    /// <summary>A window of paint closes, a supplier takes back no longer, or somebody set the day.</summary>
+    private string Pressing(WorkTask task, int closes) => Latest(task) != closes ? $"its window closes {DayWords.Moment(_clock.At(closes))}"
+        : task.Kind == TaskKind.TrialFit ? $"its supplier takes it back until {DayWords.Day(task.Latest!.Value.PlusDays(-1).Date)}"
+        : $"it has to be done by {DayWords.Moment(task.Latest!.Value)}";
 
     private static string Span(Minutes minutes) => minutes.Value >= 2 * MinutesOfADay ? $"{minutes.Value / MinutesOfADay:0.#} days" : $"{minutes}";
 

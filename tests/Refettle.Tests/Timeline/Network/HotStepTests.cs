@@ -29,6 +29,20 @@ public sealed class HotStepTests
         Assert.True(hot > 5, $"{hot}");
     }
 
+    /// <summary>A part whose way out is by flame or disc: the same duties of 29 CFR 1910.252(a) as for a joint.</summary>
+    [Fact]
+    public void What_is_taken_off_with_something_hot_waits_for_a_shield_too()
+    {
+        var cut = Cut([]);
+        var parts = cut.Structure.Parts.Select(part => part.Id == "arm" ? part with { Out = new() { Off = new(20), Tool = "torch" } } : part).ToValueList();
+        var car = cut with { Done = [Fact.Open("bolt")], Structure = cut.Structure with { Parts = parts } };
+        var plan = new AccessPlanner(new Refettle.Access.Derivation.ReducedSolver()).Reach(car, Question.For(Fact.Off("arm")));
+        var network = NetworkPlanner.Of(new() { Car = car, Plan = plan });
+        var off = network.Tasks.Single(task => task.Kind == TaskKind.Strip && task.Steps.Any(step => step.Fact == Fact.Off("arm")));
+        Assert.Contains(network.Links, link => link.Before == "shield.arm" && link.After == off.Id);
+        Assert.Contains(NetworkCheck.Of(car, plan.Question, network.Tasks.Where(task => task.Kind != TaskKind.Shield).ToList()), fault => fault.Found.Contains("not shielded", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Leave_by_an_entry_lifts_the_wait_for_what_is_destroyed_and_nothing_else()
     {
