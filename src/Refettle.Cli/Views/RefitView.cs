@@ -14,7 +14,7 @@ internal static class RefitView
             .. sheet.Steps.Count > most ? [new Text($"… {sheet.Steps.Count - most} more steps")] : Array.Empty<IRenderable>(),
             .. Section("Left over, belonging to no step:", sheet.Leftover.Select(Bag)),
             .. Section("Bleed, in the maker's order: opened were", sheet.Bleeding.Select(joint => joint.Name ?? joint.Id)),
-            .. Section("At the end:", sheet.Checks.SelectMany(check => check.Cautions.Select(caution => $"  ! {caution}").Prepend(check.Says))),
+            .. Section("At the end:", sheet.Checks.SelectMany(check => check.Cautions.Select(caution => $"  ! {caution}").Concat(check.Waste.Select(one => $"  {one.Line()}")).Prepend(check.Says))),
             new Text("The vehicle maker's manual, local rules and licensed practice come first."),
         ]);
 

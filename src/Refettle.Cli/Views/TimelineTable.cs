@@ -60,6 +60,8 @@ internal static class TimelineTable
             table.AddRow(new Text(When(task, piece)), new Markup(What(task, isFirst)), new Markup($"[dim]{task.Task.Id.Safe()}[/]"), new Text(isFirst ? Takes(task.Task) : ""));
             foreach (var caution in cautions.On(piece.Start.Date, task.Task))
                 table.AddRow(Text.Empty, new Padder(new Markup($"[yellow]! {caution.Safe()}[/]"), new(2, 0, 0, 0)), Text.Empty, Text.Empty);
+            foreach (var waste in isFirst ? task.Task.Waste : [])
+                table.AddRow(Text.Empty, new Padder(new Markup($"[dim]{waste.Line().Safe()}[/]"), new(2, 0, 0, 0)), Text.Empty, Text.Empty);
         }
 
         return table;

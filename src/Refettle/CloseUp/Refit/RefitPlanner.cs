@@ -16,7 +16,7 @@ public static class RefitPlanner
         var (standing, memory) = (new CarStanding(car), new StripMemory(history));
         var steps = RefitOrder.Of(network, memory).SelectMany(task => Steps(standing, task, memory)).ToValueList();
         return new(steps, Leftover(car, steps), Bleeding(history, standing), network.Tasks.Where(task => task.Kind is TaskKind.Check or TaskKind.HandIn)
-            .Select(task => new EndCheck(task.Id, task.Says, task.Takes, task.Origin, task.Cautions)).ToValueList());
+            .Select(task => new EndCheck(task.Id, task.Says, task.Takes, task.Origin, task.Cautions) { Waste = task.Waste }).ToValueList());
     }
 
     /// <summary>A change of stance is one step; what follows by itself from another step is none.</summary>

@@ -1,3 +1,5 @@
+using Refettle.Timeline.Network;
+
 namespace Refettle.CloseUp.Refit;
 
 /// <summary>How the car goes back together from where it stands: every step in an order that works, what the strip remembers of it, and what is
@@ -29,4 +31,8 @@ public sealed record Remembered(DateTimeOffset At, string Device, string Says);
 public sealed record Look(string Space, string Name, ValueList<Bag> Bags, bool IsPhotographed);
 
 /// <summary>Something that is checked once everything is on.</summary>
-public sealed record EndCheck(string Id, string Says, Minutes Takes, Origin Origin, ValueList<string> Cautions);
+public sealed record EndCheck(string Id, string Says, Minutes Takes, Origin Origin, ValueList<string> Cautions)
+{
+    /// <summary>What is handed in.</summary>
+    public ValueList<Waste> Waste { get; init; } = [];
+}

@@ -43,13 +43,18 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
 
     private void HandIn(List<Step> steps)
     {
-        var fluids = steps.Where(step => step.Fact.Kind == FactKind.State && step.Fact.Subject.EndsWith("-drained", StringComparison.Ordinal))
-            .Select(step => step.Fact.Subject[..^"-drained".Length].Replace('-', ' ')).Distinct().ToList();
-        if (fluids.Count == 0)
+        var found = new WasteOf(draft, standing, steps);
+        if (found.All() is not { Count: > 0 } waste)
             return;
-        var task = draft.Add(Task("hand-in", $"Hand in what was drained and will not be used again: {string.Join(", ", fluids)}", 45) with { Kind = TaskKind.HandIn });
-        foreach (var drain in draft.Tasks.Where(one => one.Kind == TaskKind.Strip && one.Steps.Any(step => step.Fact.Kind == FactKind.State && step.Fact.Subject.EndsWith("-drained", StringComparison.Ordinal))).ToList())
-            draft.Link(drain.Id, task);
+        var minutes = waste.All(one => one.Kind == WasteKind.Refrigerant) ? 5 : 45;
+        var task = draft.Add(Task("hand-in", $"Hand in, each kind apart: {string.Join("; ", waste.Select(one => one.Says))}", minutes) with
+        {
+            Kind = TaskKind.HandIn,
+            Waste = waste,
+            Cautions = waste.Select(one => $"{one.Says}: {one.Keep}").ToValueList(),
+        });
+        foreach (var source in found.Tasks())
+            draft.Link(source, task);
     }
 
     private void Next(string id, string says, int minutes, params ValueList<string> uses)

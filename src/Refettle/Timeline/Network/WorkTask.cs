@@ -57,7 +57,7 @@ public enum TaskKind
     /// <summary>A check at the end: bleed, torque at ride height, alignment, road test.</summary>
     Check,
 
-    /// <summary>Drained fluids and scrap are handed in.</summary>
+    /// <summary>What was drained, worn and scraped off is handed in.</summary>
     HandIn,
 
     /// <summary>A new part is held up to the car while it can still go back.</summary>
@@ -134,6 +134,9 @@ public sealed record WorkTask
     public ValueList<string> Jobs { get; init; } = [];
 
     public ValueList<string> Cautions { get; init; } = [];
+
+    /// <summary>What is handed in, each kind apart from the others.</summary>
+    public ValueList<Waste> Waste { get; init; } = [];
 
     /// <summary>When it starts, where the owner has settled that.</summary>
     public LocalDateTime? FixedStart { get; init; }
