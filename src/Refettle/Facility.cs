@@ -15,6 +15,12 @@ public enum FacilityKind
 
     /// <summary>A tool that is hired or borrowed, or there is only one of.</summary>
     Tool,
+
+    /// <summary>A place where the car can stand: the yard, a bay with a lift, a spray corner it fits into. Work that uses it has the car there.</summary>
+    Place,
+
+    /// <summary>Car dollies, skates or the like: what carries a car that does not roll.</summary>
+    Dollies,
 }
 
 /// <summary>Something that work needs and that is not always there: a helper, a lift, a bench, a spray corner, a hired tool.</summary>

@@ -34,13 +34,19 @@ internal sealed record TaskForm(
     /// <summary>What it takes of parts, and how that stands.</summary>
     public ValueList<PlaceParts> Parts { get; init; } = [];
 
+    /// <summary>The place that the car stands at for it, or is moved to; null for where it usually stands.</summary>
+    public string? At { get; init; }
+
+    /// <summary>What is handed in.</summary>
+    public ValueList<Waste> Waste { get; init; } = [];
+
     /// <summary>Whose delivery or work a wait is for.</summary>
     public Consignment? Delivery { get; init; }
 
     public static TaskForm Of(WorkTask task) => new(
         task.Id, task.Kind, task.Says, task.Takes, task.Origin, task.IsWait, task.Place, task.Posture, task.Stance, task.Uses, task.Chance,
         task.Steps.Select(step => step.Fact).ToValueList(), task.For, task.Jobs, task.Rungs.Select(rung => rung.Id).ToValueList(), task.Closed, task.Cautions)
-    { Parts = task.Parts, Delivery = task.Delivery };
+    { At = task.At, Waste = task.Waste, Parts = task.Parts, Delivery = task.Delivery };
 }
 
 /// <summary>What can be finished tonight.</summary>

@@ -46,6 +46,8 @@ public static class CalendarWords
             FacilityKind.Lift => "a lift or stands",
             FacilityKind.Bench => "a bench",
             FacilityKind.SprayCorner => "a spray corner",
+            FacilityKind.Place => "a place for the car",
+            FacilityKind.Dollies => "carries a car that does not roll",
             _ => "a tool",
         };
         var days = (facility.From, facility.Until) switch

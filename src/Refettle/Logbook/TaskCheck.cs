@@ -27,6 +27,9 @@ internal static class TaskCheck
             yield return new(place, "it is to come before or after itself", "Name another task.");
         foreach (var fault in task.Uses.SelectMany(facility => CalendarCheck.Known("facility", facility, calendar.Facilities.Select(known => known.Id))))
             yield return fault;
+        var places = task.Uses.Where(id => calendar.Facilities.Any(one => one.Id == id && one.Kind == FacilityKind.Place)).ToList();
+        if (places.Count > 1)
+            yield return new(place, $"the car is to stand at {string.Join(" and ", places)}", "Name one place; what is done at the other is a task of its own.");
     }
 
     private static IEnumerable<Fault> OfMinutes(string task, Minutes minutes)

@@ -57,6 +57,7 @@ internal sealed class ResourceBook
             Needed.Helper => FacilityKind.Helper,
             Needed.Bench => FacilityKind.Bench,
             Needed.SprayCorner => FacilityKind.SprayCorner,
+            Needed.Dollies => FacilityKind.Dollies,
             _ => (FacilityKind?)null,
         };
         var found = kind is null ? _calendar.Facilities.Where(one => need == Needed.Facility(one.Id)).ToList() : _calendar.Facilities.Where(one => one.Kind == kind).ToList();

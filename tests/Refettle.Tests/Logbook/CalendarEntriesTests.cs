@@ -39,6 +39,15 @@ public sealed class CalendarEntriesTests
         { new TaskForbidden("polish", new(new(2027, 1, 2), new(2027, 1, 1))), "the last day is before the first" },
     };
 
+    [Fact]
+    public void A_car_stands_in_one_place()
+    {
+        var told = new TaskAdded(new() { Id = "polish", Name = "Polish", Takes = new(5), Uses = ["yard", "corner"] });
+        var there = SmallCar.After(new FacilityAdded(new() { Id = "yard", Name = "Yard", Kind = FacilityKind.Place }), new FacilityAdded(new() { Id = "corner", Name = "Corner", Kind = FacilityKind.Place }));
+        Assert.Equal("the car is to stand at yard and corner", Assert.Single(HappeningCheck.Of(there, told)).Found);
+        Assert.Empty(HappeningCheck.Of(there, told with { Task = told.Task with { Uses = ["yard"] } }));
+    }
+
     [Theory]
     [MemberData(nameof(Wrong))]
     public void A_mistake_is_named(Happening happening, string found) =>

@@ -14,6 +14,8 @@ internal static class FacilityVerb
         ["bench"] = FacilityKind.Bench,
         ["spray-corner"] = FacilityKind.SprayCorner,
         ["tool"] = FacilityKind.Tool,
+        ["place"] = FacilityKind.Place,
+        ["dollies"] = FacilityKind.Dollies,
     };
 
     public static Command Make(Desk desk) => new("facility", "What work needs and is not always there: helper, lift, bench, spray corner, hired tools.")

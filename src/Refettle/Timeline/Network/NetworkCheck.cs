@@ -12,7 +12,7 @@ public static class NetworkCheck
     /// <summary>Everything that keeps the order from working; empty when it works.</summary>
     /// <param name="order">All tasks in the order of their starts.</param>
     public static ValueList<Fault> Of(Car car, Question question, IReadOnlyList<WorkTask> order) =>
-        [.. Apart(car, question, order), .. Together(car, order), .. Gates(car, order)];
+        [.. Apart(car, question, order), .. Together(car, order), .. Gates(car, order), .. PlaceCheck.Of(car, order)];
 
     /// <summary>The strip, as a plan of its own.</summary>
     private static ValueList<Fault> Apart(Car car, Question question, IReadOnlyList<WorkTask> order)

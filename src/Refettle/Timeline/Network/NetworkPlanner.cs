@@ -33,7 +33,10 @@ public static class NetworkPlanner
         Repair(draft, standing, strip, refit);
         new EndChecks(draft, standing, refit).Add();
         new LicensedWork(draft).Add();
-        new OwnersTerms(draft, question.Car.Calendar).Add();
+        var terms = new OwnersTerms(draft, question.Car.Calendar);
+        terms.AddTasks();
+        new Moves(draft, standing).Add();
+        terms.Apply();
         Serve(draft, question.Plan.Question.Goals, strip);
         return draft.Build();
     }

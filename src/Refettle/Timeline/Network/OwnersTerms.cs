@@ -7,19 +7,24 @@ internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
 {
     private const string NoSuchTask = "there is no such task now";
 
-    public void Add()
+    public void AddTasks()
     {
         foreach (var own in calendar.Tasks)
             draft.Add(TaskOf(own));
         foreach (var own in calendar.Tasks)
             Link(own);
+    }
+
+    /// <summary>For tasks of any origin: all of them are there by then.</summary>
+    public void Apply()
+    {
         foreach (var terms in calendar.Terms)
             Apply(terms);
         foreach (var mark in calendar.Marks)
             Apply(mark);
     }
 
-    private static WorkTask TaskOf(OwnTask own) => new()
+    private WorkTask TaskOf(OwnTask own) => new()
     {
         Id = own.Id,
         Kind = own.IsWait ? TaskKind.Wait : TaskKind.Own,
@@ -27,6 +32,7 @@ internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
         Takes = StripTasks.Whole(own.Takes.Value),
         Origin = Origin.User,
         Pace = own.IsWait ? Pace.WallClock : own.IsUnbroken ? Pace.Unbroken : Pace.Pausing,
+        At = own.Uses.FirstOrDefault(id => calendar.Facilities.Any(one => one.Id == id && one.Kind == FacilityKind.Place)),
         Uses = own.Uses.Select(Needed.Facility).ToValueList(),
     };
 

@@ -15,6 +15,9 @@ public enum TaskKind
     /// <summary>The car is put into another stance.</summary>
     Stance,
 
+    /// <summary>The car is moved to another place.</summary>
+    Move,
+
     /// <summary>A stuck joint is soaked, so that time can work on it.</summary>
     Soak,
 
@@ -97,6 +100,10 @@ public sealed record WorkTask
 
     public string? Posture { get; init; }
 
+    /// <summary>The place of the owner's, by its identifier, that the car stands at for it; of a move the one that it is moved to. Null for where it
+    /// usually stands.</summary>
+    public string? At { get; init; }
+
     /// <summary>Tools and facilities it needs, as <see cref="Needed"/> names them, beside the owner's own hands.</summary>
     public ValueList<string> Uses { get; init; } = [];
 
@@ -151,6 +158,10 @@ public sealed record WorkTask
     public TaskMark? Mark { get; init; }
 
     public bool IsWait => Kind == TaskKind.Wait || Pace == Pace.WallClock;
+
+    /// <summary>Work on the car itself, wherever the car stands. A job's own work counts, since nobody says whether it is done on the bench.</summary>
+    public bool IsAtCar => At is not null || (Place != Access.Ordering.Workplace.Bench && Kind is TaskKind.Strip or TaskKind.Stance or TaskKind.Soak or TaskKind.Shield
+        or TaskKind.Try or TaskKind.Work or TaskKind.Brace or TaskKind.Gaps or TaskKind.Refit or TaskKind.Seal or TaskKind.Check or TaskKind.TrialFit);
 }
 
 /// <summary>A task waits for another: it starts from <paramref name="Least"/> to <paramref name="Most"/> minutes on the wall clock after the
@@ -172,6 +183,9 @@ public static class Needed
     public const string SprayCorner = "spray-corner";
 
     public const string Lift = "lift";
+
+    /// <summary>What carries a car that does not roll.</summary>
+    public const string Dollies = "dollies";
 
     /// <summary>A facility of the calendar, by its identifier.</summary>
     public static string Facility(string id) => $"facility {id}";

@@ -9,6 +9,8 @@ internal sealed class Presence(CarCalendar calendar, WallClock clock)
     /// <summary>What a task needs and is not there today, in words; null when all is.</summary>
     public string? Missing(WorkTask task)
     {
+        if (task.Uses.Contains(Needed.Dollies) && calendar.Facilities.All(one => one.Kind != FacilityKind.Dollies))
+            return "the car does not roll, and you have named nothing that carries it";
         foreach (var facility in calendar.Facilities.Where(one => Needs(task, one) && !IsHere(one)))
         {
             if (facility.Kind is FacilityKind.Tool || task.Uses.Contains(Needed.Facility(facility.Id)) || !calendar.Facilities.Any(other => other.Kind == facility.Kind && IsHere(other)))
@@ -24,6 +26,7 @@ internal sealed class Presence(CarCalendar calendar, WallClock clock)
         FacilityKind.Lift => task.Stance is not null and not Car.OnWheels,
         FacilityKind.Bench => task.Uses.Contains(Needed.Bench),
         FacilityKind.SprayCorner => task.Uses.Contains(Needed.SprayCorner),
+        FacilityKind.Dollies => task.Uses.Contains(Needed.Dollies),
         _ => false,
     };
 

@@ -52,7 +52,7 @@ public sealed class NetworkTests
     }
 
     /// <summary>An order of the tasks that keeps every link, picked at random.</summary>
-    private static List<WorkTask> Shuffled(TaskNetwork network, Random random)
+    internal static List<WorkTask> Shuffled(TaskNetwork network, Random random)
     {
         var open = network.Tasks.ToDictionary(task => task.Id, task => network.Links.Count(link => link.After == task.Id));
         var ready = network.Tasks.Where(task => open[task.Id] == 0).ToList();

@@ -1,0 +1,178 @@
+using Refettle.Access;
+using Refettle.Access.Derivation;
+using Refettle.Timeline.Network;
+
+namespace Refettle.Tests.Timeline.Network;
+
+/// <summary>The car is where its work is. What carries a car, and that two people and dollies move one that does not roll: common practice, no source.
+/// Nobody under what is not blocked: 29 CFR 1910.244(a)(2).</summary>
+public sealed class MovesTests
+{
+    private static readonly Facility Yard = new() { Id = "yard", Name = "The yard", Kind = FacilityKind.Place };
+
+    private static readonly Facility Corner = new() { Id = "corner", Name = "The spray corner", Kind = FacilityKind.Place };
+
+    private static readonly Facility Skates = new() { Id = "skates", Name = "Skates", Kind = FacilityKind.Dollies };
+
+    /// <summary>Over random networks, in any order that keeps the links, replayed here by the steps alone.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void No_task_that_needs_another_place_runs_without_a_move_between(bool isBegun)
+    {
+        var (moves, carried) = (0, 0);
+        for (var seed = 0; seed < 200; seed++)
+        {
+            if (RandomNetworks.Make(seed, isBegun) is not { } one)
+                continue;
+            var question = one.Question with { Car = Visiting(one.Question.Car, one.Network, new(seed)) };
+            var order = NetworkTests.Shuffled(NetworkPlanner.Of(question), new(seed));
+            Assert.Empty(NetworkCheck.Of(question.Car, question.Plan.Question, order));
+            var (at, off) = ((string?)null, question.Car.Done.ToHashSet());
+            foreach (var task in order)
+            {
+                if (task.Kind == TaskKind.Move)
+                {
+                    Assert.NotEqual(at, task.At);
+                    (at, moves) = (task.At, moves + 1);
+                    var isOff = question.Car.Structure.Parts.Any(part => part.Roles.Contains("hub") && IsOff(question.Car, off, part.Id));
+                    carried += isOff ? 1 : 0;
+                    Assert.True(!isOff || (task.Uses.Contains(Needed.Helper) && task.Uses.Contains(Needed.Dollies)), $"seed {seed}: {task.Id}");
+                }
+
+                if (question.Car.Calendar.Tasks.FirstOrDefault(own => own.Id == task.Id) is { } visit)
+                    Assert.Equal(visit.Uses[0], at);
+                else if (task.Kind is TaskKind.Strip or TaskKind.Try or TaskKind.Refit or TaskKind.Stance or TaskKind.Check && task.Place != "bench")
+                    Assert.True(at is null, $"seed {seed}: {task.Id} at {at}");
+                if (task.Kind is TaskKind.Strip or TaskKind.Try)
+                    off.UnionWith(task.Steps.Select(step => step.Fact));
+                else if (task.Kind == TaskKind.Refit)
+                    off.ExceptWith(task.Steps.Select(step => step.Fact));
+            }
+        }
+
+        Assert.True(moves > 100 && carried > 15, $"{moves} moves, {carried} carried");
+    }
+
+    [Fact]
+    public void With_the_axle_off_the_car_is_carried_by_two_on_dollies()
+    {
+        var network = Sprayed(after: "strip.axle", before: "refit.axle", Yard, Skates);
+        foreach (var move in new[] { Task(network, "move.spray"), Task(network, "move-back.spray") })
+        {
+            Assert.Contains("does not roll (Axle off", move.Says, StringComparison.Ordinal);
+            Assert.Equal([Needed.Helper, Needed.Dollies], move.Uses);
+            Assert.Equal(Origin.CommonPractice, move.Origin);
+            Assert.Contains(move.Cautions, caution => caution.StartsWith("Nobody under the car", StringComparison.Ordinal));
+            Assert.Contains(move.Cautions, caution => caution.Contains("A jack lifts, it carries no car", StringComparison.Ordinal));
+        }
+
+        Assert.Empty(network.Notes);
+        Assert.Contains(NetworkCheck.Of(With(Car(), [], "refit.axle", Yard), new() { Goals = [] }, network.Tasks.Where(task => task.Kind != TaskKind.Move).ToList()), fault => fault.Found == "the car is to be at yard and is at its usual place");
+        Assert.True(Reaches(network, "strip.axle", "move.spray") && Reaches(network, "move.spray", "spray") && Reaches(network, "spray", "move-back.spray") && Reaches(network, "move-back.spray", "refit.axle"));
+    }
+
+    [Fact]
+    public void Before_the_axle_comes_off_it_is_let_down_and_rolled()
+    {
+        var move = Task(Sprayed(after: null, before: "strip.axle", Yard), "move.spray");
+        Assert.Contains("roll", move.Says, StringComparison.Ordinal);
+        Assert.Empty(move.Uses);
+        Assert.True(move.Takes < new Minutes(60));
+    }
+
+    /// <summary>A joint that carries is enough, and so is a part found too weak; a hose between the same parts is none.</summary>
+    [Fact]
+    public void An_open_joint_that_carries_keeps_it_from_rolling()
+    {
+        Assert.Empty(Rolling.Against(new(Car())));
+        Assert.Equal(["Axle bolts open"], Rolling.Against(new(Car() with { Done = [Fact.Open("axle-bolts")] })));
+        Assert.Empty(Rolling.Against(new(Car() with { Done = [Fact.Open("axle-hose")] })));
+        Assert.Equal(["Axle too weak"], Rolling.Against(new(Car() with { Unsound = ["axle"] })));
+        Assert.Equal(["Link off"], Rolling.Against(new(Car() with { Done = [Fact.Off("link")] })));
+    }
+
+    [Fact]
+    public void Without_dollies_the_timeline_says_what_is_missing_and_tonight_does_not_offer_it()
+    {
+        var network = Sprayed(after: "strip.axle", before: "refit.axle", Yard);
+        var note = Assert.Single(network.Notes, note => note.Place == "task move.spray");
+        Assert.Contains("nothing that carries it", note.Found, StringComparison.Ordinal);
+        var asked = new Refettle.Timeline.Tonight.TonightQuestion { Car = Car(), Network = new([Task(network, "move.spray")], [], []), Now = NodaTime.Instant.FromUtc(2027, 3, 2, 18, 0), Minutes = new(70), HasHelper = true };
+        Assert.Contains("nothing that carries it", Assert.Single(Refettle.Timeline.Tonight.TonightPlanner.Of(asked).NotNow).Why, StringComparison.Ordinal);
+        Assert.Single(Refettle.Timeline.Tonight.TonightPlanner.Of(asked with { Car = Car() with { Calendar = new() { Facilities = [Skates] } } }).Offers);
+    }
+
+    [Fact]
+    public void A_move_that_was_made_is_not_made_again()
+    {
+        var car = With(Car() with { Done = [Fact.Open("axle-bolts"), Fact.Open("axle-hose"), Fact.Off("axle")] }, [], "refit.axle", Yard, Skates);
+        Assert.Equal(["move.spray", "move-back.spray"], Moved(car));
+        var there = Marked(car, "move.spray");
+        Assert.Equal(["move-back.spray"], Moved(there));
+        Assert.Equal(["move-back.spray"], Moved(Marked(there, "spray")));
+        Assert.Empty(Moved(Marked(Marked(there, "spray"), "move-back.spray")));
+    }
+
+    private static List<string> Moved(Car car) => NetworkPlanner.Of(new() { Car = car, Plan = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal } }).Tasks.Where(task => task.Kind == TaskKind.Move).Select(task => task.Id).ToList();
+
+    private static Car Marked(Car car, string task) => car with { Calendar = car.Calendar with { Marks = [.. car.Calendar.Marks, new(task, TaskProgress.Done, new(2027, 3, 1 + car.Calendar.Marks.Count, 12, 0))] } };
+
+    /// <summary>Own tasks at two places, each somewhere between two tasks; some parts carry the car.</summary>
+    private static Car Visiting(Car car, TaskNetwork network, Random random)
+    {
+        OwnTask Visit(string id, Facility place) => new()
+        {
+            Id = id,
+            Name = id,
+            Takes = new(30),
+            Uses = [place.Id],
+            After = random.Next(5) == 0 ? [] : [network.Tasks[random.Next(network.Tasks.Count)].Id],
+            Before = random.Next(2) == 0 ? [] : [network.Tasks[random.Next(network.Tasks.Count)].Id],
+        };
+        return car with
+        {
+            Calendar = car.Calendar with { Facilities = [Yard, Corner, Skates], Tasks = [Visit("wash", Yard), Visit("spray", Corner), Visit("dry", Corner)] },
+            Structure = car.Structure with { Parts = car.Structure.Parts.Select((part, i) => i % 3 == 0 && !part.Fixed ? part with { Roles = ["hub"] } : part).ToValueList() },
+        };
+    }
+
+    private static bool IsOff(Car car, HashSet<Fact> done, string part) => done.Contains(Fact.Off(part)) || done.Contains(Fact.Free(part))
+        || car.Structure.SubAssemblies.Any(unit => unit.Members.Contains(part) && done.Contains(Fact.Off(unit.Id)));
+
+    private static TaskNetwork Sprayed(string? after, string before, params Facility[] there)
+    {
+        var car = With(Car(), after is null ? [] : [after], before, there);
+        return NetworkPlanner.Of(new() { Car = car, Plan = new AccessPlanner(new ReducedSolver()).Reach(car, Question.For(Fact.Off("axle"))) });
+    }
+
+    private static Car With(Car car, ValueList<string> after, string before, params Facility[] there) => car with
+    {
+        Calendar = new() { Facilities = [.. there], Tasks = [new() { Id = "spray", Name = "Spray the floor", Takes = new(90), Uses = ["yard"], After = after, Before = [before] }] },
+    };
+
+    private static WorkTask Task(TaskNetwork network, string id) => network.Tasks.Single(task => task.Id == id);
+
+    private static bool Reaches(TaskNetwork network, string from, string to) => from == to || network.Links.Where(link => link.Before == from).Any(link => Reaches(network, link.After, to));
+
+    private static Car Car() => new()
+    {
+        Id = "car",
+        Name = "Car",
+        Stance = "on-stands",
+        Structure = new()
+        {
+            States =
+            [
+                new() { Id = Refettle.Car.OnWheels, Name = "On its wheels", IsStance = true, Ways = [new() { Id = "jack", Tool = "jack", Open = new(10) }] },
+                new() { Id = "on-stands", Name = "On stands", IsStance = true, Ways = [new() { Id = "jack", Tool = "jack", Open = new(20) }] },
+            ],
+            Parts = [new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "axle", Name = "Axle", Roles = ["axle"] }, new() { Id = "link", Name = "Link", Roles = [Rolling.RollsOn] }, new() { Id = "trim", Name = "Trim" }],
+            Joints =
+            [
+                new() { Id = "axle-bolts", Name = "Axle bolts", Holds = ["axle", "shell"], Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(9), Close = new(9), Clear = [Fact.State("on-stands")] }] },
+                new() { Id = "axle-hose", Name = "Axle hose", Kind = JointKind.Hose, Holds = ["axle", "shell"], Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(9), Close = new(9), Clear = [Fact.State("on-stands")] }] },
+            ],
+        },
+    };
+}
