@@ -36,6 +36,29 @@ public sealed class CoatTasksTests
         Assert.True(seen > 3, $"{seen} seen");
     }
 
+    /// <summary>One of two primer coats is on: what is left is one coat, counted from that one, not two on bare metal.</summary>
+    [Fact]
+    public void A_stage_that_is_half_on_goes_on_from_its_last_coat()
+    {
+        var seen = 0;
+        for (var seed = 0; seed < 250; seed++)
+        {
+            if (RandomNetworks.Make(seed, isBegun: false) is not { } one || one.Network.Tasks.FirstOrDefault(task => task.Kind == TaskKind.Coat) is not { } coat)
+                continue;
+            var part = coat.Id["coat.".Length..^2];
+            var car = With(one.Question.Car, part);
+            var network = NetworkPlanner.Of(one.Question with { Car = car with { Coating = car.Coating with { Systems = [new("two", "Two", [new("primer", 2), new("top", 2)])] } } });
+            var tasks = network.Tasks.ToDictionary(task => task.Id);
+            var link = network.Links.Single(one => one.After == $"coat.{part}.1");
+            Assert.Equal(($"coat.{part}.1.begun", 30 * 60, (int?)(60 * 60)), (link.Before, link.Least, link.Most));
+            Assert.Equal((TaskProgress.Done, new LocalDateTime(2027, 1, 1, 12, 0)), (tasks[link.Before].Mark!.Progress, tasks[link.Before].Mark!.At));
+            Assert.Equal((40, null), (tasks[$"coat.{part}.1"].Takes.Value, tasks[$"coat.{part}.1"].Mark));
+            seen++;
+        }
+
+        Assert.True(seen > 3, $"{seen} seen");
+    }
+
     private static Car With(Car car, string part) => car with
     {
         Coating = new()
