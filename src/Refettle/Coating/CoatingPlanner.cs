@@ -26,7 +26,8 @@ public static class CoatingPlanner
                 unplanned.AddRange(rows[i].Parts.Select(part => answer.NoRoom.Contains(i) ? Obstacles.NoRoom(book, question, part) : Obstacles.Stuck(book, question, part, coat)));
         }
 
-        return new(Sessions(question, book, rows, answer), unplanned.OrderBy(one => one.Part, StringComparer.Ordinal).ToValueList(), answer.AtLeast, CoatingNotes.Of(question, parts, book.Occasions));
+        var sessions = Sessions(question, book, rows, answer);
+        return new(sessions, unplanned.OrderBy(one => one.Part, StringComparer.Ordinal).ToValueList(), answer.AtLeast, CoatingNotes.Of(question, parts, book.Occasions, sessions));
     }
 
     private static ValueList<SpraySession> Sessions(CoatingQuestion question, RowBook book, List<(ValueList<PartProgress> Parts, CoatRow Row)> rows, SessionAnswer answer) => rows

@@ -17,11 +17,9 @@ public sealed record Occasion(LocalDateTime At, OccasionAir? Air)
     {
         var last = from.Date.PlusDays(days);
         var own = calendar.Spells.Where(spell => spell.Whose is null).ToList();
-        var entered = own.Count == 0 ? null : SpellsToCome.LastEntered(own, last);
-        var spells = entered is { } day ? own.Concat(SpellsToCome.Beyond(own, day)) : own;
         var times = own.Count == 0
             ? Enumerable.Range(0, days + 1).Select(one => from.Date.PlusDays(one) + _morning)
-            : spells.SelectMany(spell => SpellDays.Of(spell, last).SelectMany(begin => Within(spell, begin)));
+            : SpellsToCome.Until(own, last).Spells.SelectMany(spell => SpellDays.Of(spell, last).SelectMany(begin => Within(spell, begin)));
         return times.Where(time => time >= from).Distinct().Order().Select(time => new Occasion(time, AirOn(calendar, time.Date))).ToValueList();
     }
 

@@ -22,8 +22,8 @@ public sealed record Projection(Project Project, ValueList<WorkTask> Tasks, Wall
         if (network.Tasks.Any(task => !task.IsWait) && own.Count == 0)
             return Result<Projection>.Bad(new Fault("spells", "nobody has said when there is time", "Say when you are in the garage: refettle spell add evenings --from 18:30 --until 21:30 --on tue thu."));
         var horizon = Horizon(car, clock);
-        var last = own.Count == 0 ? null : SpellsToCome.LastEntered(own, horizon);
-        var resources = new ResourceBook(car.Calendar, clock, horizon, last is { } day ? own.Concat(SpellsToCome.Beyond(own, day)) : own);
+        var (spells, last) = SpellsToCome.Until(own, horizon);
+        var resources = new ResourceBook(car.Calendar, clock, horizon, spells);
         var uses = network.Tasks.Select(resources.Of).ToList();
         var activities = network.Tasks.Select((task, i) => ActivityOf(task, uses[i], resources, clock)).ToValueList();
         var place = network.Tasks.Select((task, i) => (task.Id, i)).ToDictionary(pair => pair.Id, pair => pair.i);

@@ -59,6 +59,9 @@ public sealed class CoatingVerbTests
         var needs = bench.Json("coating", "buy").GetProperty("needs");
         Assert.Equal("wheel", needs[0].GetProperty("withoutArea")[0].GetString());
         Assert.Contains("no area is entered", bench.Out("coating", "buy"), StringComparison.Ordinal);
+        bench.Out("coat", "epoxy", "wheel", "--at", "23:50");
+        bench.Out("coating", "plan");
+        Assert.Contains("is still to come", bench.Error, StringComparison.Ordinal);
     }
 
     [Theory]

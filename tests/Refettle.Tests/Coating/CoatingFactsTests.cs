@@ -49,6 +49,32 @@ public sealed class CoatingFactsTests
         Assert.Equal(standing == CoatStanding.Late ? "abrade with 320 and clean" : null, due.WhenLate);
     }
 
+    /// <summary>Two data sheets of epoxy primers: 16 h at 20 °C, 10 h at 30 °C. It is 30 °C in March; of February nothing is known: the sheet's 20 °C stand for it, and it is told.</summary>
+    [Theory]
+    [InlineData("2027-02-28T20:00:00", 16, true)]
+    [InlineData("2027-03-01T20:00:00", 10, false)]
+    public void Days_of_which_nothing_is_known_count_as_on_the_sheet_and_are_told(string at, int hours, bool isUnsure)
+    {
+        var on = NodaTime.Text.LocalDateTimePattern.ExtendedIso.Parse(at).Value;
+        var car = Coatings.Car(new ClimateExpected([new(3, 30, 50, Origin.User)]), new CoatApplied(new("epoxy", ["axle"], on, 1, null, null, null, [])));
+        var due = DueCoats.Of(car, on.PlusHours(1)).Single(one => one.Part == "axle");
+        Assert.Equal((on.PlusHours(hours), isUnsure), (due.Opens!.Value, due.IsUnsure));
+        Assert.Equal(isUnsure, DueCoats.Words(due).Contains("unsure", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("epoxy, top*2", true)]
+    [InlineData("epoxy, top*two", false)]
+    [InlineData("epoxy, *2", false)]
+    [InlineData("top*2*2", false)]
+    public void Stages_are_typed_with_their_coats(string text, bool isGood)
+    {
+        var read = StageWords.Read(text.Split(','));
+        Assert.Equal(isGood, read.IsGood);
+        if (isGood)
+            Assert.Equal([new CoatStage("epoxy"), new CoatStage("top", 2)], read.Value);
+    }
+
     [Fact]
     public void A_coat_out_of_turn_is_not_counted_and_two_coats_can_be_entered_one_by_one()
     {

@@ -119,6 +119,16 @@ public sealed class CoatingPlannerTests
         Assert.Equal(2, plan.Unplanned.Count);
     }
 
+    /// <summary>One evening is entered; the top coat goes on a week later only if there is another like it.</summary>
+    [Fact]
+    public void Sessions_that_count_on_more_spells_than_are_entered_say_so()
+    {
+        var once = new SpellAdded(new() { Id = "once", First = new(2027, 3, 2), From = new(9, 0), Until = new(10, 0) });
+        Assert.Contains(Coatings.Plan(Coatings.Car(once)).Notes, note => note.Found.Contains("none is entered after Tue 2027-03-02", StringComparison.Ordinal));
+        var always = new SpellAdded(new() { Id = "once", First = new(2027, 3, 2), From = new(9, 0), Until = new(10, 0), Repeats = new(Rhythm.Weekly, 1, []) });
+        Assert.DoesNotContain(Coatings.Plan(Coatings.Car(always)).Notes, note => note.Found.Contains("none is entered", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Cautions_and_masks_stand_at_every_session_whatever_the_settings()
     {

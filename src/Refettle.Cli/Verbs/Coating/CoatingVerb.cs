@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Refettle.Bench;
 using Refettle.Cli.Verbs.Timeline;
 using Refettle.Cli.Views;
@@ -26,7 +25,7 @@ internal static class CoatingVerb
                 var first = parsed.GetValue(from) is { } text ? calendar.Day("--from", text) : Result<NodaTime.LocalDate>.Good(calendar.NowHere.Date);
                 return Reply.To(first, day => Reply.To(
                     CoatingPlanner.Plan(new(open.Car, day == calendar.NowHere.Date ? calendar.NowHere : day.AtMidnight(), parsed.GetValue(days))),
-                    plan => new Reply(CoatingView.Of(open.Car, plan), new { car = open.Car.Id, plan.IsProven, plan.AtLeast, plan.Sessions, plan.Unplanned, plan.Notes }).With(plan.Notes)));
+                    plan => new Reply(CoatingView.Of(open.Car, plan), new { car = open.Car.Id, plan.IsProven, plan.AtLeast, plan.Sessions, plan.Unplanned, plan.Notes }).With([.. CoatTimes.Doubts(open.Car.Coating, calendar.NowHere), .. plan.Notes])));
             }));
     }
 
@@ -44,11 +43,11 @@ internal static class CoatingVerb
         var name = new Option<string?>("--name") { Description = "What you would call it.", HelpName = "text" };
         return new Command("system", "Products that go on one after the other.") { id, stages, name }.Answers(desk, parsed => desk.WithCar(parsed, open =>
         {
-            var read = (parsed.GetValue(stages) ?? []).Select(Stage).ToList();
-            if (read.Contains(null))
-                return Reply.Bad([new("coating system", "a stage is not understood", "Write a product, or top*2 for two coats of it.")]);
-            var system = new CoatingSystem(parsed.GetRequiredValue(id), parsed.GetValue(name) ?? parsed.GetRequiredValue(id), read.OfType<CoatStage>().ToValueList());
-            return desk.Record(open, [new CoatingSystemDescribed(system)], now => Reply.Said($"{system.Name}: {CoatingWords.Of(system)}.", new { car = now.Car.Id, system }));
+            return Reply.To(StageWords.Read(parsed.GetValue(stages) ?? []), read =>
+            {
+                var system = new CoatingSystem(parsed.GetRequiredValue(id), parsed.GetValue(name) ?? parsed.GetRequiredValue(id), read);
+                return desk.Record(open, [new CoatingSystemDescribed(system)], now => Reply.Said($"{system.Name}: {CoatingWords.Of(system)}.", new { car = now.Car.Id, system }));
+            });
         }));
     }
 
@@ -86,13 +85,6 @@ internal static class CoatingVerb
         var needs = PaintNeeds.Of(open.Car.Coating);
         return new(CoatingView.OfNeeds(needs), new { car = open.Car.Id, needs });
     }));
-
-    private static CoatStage? Stage(string text) => text.Split('*') switch
-    {
-        [var product] => new(product),
-        [var product, var count] when int.TryParse(count, NumberStyles.None, CultureInfo.InvariantCulture, out var coats) => new(product, coats),
-        _ => null,
-    };
 
     private static Result<PartArea> Area(string text)
     {

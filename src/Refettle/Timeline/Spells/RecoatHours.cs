@@ -19,9 +19,11 @@ public sealed record RecoatHours(double Opens, double? Closes)
             ends.Count == 0 ? null : ends.Min());
     }
 
-    /// <summary>At the temperature of the sheet's row that is nearest to 20 °C: where nothing is known of the air.</summary>
-    public static RecoatHours? AsStated(CoatingProduct product) =>
-        product.Recoat.MinBy(row => Math.Abs(row.Celsius - 20)) is { } row ? Of(product, (double)row.Celsius, (double)row.Celsius) : null;
+    /// <summary>The temperature of the sheet's row that is nearest to 20 °C: it stands where nothing is known of the air. Null when no row is entered.</summary>
+    public static double? StatedCelsius(CoatingProduct product) => (double?)product.Recoat.MinBy(row => Math.Abs(row.Celsius - 20))?.Celsius;
+
+    /// <summary>At that temperature.</summary>
+    public static RecoatHours? AsStated(CoatingProduct product) => StatedCelsius(product) is { } celsius ? Of(product, celsius, celsius) : null;
 
     private static bool Bracketed(ValueList<RecoatRow> rows, double celsius) =>
         rows.Any(row => (double)row.Celsius <= celsius) && rows.Any(row => (double)row.Celsius >= celsius);

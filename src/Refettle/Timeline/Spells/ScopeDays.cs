@@ -25,7 +25,6 @@ public static class ScopeDays
             return null;
         if (last < clock.Today)
             return Minutes.Zero;
-        var beyond = SpellsToCome.LastEntered(own, last) is { } entered && entered < last ? SpellsToCome.Beyond(own, entered) : [];
-        return new(SpellWindows.Of(own.Concat(beyond), clock, last).Sum(window => window.End - window.Start));
+        return new(SpellWindows.Of(SpellsToCome.Until(own, last).Spells, clock, last).Sum(window => window.End - window.Start));
     }
 }

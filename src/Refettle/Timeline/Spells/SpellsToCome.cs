@@ -7,7 +7,7 @@ namespace Refettle.Timeline.Spells;
 public static class SpellsToCome
 {
     /// <summary>The last day on which an entered spell begins; null without any, or where one has no end.</summary>
-    public static LocalDate? LastEntered(IEnumerable<Spell> spells, LocalDate horizon)
+    private static LocalDate? LastEntered(IEnumerable<Spell> spells, LocalDate horizon)
     {
         var all = spells.ToList();
         if (all.Any(spell => spell.Repeats is { Until: null, Count: null }))
@@ -16,9 +16,16 @@ public static class SpellsToCome
         return lasts.Count == 0 ? null : lasts.Max();
     }
 
+    /// <summary>The spells as entered and from the day after the last of them on, until a day; with that last day, null without any, or where one has no end.</summary>
+    public static (ValueList<Spell> Spells, LocalDate? LastEntered) Until(IEnumerable<Spell> spells, LocalDate horizon)
+    {
+        var all = spells.ToValueList();
+        return LastEntered(all, horizon) is { } last ? ([.. all, .. Beyond(all, last)], last) : (all, null);
+    }
+
     /// <summary>The same spells without an end, from the day after the last that is entered. A single spell is taken for one each week,
     /// unless something recurs: then it was an exception.</summary>
-    public static IEnumerable<Spell> Beyond(IEnumerable<Spell> spells, LocalDate lastEntered)
+    private static IEnumerable<Spell> Beyond(IEnumerable<Spell> spells, LocalDate lastEntered)
     {
         var all = spells.ToList();
         var recurring = all.Where(spell => spell.Repeats is not null).ToList();
