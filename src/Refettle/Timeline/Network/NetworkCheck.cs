@@ -49,7 +49,7 @@ public static class NetworkCheck
 
         var goals = steps.Select(step => step.Fact).Take(1).ToValueList();
         var own = Places(steps.Where(step => HasOwnWay(standing, step.Fact)));
-        var said = Places(steps.Where(step => step.Cautions.Any(caution => caution.StartsWith(RefitGate.NotYet, StringComparison.Ordinal))));
+        var said = Places(order.Where(task => task is { Kind: TaskKind.Refit, NotYet: not null }).SelectMany(task => task.Steps).Where(step => HasOwnWay(standing, step.Fact)));
         // What was undone with fire is not put together with it; a weld's own gate is judged where it is welded.
         return goals.Count == 0 ? [] : PlanCheck.All(whole, Plan(whole, new() { Goals = [] }, steps))
             .Where(one => one.Kind != PlanFaultKind.Minutes && !(one.Kind == PlanFaultKind.Fire && !own.Contains(one.Fault.Place)) && !said.Contains(one.Fault.Place))
