@@ -8,6 +8,8 @@ internal sealed class LicensedWork(NetworkDraft draft)
 {
     private const int DefaultDays = 7;
 
+    private const string Way = "Ask whether they come. Else the car goes there: while it rolls and may be on a road, or on a trailer.";
+
     /// <summary>Whether a step's tool says that it takes a licence.</summary>
     public static bool Is(Step step) => step.Tool.Contains("licensed", StringComparison.OrdinalIgnoreCase);
 
@@ -19,7 +21,7 @@ internal sealed class LicensedWork(NetworkDraft draft)
 
     private void Book(WorkTask task)
     {
-        var book = draft.Add(new() { Id = $"book.{task.Id}", Kind = TaskKind.Order, Says = $"Book a licensed workshop: {task.Says}", Takes = new(10), Origin = Origin.Default });
+        var book = draft.Add(new() { Id = $"book.{task.Id}", Kind = TaskKind.Order, Says = $"Book a licensed workshop: {task.Says}", Takes = new(10), Origin = Origin.Default, Cautions = [Way] });
         var wait = draft.Add(TryTasks.Wait($"wait.shop.{task.Id}", $"Until the appointment: {task.Says}", Deliveries.Days(DefaultDays), Origin.Default));
         draft.Link(book, wait);
         draft.Link(wait, task.Id, why: "licensed people only");

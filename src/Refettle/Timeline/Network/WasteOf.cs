@@ -58,18 +58,25 @@ internal sealed class WasteOf(NetworkDraft draft, CarStanding standing, IReadOnl
     private IEnumerable<Waste> Things() => _off.Where(IsGone).Select(part => (Part: part, Kind: ThingOf(part))).Where(thing => thing.Kind is not null).GroupBy(thing => thing.Kind!.Value)
         .Select(group => WasteRules.Of(group.Key, group.Key switch { WasteKind.Battery => "Old battery", WasteKind.Airbag => "Airbags and belt tensioners", _ => "Old tyres" }, group.Select(thing => thing.Part.Name)));
 
-    /// <summary>By the states' names, as their cautions are found.</summary>
-    private static WasteKind? KindOf(Step step) => step.Fact.Kind != FactKind.State ? null : step.Fact.Subject switch
+    /// <summary>By the states' names, as their cautions are found; refrigerant also by the lines that are opened.</summary>
+    private WasteKind? KindOf(Step step) => step.Fact.Kind switch
     {
-        var id when id.Contains("refrigerant", StringComparison.Ordinal) => WasteKind.Refrigerant,
-        var id when !id.EndsWith(Drained, StringComparison.Ordinal) => null,
-        var id when id.Contains("fuel", StringComparison.Ordinal) => WasteKind.Fuel,
-        var id when id.Contains("brake", StringComparison.Ordinal) => WasteKind.BrakeFluid,
-        var id when id.Contains("coolant", StringComparison.Ordinal) => WasteKind.Coolant,
+        FactKind.State => KindOf(standing.States[step.Fact.Subject]),
+        FactKind.Open when standing.Joints[step.Fact.Subject] is { Kind: JointKind.Pipe or JointKind.Hose } line && line.Holds.Any(part => standing.Parts[part].Hazards.Contains(Hazard.Refrigerant)) => WasteKind.Refrigerant,
+        _ => null,
+    };
+
+    private static WasteKind? KindOf(State state) => $"{state.Id} {state.Name}" switch
+    {
+        var words when words.Contains("refrigerant", StringComparison.OrdinalIgnoreCase) => WasteKind.Refrigerant,
+        _ when !state.Id.EndsWith(Drained, StringComparison.Ordinal) => null,
+        var words when words.Contains("fuel", StringComparison.OrdinalIgnoreCase) => WasteKind.Fuel,
+        var words when words.Contains("brake", StringComparison.OrdinalIgnoreCase) => WasteKind.BrakeFluid,
+        var words when words.Contains("coolant", StringComparison.OrdinalIgnoreCase) => WasteKind.Coolant,
         _ => WasteKind.OtherFluid,
     };
 
-    private static string NameOf(Step step) => KindOf(step) switch
+    private string NameOf(Step step) => KindOf(step) switch
     {
         WasteKind.Refrigerant => "Refrigerant",
         WasteKind.BrakeFluid => "Brake fluid",

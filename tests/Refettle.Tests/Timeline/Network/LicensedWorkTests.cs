@@ -38,6 +38,20 @@ public sealed class LicensedWorkTests
         Assert.All(Work.Network!.Tasks.Where(task => task.Steps.Any(LicensedWork.Is)), task => Assert.True(task.IsWait));
     }
 
+    /// <summary>They keep it, so nothing is carried away: with the state, and where the line is opened without one (Regulation (EU) 2024/573, which repealed 517/2014).</summary>
+    [Fact]
+    public void What_was_recovered_stays_with_them_and_the_booking_asks_how_the_car_gets_there()
+    {
+        Assert.Contains("trailer", Assert.Single(Work.Network!.Tasks.Single(task => task.Id == "book.strip.recovered").Cautions), StringComparison.Ordinal);
+        var plain = Car with { Structure = Car.Structure with { States = [], Joints = Car.Structure.Joints.Select(joint => joint with { Ways = joint.Ways.Select(way => way with { Clear = [] }).ToValueList() }).ToValueList() } };
+        foreach (var network in new[] { Work.Network!, TimelineWork.Of(plain, [Fact.Off("condenser")], new([]), new AccessPlanner(new ReducedSolver())).Value.Network! })
+        {
+            var task = network.Tasks.Single(task => task.Kind == TaskKind.HandIn);
+            Assert.Equal(WasteKind.Refrigerant, Assert.Single(task.Waste).Kind);
+            Assert.Contains("nothing to carry away", task.Waste[0].HandIn, StringComparison.Ordinal);
+        }
+    }
+
     /// <summary>Booked and waited for: still it is not offered as work for tonight, nor is what comes after it.</summary>
     [Fact]
     public void It_is_never_offered_for_an_evening()
