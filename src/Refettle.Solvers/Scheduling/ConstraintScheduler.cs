@@ -51,13 +51,29 @@ internal sealed class Effort(ScheduleLimits limits, TimeProvider clock, Cancella
     public CancellationTokenSource Until(double seconds)
     {
         var source = CancellationTokenSource.CreateLinkedTokenSource(cancel);
-        var timer = new Timer(_ =>
+        Timer? timer = null;
+        timer = new Timer(_ =>
         {
-            if (SecondsPassed >= seconds)
-                source.Cancel();
+            if (SecondsPassed < seconds)
+                return;
+            End(source);
+            timer?.Dispose();
         }, null, 0, 5);
         source.Token.Register(timer.Dispose);
         return source;
+    }
+
+    /// <summary>A tick can still be under way when the search has ended by itself and put its token away.</summary>
+    private static void End(CancellationTokenSource source)
+    {
+        try
+        {
+            source.Cancel();
+        }
+        catch (ObjectDisposedException)
+        {
+            // The search is over, which is all that was wanted.
+        }
     }
 
     public bool IsOver => SecondsLeft <= 0 || cancel.IsCancellationRequested;
