@@ -1,11 +1,9 @@
 using System.CommandLine;
-using NodaTime;
 using Refettle.Cli.Verbs.Timeline;
 using Refettle.Cli.Views;
 using Refettle.Forecast;
 using Refettle.Forecast.OfCar;
-using Refettle.Stock;
-using Refettle.Timeline;
+using Refettle.Stock.Baskets;
 using Refettle.Timeline.Scheduling;
 
 namespace Refettle.Cli.Verbs;
@@ -23,7 +21,7 @@ internal static class ForecastVerb
     public static Command Make(Desk desk) => new Command("forecast", "How sure the finish is, what decides it, what would help, what to order by when.")
     {
         TimelineGoals.Named, Confidence, Futures, Seed, Missed, Seconds,
-    }.Answers(desk, parsed => Faults(parsed) is { Count: > 0 } faults ? Reply.Bad(faults) : TimelineGoals.With(desk, parsed, (open, work) => Answer(desk, parsed, open, work)));
+    }.Answers(desk, parsed => Faults(parsed) is { Count: > 0 } faults ? Reply.Bad(faults) : TimelineGoals.With(desk, parsed, (_, supplied) => Answer(desk, parsed, supplied)));
 
     private static List<Fault> Faults(ParseResult parsed)
     {
@@ -37,30 +35,18 @@ internal static class ForecastVerb
         return faults;
     }
 
-    private static Reply Answer(Desk desk, ParseResult parsed, OpenCar open, TimelineWork work)
+    private static Reply Answer(Desk desk, ParseResult parsed, SuppliedWork supplied)
     {
-        var projection = Projection.Of(open.Car, work.Network!, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()));
-        return Reply.To(projection, made => Reply.To(desk.Ladders(), ladders => Reply.To(
-            CarForecast.Of(new()
+        var seconds = parsed.GetValue(Seconds);
+        var question = supplied.Forecast(seconds > 0 ? desk.Around.Scheduler() : new FirstScheduler(), TimeSpan.FromSeconds(seconds), desk.Around.Interrupt);
+        return Reply.To(question, asked => Reply.To(
+            CarForecast.Of(asked with
             {
-                Car = open.Car,
-                Network = work.Network!,
-                Projection = made,
-                Schedule = Schedule(desk, made, parsed.GetValue(Seconds)),
-                Ladders = ladders,
-                Overrun = TimedWork.Learn(TimedWork.Of(open.History)),
-                Keeping = SupplierRecord.All(ShelfFold.Of(desk.All(open.Logbook).Select(car => car.History)), desk.Today),
                 Missed = parsed.GetValue(Missed) / 100,
                 Confidence = parsed.GetValue(Confidence) / 100,
                 Futures = parsed.GetValue(Futures),
                 Seed = parsed.GetValue(Seed),
             }, desk.Around.Interrupt),
-            forecast => new Reply(ForecastView.Of(forecast), ShownForecast.Of(forecast)) { Faults = forecast.Notes })));
-    }
-
-    private static Schedule? Schedule(Desk desk, Projection projection, double seconds)
-    {
-        var scheduler = seconds > 0 ? desk.Around.Scheduler() : new FirstScheduler();
-        return scheduler.Solve(new(projection.Project), new(TimeSpan.FromSeconds(seconds)), null, desk.Around.Interrupt).Schedule;
+            forecast => new Reply(ForecastView.Of(forecast), ShownForecast.Of(forecast)) { Faults = forecast.Notes }));
     }
 }

@@ -22,22 +22,24 @@ internal static class TimelineRoutes
     public static void Map(IEndpointRouteBuilder api) => api.MapPost("cars/{car}/timeline", (
             string car, HttpRequest request, Garage garage, TimelineTools tools, [FromServices] IAccessPlanner? planner, CancellationToken left) =>
             QuestionRoutes.MadeAsync<TimelineAsked, TimelineShown>(car, request, garage, planner, "There is no timeline for that",
-                (planning, history, asked) => Made(garage.Histories(), history.Car, asked, tools, planning, left), left))
+                (planning, history, asked) => Made(Supplied(garage, history, asked.Goals, tools, planning, left), asked.Seconds, tools, left), left))
         .WithMetadata(new BodyLimit(QuestionRoutes.MostBytes));
 
-    private static Result<TimelineShown> Made(IReadOnlyCollection<CarHistory> all, Car car, TimelineAsked asked, TimelineTools tools, IAccessPlanner planner, CancellationToken cancel)
+    /// <summary>The tasks of a car, as they stand now.</summary>
+    internal static Result<SuppliedWork> Supplied(Garage garage, CarHistory history, ValueList<Fact> goals, TimelineTools tools, IAccessPlanner planner, CancellationToken cancel) =>
+        SuppliedWork.Of(history, garage.Histories(), goals, tools.Ladders, planner, Instant.FromDateTimeOffset(tools.Clock.GetUtcNow()), DateOnly.FromDateTime(tools.Clock.GetLocalNow().DateTime), cancel);
+
+    private static Result<TimelineShown> Made(Result<SuppliedWork> supplied, double asked, TimelineTools tools, CancellationToken cancel)
     {
-        var work = TimelineWork.Of(car, asked.Goals, tools.Ladders, planner, cancel);
-        if (!work.IsGood)
-            return Result<TimelineShown>.Bad(work.Faults);
-        var now = Instant.FromDateTimeOffset(tools.Clock.GetUtcNow());
-        var supplied = ShelfPlanner.Supplied(work.Value, all, planner, now, DateOnly.FromDateTime(tools.Clock.GetLocalNow().DateTime), cancel);
-        var tasks = supplied.Tasks();
+        if (!supplied.IsGood)
+            return Result<TimelineShown>.Bad(supplied.Faults);
+        var work = supplied.Value.Work;
+        var tasks = work.Tasks();
         if (!tasks.IsGood)
             return Result<TimelineShown>.Bad(tasks.Faults);
-        var seconds = Math.Clamp(asked.Seconds, 0, MostSeconds);
+        var seconds = Math.Clamp(asked, 0, MostSeconds);
         var answer = new TimelinePlanner(seconds > 0 ? tools.Scheduler() : new FirstScheduler())
-            .Of(supplied.Ask(now), new(TimeSpan.FromSeconds(seconds)), null, cancel);
-        return answer.IsGood ? Result<TimelineShown>.Good(new(supplied.Plan, tasks.Value, answer.Value)) : Result<TimelineShown>.Bad(answer.Faults);
+            .Of(work.Ask(supplied.Value.Now), new(TimeSpan.FromSeconds(seconds)), null, cancel);
+        return answer.IsGood ? Result<TimelineShown>.Good(new(work.Plan, tasks.Value, answer.Value)) : Result<TimelineShown>.Bad(answer.Faults);
     }
 }

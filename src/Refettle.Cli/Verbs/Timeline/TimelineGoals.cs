@@ -1,7 +1,6 @@
 using System.CommandLine;
 using NodaTime;
 using Refettle.Stock.Baskets;
-using Refettle.Timeline;
 
 namespace Refettle.Cli.Verbs.Timeline;
 
@@ -14,14 +13,10 @@ internal static class TimelineGoals
         Arity = ArgumentArity.ZeroOrMore,
     };
 
-    /// <summary>Answers with the tasks of the car that is spoken of.</summary>
-    public static Reply With(Desk desk, ParseResult parsed, Func<OpenCar, TimelineWork, Reply> answer) => desk.WithCar(parsed, open =>
+    /// <summary>Answers with the tasks of the car that is spoken of, which wait for what is not in hand.</summary>
+    public static Reply With(Desk desk, ParseResult parsed, Func<OpenCar, SuppliedWork, Reply> answer) => desk.WithCar(parsed, open =>
         Reply.To(Goals.Read(parsed.GetValue(Named) ?? []), named => Reply.To(desk.Ladders(), ladders =>
-            Reply.To(TimelineWork.Of(open.Car, named, ladders, desk.Planner, desk.Around.Interrupt), work => work.Network is not null
-                ? answer(open, Supplied(desk, open, work))
-                : new(Views.PlanView.Of(work.Plan), Forms.PlanForm.Of(work.Plan)) { Code = desk.CodeOf(work.Plan) }))));
-
-    /// <summary>Waiting for what is not in hand.</summary>
-    private static TimelineWork Supplied(Desk desk, OpenCar open, TimelineWork work) => ShelfPlanner.Supplied(
-        work, desk.All(open.Logbook).Select(car => car.History).ToList(), desk.Planner, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()), desk.Today, desk.Around.Interrupt);
+            Reply.To(SuppliedWork.Of(open.History, desk.All(open.Logbook).Select(car => car.History), named, ladders, desk.Planner, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()), desk.Today, desk.Around.Interrupt),
+                supplied => supplied.Work.Network is not null ? answer(open, supplied)
+                    : new(Views.PlanView.Of(supplied.Work.Plan), Forms.PlanForm.Of(supplied.Work.Plan)) { Code = desk.CodeOf(supplied.Work.Plan) }))));
 }

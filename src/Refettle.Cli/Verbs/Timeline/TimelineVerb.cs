@@ -5,6 +5,7 @@ using Refettle.Cli.Forms;
 using Refettle.Cli.Views;
 using Refettle.Logbook;
 using Refettle.Sheets.Calendars;
+using Refettle.Stock.Baskets;
 using Refettle.Timeline;
 using Refettle.Timeline.Scheduling;
 
@@ -23,16 +24,15 @@ internal static class TimelineVerb
         return new Command("timeline", "When what is done, and when the car is finished.") { TimelineGoals.Named, seconds, ics, keep, all }
             .Answers(desk, parsed => parsed.GetValue(seconds) is not (>= 0 and <= MostSeconds)
                 ? Reply.Bad([new("--seconds", $"{parsed.GetValue(seconds)} seconds", $"Give 0 to {MostSeconds}.")])
-                : TimelineGoals.With(desk, parsed, (open, work) => Reply.To(Answer(desk, work, parsed.GetValue(seconds)), answer =>
+                : TimelineGoals.With(desk, parsed, (open, supplied) => Reply.To(Answer(desk, supplied, parsed.GetValue(seconds)), answer =>
                     Written(desk, open, answer, parsed.GetValue(ics), () => Kept(desk, open, answer, parsed.GetValue(keep), parsed.GetValue(all))))));
     }
 
     /// <summary>The best timeline until the time is over, or until Ctrl-C.</summary>
-    public static Result<TimelineAnswer> Answer(Desk desk, TimelineWork work, double seconds)
+    public static Result<TimelineAnswer> Answer(Desk desk, SuppliedWork supplied, double seconds)
     {
-        var question = work.Ask(Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()));
         var scheduler = seconds > 0 ? desk.Around.Scheduler() : new FirstScheduler();
-        return new TimelinePlanner(scheduler).Of(question, new(TimeSpan.FromSeconds(seconds)), new Telling(desk.Around), desk.Around.Interrupt);
+        return new TimelinePlanner(scheduler).Of(supplied.Work.Ask(supplied.Now), new(TimeSpan.FromSeconds(seconds)), new Telling(desk.Around), desk.Around.Interrupt);
     }
 
     private static Reply Written(Desk desk, OpenCar open, TimelineAnswer answer, string? file, Func<Reply> then)

@@ -1,8 +1,7 @@
 using System.CommandLine;
-using NodaTime;
 using Refettle.Cli.Forms;
 using Refettle.Cli.Views;
-using Refettle.Timeline;
+using Refettle.Stock.Baskets;
 using Refettle.Timeline.Tonight;
 
 namespace Refettle.Cli.Verbs.Timeline;
@@ -18,18 +17,18 @@ internal static class TonightVerb
         return new Command("tonight", "What you can finish in the time you have now.") { TimelineGoals.Named, minutes, tired, clean, helper }
             .Answers(desk, parsed => parsed.GetValue(minutes) is not (> 0 and <= 1440)
                 ? Reply.Bad([new("--minutes", $"{parsed.GetValue(minutes)} min", "Give more than 0, up to 1440.")])
-                : TimelineGoals.With(desk, parsed, (_, work) => Answer(desk, work, new(parsed.GetValue(minutes)), parsed.GetValue(tired), parsed.GetValue(clean), parsed.GetValue(helper))));
+                : TimelineGoals.With(desk, parsed, (_, supplied) => Answer(desk, supplied, new(parsed.GetValue(minutes)), parsed.GetValue(tired), parsed.GetValue(clean), parsed.GetValue(helper))));
     }
 
     /// <summary>What holds up the finish is known only where there are spells to make a timeline from.</summary>
-    private static Reply Answer(Desk desk, TimelineWork work, Minutes minutes, bool isTired, bool keepClean, bool hasHelper)
+    private static Reply Answer(Desk desk, SuppliedWork supplied, Minutes minutes, bool isTired, bool keepClean, bool hasHelper)
     {
-        var timeline = TimelineVerb.Answer(desk, work, 0);
+        var timeline = TimelineVerb.Answer(desk, supplied, 0);
         var answer = TonightPlanner.Of(new()
         {
-            Car = work.Car,
-            Network = work.Network!,
-            Now = Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()),
+            Car = supplied.Work.Car,
+            Network = supplied.Work.Network!,
+            Now = supplied.Now,
             Minutes = minutes,
             Energy = isTired ? Energy.Low : Energy.Usual,
             KeepClean = keepClean,

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Refettle.Access;
 using Refettle.Logbook;
 
@@ -10,8 +11,9 @@ public static class PlanNeeds
     /// <param name="parts">Further parts that are to be renewed, by identifier.</param>
     /// <param name="by">The day by which it must be in hand, where its step has none.</param>
     /// <param name="days">The days of the steps that take it, by thing.</param>
+    /// <param name="tried">Places that tries may destroy: what goes there is in hand before.</param>
     /// <returns>Each place once.</returns>
-    public static ValueList<Need> Of(CarHistory history, Shelf shelf, Plan plan, IEnumerable<string> parts, DateOnly? by, IReadOnlyDictionary<string, DateOnly>? days = null)
+    public static ValueList<Need> Of(CarHistory history, Shelf shelf, Plan plan, IEnumerable<string> parts, DateOnly? by, IReadOnlyDictionary<string, DateOnly>? days = null, IReadOnlySet<string>? tried = null)
     {
         var car = history.Car;
         var positions = car.Numbers.ToDictionary(number => number.Thing);
@@ -19,10 +21,13 @@ public static class PlanNeeds
         var destroyed = plan.Steps.SelectMany(step => step.Destroys).Concat(DestroyedBefore(history)).ToHashSet();
         var asked = car.Verdicts.Where(verdict => verdict.Kind is VerdictKind.Replace or VerdictKind.Substitute).Select(verdict => verdict.Part).Concat(parts).ToHashSet();
         var renewed = destroyed.Union(asked).ToHashSet();
-        var needs = car.Structure.Parts.Where(part => destroyed.Contains(part.Id) || asked.Contains(part.Id)).Select(part => OfPart(car, shelf, part, positions, destroyed.Contains(part.Id), by))
+        tried ??= FrozenSet<string>.Empty;
+        var needs = car.Structure.Parts.Where(part => renewed.Contains(part.Id)).Select(part => OfPart(car, shelf, part, positions, destroyed.Contains(part.Id), by))
             .Concat(car.Structure.Joints.Where(joint => opened.Contains(joint.Id) && !GoesWith(joint, renewed)).Select(joint => OfJoint(car, shelf, joint, positions, by)).OfType<Need>())
+            .Concat(car.Structure.Parts.Where(part => tried.Contains($"part {part.Id}") && !renewed.Contains(part.Id)).Select(part => ForTry(OfPart(car, shelf, part, positions, destroyed: true, by), null)))
+            .Concat(car.Structure.Joints.Where(joint => tried.Contains($"joint {joint.Id}") && !joint.SingleUse).Select(joint => ForTry(Pieces(car, joint, positions, by), OfJoint(car, shelf, joint, positions, by))))
             .Concat(car.Wants.Select(want => OfWant(car, want, positions, by)));
-        return needs.Where(need => need.Count > 0).GroupBy(need => need.Thing).Select(place => place.MaxBy(need => need.Count)!)
+        return needs.Where(need => need.Count > 0).GroupBy(need => need.Thing).Select(place => place.OrderByDescending(need => need.Count).ThenBy(need => need.Reason == NeedReason.MayBreak).First())
             .Select(need => days?.TryGetValue(need.Thing, out var day) == true ? need with { By = day } : need).OrderBy(need => need.Thing, StringComparer.Ordinal).ToValueList();
     }
 
@@ -66,16 +71,25 @@ public static class PlanNeeds
 
     private static Need? OfJoint(Car car, Shelf shelf, Joint joint, Dictionary<string, PositionNumber> positions, DateOnly? by)
     {
-        var position = positions.GetValueOrDefault($"joint {joint.Id}");
-        var pieces = position?.Count ?? joint.Count;
-        var need = new Need(car.Id, $"joint {joint.Id}", position?.Number, Name(joint), pieces, by, NeedReason.SingleUse, null, "single-use: new ones each time");
+        var need = Pieces(car, joint, positions, by);
         if (joint.SingleUse)
             return joint.Kind is JointKind.Seal or JointKind.Bond ? need with { Reason = NeedReason.Seal, Says = "not fitted twice" } : need;
-        var (spares, broken) = (Spares.For(shelf, joint, position?.Number, pieces, car.Settings), Math.Min(pieces, Broken(car, joint)));
+        var (spares, broken) = (Spares.For(shelf, joint, need.Number, need.Count, car.Settings), Math.Min(need.Count, Broken(car, joint)));
         if (broken > 0)
             return need with { Count = Math.Max(broken, spares.Count), Reason = NeedReason.Destroyed, Says = $"{(broken < spares.Count ? $"{broken} " : "")}broken or spoilt when it was tried{(broken < spares.Count ? ", the others spares" : "")}" };
         return spares.Count == 0 ? null : need with { Count = spares.Count, Reason = NeedReason.MayBreak, Says = spares.Says };
     }
+
+    /// <summary>All that goes onto a joint.</summary>
+    private static Need Pieces(Car car, Joint joint, Dictionary<string, PositionNumber> positions, DateOnly? by)
+    {
+        var position = positions.GetValueOrDefault($"joint {joint.Id}");
+        return new(car.Id, $"joint {joint.Id}", position?.Number, Name(joint), position?.Count ?? joint.Count, by, NeedReason.SingleUse, null, "single-use: new ones each time");
+    }
+
+    /// <param name="usual">What the place asks for without the try: spares, or what broke before.</param>
+    private static Need ForTry(Need need, Need? usual) =>
+        need with { Count = Math.Max(need.Count, usual?.Count ?? 0), Reason = NeedReason.Destroyed, Says = "a try may destroy it: in hand before" };
 
     /// <summary>Pieces that a try rounded, broke, or left without a thread; one that got worse step by step is one piece.</summary>
     private static int Broken(Car car, Joint joint)

@@ -61,15 +61,18 @@ public static class ShelfPlanner
     public static Basket Fill(Shelf shelf, ValueList<PlannedCar> cars, Func<int, IReadOnlyDictionary<string, DateOnly>?> days, DateOnly today, double confidence = Basket.UsualConfidence, DateOnly? by = null) =>
         BasketPlanner.Of(shelf, cars.SelectMany((car, place) => Needs(shelf, car, by ?? car.History.Car.Due(), days(place))), today, confidence);
 
-    /// <summary>The tasks of one car, with all cars at the shelf.</summary>
-    /// <param name="histories">Of all cars, this one among them.</param>
-    public static TimelineWork Supplied(TimelineWork work, IReadOnlyCollection<CarHistory> histories, IAccessPlanner planner, Instant now, DateOnly today, CancellationToken cancel = default)
+    private static IEnumerable<Need> Needs(Shelf shelf, PlannedCar car, DateOnly? by, IReadOnlyDictionary<string, DateOnly>? days)
     {
-        var cars = histories.OrderByDescending(history => history.Car.Id == work.Car.Id)
-            .Select((history, place) => place == 0 ? new PlannedCar(history, work, []) : PlannedCar.Of(history, work.Ladders, planner, cancel)).ToValueList();
-        return Of(ShelfFold.Of(histories), cars, now, today, cancel: cancel).Works[0];
+        var (one, network) = (car.History.Car, car.Work.Network);
+        var tried = network is null ? null : Tried(one, network);
+        return PlanNeeds.Of(car.History, shelf, car.Work.Plan, car.Renew, by, days, tried).Concat(CoatNeeds.Of(one, shelf, network, by, days));
     }
 
-    private static IEnumerable<Need> Needs(Shelf shelf, PlannedCar car, DateOnly? by, IReadOnlyDictionary<string, DateOnly>? days) =>
-        PlanNeeds.Of(car.History, shelf, car.Work.Plan, car.Renew, by, days).Concat(CoatNeeds.Of(car.History.Car, shelf, car.Work.Network, by, days));
+    /// <summary>Places that the tries still ahead may destroy.</summary>
+    private static HashSet<string> Tried(Car car, TaskNetwork network)
+    {
+        var standing = new CarStanding(car);
+        return network.Tasks.Where(task => task is { Kind: TaskKind.Try, Joint: not null, Mark: not { Progress: TaskProgress.Done } })
+            .SelectMany(task => task.Rungs.SelectMany(rung => rung.Destroys).SelectMany(word => TryPlaces.Of(standing.Joints[task.Joint!], word, standing.Parts))).ToHashSet();
+    }
 }

@@ -1,6 +1,6 @@
 namespace Refettle.Timeline.Network;
 
-/// <summary>Things that are ordered and waited for.</summary>
+/// <summary>Things that are ordered and waited for: whoever needs one links to the wait that ends when it is here.</summary>
 public static class Deliveries
 {
     /// <summary>Days on the way, while nobody has said how many: shown as a default.</summary>
@@ -8,41 +8,67 @@ public static class Deliveries
 
     private const int MinutesOfADay = 24 * 60;
 
-    private const string OneSitting = "order.parts";
+    private const int MinutesASitting = 10;
 
     private const int MinutesAPart = 3;
 
+    private const string Replaced = "Order what will be replaced";
+
     /// <summary>The way of something that is ordered in one sitting with all else that is to be replaced.</summary>
-    /// <returns>The wait that ends when it is here.</returns>
     /// <param name="days">On the way; null takes the default.</param>
     internal static string Together(NetworkDraft draft, string about, string thing, decimal? days = null)
     {
-        if (draft.Has($"wait.delivery.{about}"))
-            return $"wait.delivery.{about}";
-        if (!draft.Has(OneSitting))
-            draft.Add(new() { Id = OneSitting, Kind = TaskKind.Order, Says = "Order what will be replaced:", Takes = new(10), Origin = Origin.Default });
-        draft.Change(OneSitting, task => task with { Says = $"{task.Says}{(task.Says.EndsWith(':') ? "" : ",")} {thing}", Takes = task.Takes + new Minutes(MinutesAPart) });
-        var way = draft.Add(TryTasks.Wait($"wait.delivery.{about}", $"On the way: {thing}", Days(days ?? DefaultDays), days is null ? Origin.Default : Origin.User));
-        draft.Link(OneSitting, way);
-        return way;
+        if (draft.Has(Name(about)))
+            return Name(about);
+        var sitting = Sitting(draft, "parts", $"{Replaced}:");
+        draft.Change(sitting, task => task with { Says = $"{task.Says}{(task.Says.EndsWith(':') ? "" : ",")} {thing}" });
+        return Behind(draft, sitting, OnTheWay(about, thing, days, Origin.User));
     }
 
-    /// <summary>An order and its way here.</summary>
-    /// <returns>The wait that ends when it is here.</returns>
-    internal static string Add(NetworkDraft draft, string about, string things, JobWait? wait = null)
+    /// <summary>An order of its own and its way here.</summary>
+    internal static string Add(NetworkDraft draft, string about, string things, JobWait? wait = null) =>
+        Behind(draft, draft.Add(Order(about, $"Order: {things}")), OnTheWay(about, things, wait?.Days, wait?.Origin ?? Origin.Default));
+
+    /// <summary>The way of what the shelf knows: under way since it was ordered, or behind one sitting for its supplier.</summary>
+    internal static string Of(NetworkDraft draft, Consignment consignment, string? name = null)
     {
-        var order = draft.Add(new()
+        var id = name ?? Name(consignment.Id);
+        if (draft.Has(id))
+            return id;
+        draft.Add(TryTasks.Wait(id, consignment.Says, Days(consignment.Days), consignment.Origin) with
         {
-            Id = $"order.{about}",
-            Kind = TaskKind.Order,
-            Says = $"Order: {things}",
-            Takes = new(10),
-            Origin = Origin.Default,
+            Delivery = consignment,
+            Mark = consignment.On is { } on ? new(id, TaskProgress.Begun, on.AtMidnight()) : null,
         });
-        var way = draft.Add(TryTasks.Wait($"wait.delivery.{about}", $"On the way: {things}", Days(wait?.Days ?? DefaultDays), wait?.Origin ?? Origin.Default));
+        if (consignment.On is null)
+            draft.Link(consignment.From is { } supplier ? Sitting(draft, Identifier.From(supplier), $"Order at {supplier}") : Sitting(draft, "parts", Replaced), id);
+        return id;
+    }
+
+    public static Minutes Days(decimal days) => new(Math.Ceiling(days * MinutesOfADay));
+
+    private static string Name(string about) => $"wait.delivery.{about}";
+
+    private static WorkTask OnTheWay(string about, string things, decimal? days, Origin origin) =>
+        TryTasks.Wait(Name(about), $"On the way: {things}", Days(days ?? DefaultDays), days is null ? Origin.Default : origin);
+
+    private static string Behind(NetworkDraft draft, string order, WorkTask wait)
+    {
+        var way = draft.Add(wait);
         draft.Link(order, way);
         return way;
     }
 
-    public static Minutes Days(decimal days) => new(Math.Ceiling(days * MinutesOfADay));
+    /// <summary>One sitting for all that is ordered together; each thing takes a little longer.</summary>
+    private static string Sitting(NetworkDraft draft, string from, string says)
+    {
+        var id = $"order.{from}";
+        if (!draft.Has(id))
+            draft.Add(Order(from, says));
+        draft.Change(id, task => task with { Takes = task.Takes + new Minutes(MinutesAPart) });
+        return id;
+    }
+
+    private static WorkTask Order(string about, string says) =>
+        new() { Id = $"order.{about}", Kind = TaskKind.Order, Says = says, Takes = new(MinutesASitting), Origin = Origin.Default };
 }

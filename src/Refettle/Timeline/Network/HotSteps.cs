@@ -23,10 +23,8 @@ internal sealed class HotSteps(NetworkDraft draft, CarStanding standing, StripTa
     /// <summary>What nobody knows a number or a delivery of is ordered all the same.</summary>
     private void Have(string part, string task)
     {
-        const string why = "in hand before it is destroyed";
-        parts.Take(task, $"part {part}", why, unasked: null);
-        if (draft[task].Parts.All(place => place.Thing != $"part {part}"))
-            draft.Link(Deliveries.Together(draft, part, standing.Parts[part].Name), task, why: why);
+        if (!parts.Have(task, $"part {part}"))
+            draft.Link(Deliveries.Together(draft, part, standing.Parts[part].Name), task, why: PartsWaits.InHand);
     }
 
     /// <summary>Whether a step opens a joint, or takes something off, on the car with something hot.</summary>

@@ -91,7 +91,7 @@ public static class NetworkCheck
         ValueList<string> shielded = ended.Any(id => IsNamed(id, $"shield.{task.Joint}")) ? [AtHand.All] : [];
         foreach (var rung in task.Rungs)
         {
-            ValueList<string> inHand = ended.Any(id => IsNamed(id, $"wait.delivery.{task.Joint}")) ? rung.Destroys : [];
+            var inHand = rung.Destroys.Where(word => TryPlaces.Of(standing.Joints[task.Joint!], word, standing.Parts).DefaultIfEmpty(word).All(place => IsInHand(task, place, task.Joint!, ended))).ToValueList();
             foreach (var reason in Gate.Of(standing, standing.Joints[task.Joint!], rung, new(inHand, shielded)))
                 yield return new($"task {task.Id}", $"{rung.Id} is to be tried while its gate is closed: {reason.Cause}: {string.Join(", ", reason.Things)}", Report);
         }
@@ -105,14 +105,15 @@ public static class NetworkCheck
             var joint = step.Fact.Subject;
             if (!ended.Any(id => IsNamed(id, $"shield.{joint}")))
                 yield return new($"task {task.Id}", $"{step.Way} is to be used with rubber and plastic not shielded", Report);
-            foreach (var part in step.Destroys.Where(part => HotSteps.MustBeInHand(standing, step) && !IsInHand(task, part, ended)))
+            foreach (var part in step.Destroys.Where(part => HotSteps.MustBeInHand(standing, step) && !IsInHand(task, $"part {part}", part, ended)))
                 yield return new($"task {task.Id}", $"{step.Way} is to be used with {part} not in hand", Report);
         }
     }
 
-    private static bool IsInHand(WorkTask task, string part, HashSet<string> ended) => task.Parts.Where(place => place.Thing == $"part {part}").ToList() is { Count: > 0 } places
+    /// <param name="ordered">What its delivery is named after where the shelf does not know of it.</param>
+    private static bool IsInHand(WorkTask task, string thing, string ordered, HashSet<string> ended) => task.Parts.Where(place => place.Thing == thing).ToList() is { Count: > 0 } places
         ? places.TrueForAll(place => !place.IsWaitedFor || place.ToCome.All(one => ended.Contains($"wait.delivery.{one.Id}")))
-        : ended.Any(id => IsNamed(id, $"wait.delivery.{part}"));
+        : ended.Any(id => IsNamed(id, $"wait.delivery.{ordered}"));
 
     private static bool IsNamed(string id, string name) => id == name || id.StartsWith($"{name}-", StringComparison.Ordinal);
 

@@ -13,13 +13,13 @@ public static class NetworkPlanner
         var strip = new StripTasks(draft, standing, question.Plan, stuck);
         strip.Add();
         var needs = draft.Links.ToList();
-        new TryTasks(draft, standing, strip).Add(stuck.Values);
+        var parts = new PartsWaits(draft, question.Parts);
+        new TryTasks(draft, standing, strip, parts).Add(stuck.Values);
         var refit = new RefitTasks(draft, standing, strip);
         refit.Add(needs);
         KeepAway(draft, standing, refit);
         WeldGate.Close(draft, standing, strip, refit);
         RefitGate.Close(draft, standing, refit);
-        var parts = new PartsWaits(draft, question.Parts);
         new HotSteps(draft, standing, strip, parts).Add();
         foreach (var job in question.Jobs)
             new JobTasks(draft, strip, refit).Add(job);

@@ -4,7 +4,7 @@ using Refettle.Stuck;
 namespace Refettle.Timeline.Network;
 
 /// <summary>Soaks, shields, deliveries and gates around the tries at stuck joints.</summary>
-internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTasks strip)
+internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTasks strip, PartsWaits parts)
 {
     /// <summary>Tries with fire that are needed less often than this are left to the day on which the mild ones have failed.</summary>
     public const double WorthPlanning = 0.25;
@@ -96,10 +96,14 @@ internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTa
     {
         if (draft[task].Rungs.Any(rung => rung.Danger != Danger.None))
             Shields.Add(draft, stuck.Joint.Id, NameOf(stuck), task);
-        var things = draft[task].Rungs.SelectMany(rung => rung.Destroys).Distinct().ToList();
-        if (things.Count > 0)
-            draft.Link(Deliveries.Add(draft, stuck.Joint.Id, $"{string.Join(", ", things)} for {NameOf(stuck)}"), task, why: "in hand before it is destroyed");
+        var unknown = draft[task].Rungs.SelectMany(rung => rung.Destroys).Distinct().Where(thing => !IsKnown(stuck, thing, task)).ToList();
+        if (unknown.Count > 0)
+            draft.Link(Deliveries.Add(draft, stuck.Joint.Id, $"{string.Join(", ", unknown)} for {NameOf(stuck)}"), task, why: PartsWaits.InHand);
     }
+
+    /// <summary>Whether the shelf knows of all places that a ladder's word means here; the try waits for what is not in hand.</summary>
+    private bool IsKnown(StuckJoint stuck, string thing, string task) =>
+        TryPlaces.Of(stuck.Joint, thing, standing.Parts).ToList() is { Count: > 0 } places && places.Select(place => parts.Have(task, place)).ToList().TrueForAll(known => known);
 
     private void Refuse(StuckJoint stuck, string task, ValueList<ClosedTry> closed)
     {
