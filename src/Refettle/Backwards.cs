@@ -20,14 +20,14 @@ public static class Backwards
     private static bool Has(Structure structure) => structure.Joints.Any(joint => joint.Refit is not null)
         || structure.Parts.Any(part => part.Out.Refit is not null) || structure.SubAssemblies.Any(unit => unit.Out.Refit is not null);
 
-    /// <summary>What is put together destroys nothing, and sets alight what the words of its own tool say.</summary>
+    /// <summary>What is put together destroys nothing, and sets alight what is said of it and what the words of its own tool say.</summary>
     private static Way Of(Way way, RefitWay back, HashSet<Fact> stances) => way with
     {
         Tool = back.Tool,
         Close = back.Takes,
         Clear = Needs(way.Clear, back, stances),
         Destroys = [],
-        Danger = null,
+        Danger = back.Danger,
         Posture = back.Posture,
         Cautions = back.Cautions,
         Origin = back.Origin,

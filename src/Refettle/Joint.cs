@@ -66,6 +66,7 @@ public sealed record Joint
 
     /// <summary>How it is closed, whichever way it was opened; null when that way is turned round.</summary>
     public RefitWay? Refit { get; init; }
+
     /// <summary>What readings of it may be, as its sheet says; the owner's own entry comes before.</summary>
     public ValueList<StatedLimit> Limits { get; init; } = [];
 

@@ -18,5 +18,8 @@ public sealed record RefitWay
 
     public ValueList<string> Cautions { get; init; } = [];
 
+    /// <summary>What it can set alight beyond what its tool's words say: it only adds to them; null when nothing is said.</summary>
+    public Danger? Danger { get; init; }
+
     public Origin Origin { get; init; }
 }

@@ -103,7 +103,7 @@ internal static class AnySheet
         };
 
     private static RefitWay Back(Origin origin, string word, Minutes takes) => origin == Origin.User ? new() { Tool = "hands", Takes = takes, Origin = origin }
-        : new() { Tool = word, Takes = takes, Clear = [Fact.Reach("x")], Posture = "under", Cautions = [word, "c"], Origin = origin };
+        : new() { Tool = word, Takes = takes, Clear = [Fact.Reach("x")], Posture = "under", Cautions = [word, "c"], Danger = Danger.Heat | Danger.Flame, Origin = origin };
 
     private static Gen<ValueList<StatedLimit>> Limits =>
         from words in Words.Array[2]

@@ -54,6 +54,7 @@ public sealed class SchemaTests
     [InlineData("parts: { a: { out: { off: -3 min } } }")]
     [InlineData("parts: { a: { out: { refit: { tool: hands } } } }")]
     [InlineData("parts: { a: { out: { refit: { takes: 3 } } } }")]
+    [InlineData("parts: { a: { out: { refit: { takes: 3 min, danger: smoke } } } }")]
     [InlineData("parts: { a: { mass: 3 } }")]
     [InlineData("parts: { a: { mass: 3 lb } }")]
     [InlineData("parts: { a: { naem: x } }")]

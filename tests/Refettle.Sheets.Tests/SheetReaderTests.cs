@@ -64,7 +64,7 @@ public sealed class SheetReaderTests
     [InlineData("parts: { tank: { naem: x } }", "Did you mean name?")]
     [InlineData("parts: { tank: { out: { refit: { tool: helper } } } }", "Write takes: 12 min.")]
     [InlineData("parts: { tank: { out: { refit: helper } } }", "Write refit: with keys below it, or { key: value }.")]
-    [InlineData("parts: { tank: { out: { refit: { takes: 3 min, close: 3 min } } } }", "Known are takes, tool, clear, posture, cautions, origin.")]
+    [InlineData("parts: { tank: { out: { refit: { takes: 3 min, close: 3 min } } } }", "Known are takes, tool, clear, posture, cautions, danger, origin.")]
     [InlineData("parts: { tank: { out: { refit: { takes: 3 min, clear: off(tnk) } } } }", "Did you mean tank?")]
     [InlineData("parts: [ tank ]", "Write parts: with keys below it, or { key: value }.")]
     [InlineData("parts: { tank: 7 }", "Write keys below it, or { name: … }.")]

@@ -51,6 +51,30 @@ public sealed class SpreadsheetReaderTests
         Assert.Equal(sheet.Joints, read.Joints);
     }
 
+    /// <summary>The tables say what the sheet says, key for key.</summary>
+    [Fact]
+    public void Refit_ways_stand_in_columns_of_their_own()
+    {
+        var read = Read("id,zone,off,refit-takes,refit-tool,refit-clear,refit-posture,refit-cautions,refit-danger\ntank,underbody,6 min,9 min,helper,off(guard),under,Strap it;Two people,\nguard,underbody,,,,,,,",
+            "id,kind,holds,tool,open,close,refit-takes,refit-danger\na,bolt,tank;body,x,1 min,2 min,3 min,heat|spark\na,,,y,1 min,1 min,,\nb,bolt,guard;body,,,,,");
+        var sheet = SheetReader.Read("""
+            refettle: 1
+            car: { name: x }
+            zones: { underbody: { exposure: 4, posture: under } }
+            parts:
+              body: { fixed: true }
+              tank: { zone: underbody, out: { off: 6 min, refit: { takes: 9 min, tool: helper, clear: [off(guard)], posture: under, cautions: [Strap it, Two people] } } }
+              guard: { zone: underbody }
+            joints:
+              a: { kind: bolt, holds: [tank, body], ways: [{ tool: x, open: 1 min, close: 2 min }, { tool: y, open: 1 min, close: 1 min }], refit: { takes: 3 min, danger: [heat, spark] } }
+              b: { kind: bolt, holds: [guard, body] }
+            """, "x").Value.Structure;
+        Assert.Equal(sheet.Parts.Where(part => part.Id != "body"), read.Value.Parts);
+        Assert.Equal(sheet.Joints, read.Value.Joints);
+        var twice = Read("id,zone\ntank,underbody", "id,kind,holds,tool,open,close,refit-takes\na,bolt,tank;body,x,1 min,2 min,3 min\na,,,y,1 min,1 min,4 min").Faults;
+        Assert.Equal("a further way says something else about refit", twice.Single().Found);
+    }
+
     [Fact]
     public void Semicolons_and_tabs_separate_cells_too()
     {

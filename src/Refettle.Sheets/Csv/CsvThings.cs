@@ -1,3 +1,4 @@
+using Refettle.Sheets.Reading;
 using Refettle.Sheets.Tree;
 
 namespace Refettle.Sheets.Csv;
@@ -6,14 +7,16 @@ namespace Refettle.Sheets.Csv;
 internal sealed class CsvThings(FaultList faults)
 {
     public static readonly string[] PartColumns =
-        ["id", "name", "zone", "side", "count", "scarcity", "mass", "price", "hazards", "duties", "roles", "fixed", "origin", .. OutColumns];
+        ["id", "name", "zone", "side", "count", "scarcity", "mass", "price", "hazards", "duties", "roles", "fixed", "origin", .. OutColumns, .. RefitColumns];
 
     public static readonly string[] JointColumns =
-        ["id", "kind", "name", "holds", "count", "thread", "grade", "torque", "single-use", "at-ride-height", "exposure", "origin", .. WayColumns];
+        ["id", "kind", "name", "holds", "count", "thread", "grade", "torque", "single-use", "at-ride-height", "exposure", "origin", .. WayColumns, .. RefitColumns];
 
     private static string[] OutColumns => ["off", "on", "clear", "tool", "prop", "cautions"];
 
     private static string[] WayColumns => ["way", "tool", "open", "close", "clear", "where", "odds", "destroys", "spends", "posture", "cautions", "danger"];
+
+    private static string[] RefitColumns => [.. RefitKeys.All.Select(key => $"{RefitKeys.Prefix}{key}")];
 
     private static readonly string[] _lists = ["hazards", "duties", "roles", "clear", "cautions", "holds", "destroys", "danger"];
 
@@ -30,7 +33,7 @@ internal sealed class CsvThings(FaultList faults)
             else if (!lines.TryAdd(id.Text, id.Line))
                 faults.Add(id, $"part {id.Text}", $"it is here already, on line {lines[id.Text]}", "Give each part its own id");
             else
-                pairs.Add(new(id, Nested(row, OutColumns, "out", many: false)));
+                pairs.Add(new(id, Nested(WithRefit(row), [.. OutColumns, RefitKeys.Name], "out", many: false)));
         }
 
         return new(1, 1, pairs);
@@ -46,7 +49,7 @@ internal sealed class CsvThings(FaultList faults)
             if (row.Find("id") is { Value: Scalar given } && index.TryGetValue(given.Text, out var at))
                 pairs[at] = WithWay(pairs[at], row);
             else if (Id(row, Unique(Text(row, "name") ?? Text(row, "holds"), index)) is { } id && index.TryAdd(id.Text, pairs.Count))
-                pairs.Add(new(id, Nested(row, WayColumns, "ways", many: true)));
+                pairs.Add(new(id, Nested(WithRefit(row), WayColumns, "ways", many: true)));
             else
                 faults.Add(row, "row", "it has neither id, name nor holds", "Name the parts that the joint holds");
         }
@@ -56,7 +59,7 @@ internal sealed class CsvThings(FaultList faults)
 
     private Pair WithWay(Pair joint, Mapping row)
     {
-        var (first, more) = ((Mapping)joint.Value, Nested(row, WayColumns, "ways", many: true));
+        var (first, more) = ((Mapping)joint.Value, Nested(WithRefit(row), WayColumns, "ways", many: true));
         foreach (var pair in more.Pairs.Where(pair => pair.Key.Text != "ways" && !Says(first, pair)))
             faults.Add(pair.Value, $"joint {joint.Key.Text}", $"a further way says something else about {pair.Key.Text}", "Leave it empty: only the first row describes the joint itself");
         var ways = new Sequence(row.Line, row.Column, [.. Ways(first), .. Ways(more)]);
@@ -68,9 +71,22 @@ internal sealed class CsvThings(FaultList faults)
         joint.Find(pair.Key.Text) is { } said && Words(said.Value).SequenceEqual(Words(pair.Value));
 
     private static IEnumerable<string> Words(Node node) =>
-        node is Sequence list ? list.Items.SelectMany(Words) : node is Scalar scalar ? [scalar.Text] : [];
+        node switch
+    {
+        Sequence list => list.Items.SelectMany(Words),
+        Mapping keys => keys.Pairs.SelectMany(pair => Words(pair.Value).Prepend(pair.Key.Text)),
+        Scalar scalar => [scalar.Text],
+        _ => [],
+    };
 
     private static IReadOnlyList<Node> Ways(Mapping joint) => joint.Find("ways")?.Value is Sequence ways ? ways.Items : [];
+
+    /// <summary>The row with the columns of its refit way below a key of their own.</summary>
+    private static Mapping WithRefit(Mapping row)
+    {
+        var columns = row.Pairs.Where(pair => RefitKeys.Is(pair.Key.Text)).Select(RefitKeys.Plain).Select(pair => pair with { Value = Split(pair) }).ToArray();
+        return columns.Length == 0 ? row : row with { Pairs = [.. row.Pairs.Where(pair => !RefitKeys.Is(pair.Key.Text)), RefitKeys.Below(columns)] };
+    }
 
     /// <summary>The row with some of its columns below a key of their own, and lists taken apart.</summary>
     private static Mapping Nested(Mapping row, string[] columns, string key, bool many)

@@ -28,4 +28,6 @@ internal sealed record ChangeTable<T>(Dictionary<string, Change<T>> Keys, string
 internal static class Lists
 {
     public static ValueList<T> Of<T>(ValueList<T> old, ValueList<T> given, bool adds) => adds ? old.Union(given).ToValueList() : given;
+
+    public static Danger? Of(Danger? old, Danger? given, bool adds) => !adds || old is null ? given : given is null ? old : old | given;
 }

@@ -44,6 +44,19 @@ internal sealed class Given(string place)
         return this;
     }
 
+    /// <summary>Keys that begin with <c>refit-</c> moved below <c>refit</c>; the minutes stay where they are not given. None of them with a value: no refit way.</summary>
+    public Given Refit(RefitWay? old)
+    {
+        var given = _pairs.Where(pair => RefitKeys.Is(pair.Key.Text)).ToList();
+        _pairs.RemoveAll(given.Contains);
+        var said = given.Where(pair => pair.Value is not Scalar { IsNothing: true }).Select(RefitKeys.Plain).ToList();
+        if (said.Count > 0 && old is not null && given.TrueForAll(pair => pair.Key.Text != RefitKeys.Takes))
+            said.Add(Pair("takes", Quoted($"{old.Takes.Value} min")));
+        if (said.Count > 0)
+            _pairs.Add(RefitKeys.Below(said));
+        return this;
+    }
+
     public Fields Fields() => new(new Mapping(0, 0, _pairs), place, new(_faults, Origin.User, Braces: null));
 
     private static Pair Pair(string key, Node value) => new(Word(key), value);
@@ -56,7 +69,7 @@ internal sealed class Given(string place)
     private static Sequence List(KeyValue value)
     {
         var text = value.Value.StartsWith('[') && value.Value.EndsWith(']') ? value.Value[1..^1] : value.Value;
-        var items = text.Split(value.Key == "cautions" ? ';' : ',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var items = text.Split(value.Key.EndsWith("cautions", StringComparison.Ordinal) ? ';' : ',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         return new(0, 0, [.. items.Select(item => Quoted(item.Trim('"', '\'')))]);
     }
 }

@@ -18,12 +18,12 @@ internal static class JointChanges
             ["spends"] = (old, given, _) => old with { Spends = given.Spends },
             ["posture"] = (old, given, _) => old with { Posture = given.Posture },
             ["cautions"] = (old, given, adds) => old with { Cautions = Lists.Of(old.Cautions, given.Cautions, adds) },
-            ["danger"] = (old, given, _) => old with { Danger = given.Danger },
+            ["danger"] = (old, given, adds) => old with { Danger = Lists.Of(old.Danger, given.Danger, adds) },
             ["origin"] = (old, given, _) => old with { Origin = given.Origin },
         },
-        ["clear", "destroys", "cautions"]);
+        ["clear", "destroys", "cautions", "danger"]);
 
-    public static readonly ChangeTable<Joint> OfJoint = new(
+    public static readonly ChangeTable<Joint> OfJoint = RefitChanges.With<Joint>(new(
         new()
         {
             ["kind"] = (old, given, _) => Usual(old with { Kind = given.Kind }),
@@ -38,7 +38,7 @@ internal static class JointChanges
             ["exposure"] = (old, given, _) => old with { Exposure = given.Exposure },
             ["origin"] = (old, given, _) => old with { Origin = given.Origin },
         },
-        ["holds"]);
+        ["holds"]), joint => joint.Refit, (joint, way) => joint with { Refit = way });
 
     /// <summary>A way that was filled in by kind, thread and count follows them.</summary>
     private static Joint Usual(Joint joint) => joint.Ways is [{ Origin: Origin.Default }] && DefaultWays.For(joint.Kind, joint.Thread, joint.Count) is { Count: > 0 } usual

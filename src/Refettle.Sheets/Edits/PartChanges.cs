@@ -1,12 +1,14 @@
+using Refettle.Sheets.Reading;
+
 namespace Refettle.Sheets.Edits;
 
 /// <summary>The keys of parts and sub-assemblies, the way out among them.</summary>
 internal static class PartChanges
 {
     /// <summary>Keys that stand below <c>out</c> in a sheet.</summary>
-    public static readonly string[] OutKeys = ["off", "on", "clear", "tool", "prop", "cautions"];
+    public static readonly string[] OutKeys = ["off", "on", "clear", "tool", "prop", "cautions", RefitKeys.Name];
 
-    public static readonly ChangeTable<Part> OfPart = new(
+    public static readonly ChangeTable<Part> OfPart = RefitChanges.With<Part>(new(
         new()
         {
             ["name"] = (old, given, _) => old with { Name = given.Name },
@@ -28,9 +30,9 @@ internal static class PartChanges
             ["prop"] = (old, given, _) => old with { Prop = given.Prop },
             ["cautions"] = (old, given, adds) => old with { Out = old.Out with { Cautions = Lists.Of(old.Out.Cautions, given.Out.Cautions, adds) } },
         },
-        ["hazards", "duties", "roles", "clear", "cautions"]);
+        ["hazards", "duties", "roles", "clear", "cautions"]), part => part.Out.Refit, (part, way) => part with { Out = part.Out with { Refit = way } });
 
-    public static readonly ChangeTable<SubAssembly> OfUnit = new(
+    public static readonly ChangeTable<SubAssembly> OfUnit = RefitChanges.With<SubAssembly>(new(
         new()
         {
             ["name"] = (old, given, _) => old with { Name = given.Name },
@@ -42,5 +44,5 @@ internal static class PartChanges
             ["prop"] = (old, given, _) => old with { Prop = given.Prop },
             ["cautions"] = (old, given, adds) => old with { Out = old.Out with { Cautions = Lists.Of(old.Out.Cautions, given.Out.Cautions, adds) } },
         },
-        ["members", "clear", "cautions"]);
+        ["members", "clear", "cautions"]), unit => unit.Out.Refit, (unit, way) => unit with { Out = unit.Out with { Refit = way } });
 }

@@ -9,7 +9,7 @@ internal static class WayEdits
     public static Result<Structure> Joint(Structure car, string id, ValueList<KeyValue> values, bool isNew)
     {
         var subject = new Subject<Joint>("joint", id, car.Joints, joint => joint.Id);
-        return HandEdit.Wrapped(Edited(subject, values, isNew, JointChanges.OfJoint, (old, given) => JointReader.Read(id, Kept(given, old).Fields()),
+        return HandEdit.Wrapped(Edited(subject, values, isNew, JointChanges.OfJoint, (old, given) => JointReader.Read(id, Kept(given, old).Refit(old?.Refit).Fields()),
             joint => joint.Ways, (joint, ways) => joint with { Ways = ways }), joint => new() { Joints = [joint] });
     }
 

@@ -17,6 +17,7 @@ internal static class RefitReader
             Clear = fields.Facts("clear"),
             Posture = fields.Text("posture"),
             Cautions = fields.Texts("cautions"),
+            Danger = WayReader.Dangers(fields),
             Origin = fields.Word("origin", fields.Context.Given),
         };
         fields.Done();

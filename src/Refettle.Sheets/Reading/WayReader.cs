@@ -19,6 +19,9 @@ internal static class WayReader
         return List(listed, fields);
     }
 
+    /// <summary>Null where nothing is said.</summary>
+    public static Danger? Dangers(Fields fields) => fields.Words<Danger>("danger") is { Count: > 0 } said ? said.Aggregate(Danger.None, (all, one) => all | one) : null;
+
     private static ValueList<Way> List(Node listed, Fields fields)
     {
         var ways = new List<Way>();
@@ -60,7 +63,7 @@ internal static class WayReader
             Spends = fields.Money("spends") ?? default,
             Posture = fields.Text("posture"),
             Cautions = fields.Texts("cautions"),
-            Danger = fields.Has("danger") ? fields.Words<Danger>("danger").Aggregate(Danger.None, (all, one) => all | one) : null,
+            Danger = Dangers(fields),
             Origin = fields.Word("origin", fields.Context.Given),
         };
     }

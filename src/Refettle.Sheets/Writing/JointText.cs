@@ -35,6 +35,7 @@ internal static class JointText
             text.List("clear", way.Clear.Select(fact => fact.ToString()));
             text.Text("posture", way.Posture);
             text.List("cautions", way.Cautions);
+            text.List("danger", Dangers(way.Danger));
             text.Text("origin", EnumWords<Origin>.Of(way.Origin), "user");
         });
     }

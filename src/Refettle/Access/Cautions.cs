@@ -10,7 +10,8 @@ internal static class Cautions
     /// <param name="way">What is done.</param>
     /// <param name="standing">The car before the plan.</param>
     /// <param name="gone">Parts that are off by then.</param>
-    public static ValueList<string> Of(WaySource way, CarStanding standing, IReadOnlySet<string>? gone = null)
+    /// <param name="further">What it sets alight beside what the way itself says.</param>
+    public static ValueList<string> Of(WaySource way, CarStanding standing, IReadOnlySet<string>? gone = null, Danger further = Danger.None)
     {
         gone ??= new HashSet<string>();
         var parts = Touched(way, standing).ToArray();
@@ -20,7 +21,7 @@ internal static class Cautions
             : [];
         var unique = parts.Where(part => part.Scarcity == Scarcity.Unique)
             .Select(part => $"{part.Name} is unique: there is no other. Stop rather than force it.");
-        return own.Concat(hazards).Concat(Working(way, standing)).Concat(Hot(way, standing, gone)).Concat(unique)
+        return own.Concat(hazards).Concat(Working(way, standing)).Concat(Hot(way, standing, gone, further)).Concat(unique)
             .Concat(Passed(way, parts, standing, gone)).Concat(Beside(way, parts, standing, gone)).Distinct().ToValueList();
     }
 
@@ -35,9 +36,9 @@ internal static class Cautions
             yield return caution;
     }
 
-    private static IEnumerable<string> Hot(WaySource way, CarStanding standing, IReadOnlySet<string> gone)
+    private static IEnumerable<string> Hot(WaySource way, CarStanding standing, IReadOnlySet<string> gone, Danger further)
     {
-        var danger = HotWork.Of(way, standing);
+        var danger = HotWork.Of(way, standing) | further;
         if (danger == Danger.None)
             return [];
         var joint = way.Fact.Kind == FactKind.Open ? standing.Joints[way.Fact.Subject] : null;

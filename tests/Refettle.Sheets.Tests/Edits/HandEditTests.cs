@@ -62,6 +62,33 @@ public sealed class HandEditTests
         Assert.Equal(3, HandEdit.Of(_car, "way", "foot/drill", Keys("tool=drill", "open=5 min", "close=5 min"), isNew: true).Value.Joints[0].Ways.Count);
     }
 
+    [Fact]
+    public void A_refit_way_is_made_changed_key_by_key_and_taken_away()
+    {
+        var made = Edited("joint", "top", "refit-takes=12 min", "refit-tool=induction heater", "refit-clear=off(wheel)", "refit-posture=under", "refit-cautions=Hot; Gloves", "refit-danger=heat, spark");
+        RefitWay way = new() { Tool = "induction heater", Takes = new(12), Clear = [Fact.Off("wheel")], Posture = "under", Cautions = ["Hot", "Gloves"], Danger = Danger.Heat | Danger.Spark, Origin = Origin.User };
+        Assert.Equal(way, made.Joints[0].Refit);
+        Assert.Equal(_car.Joints[0], made.Joints[0] with { Refit = null });
+        var more = HandEdit.Of(made, "joint", "top", Keys("refit-danger=+flame", "refit-cautions=+Mask", "refit-tool=torch"), isNew: false).Value.Joints[0];
+        Assert.Equal(way with { Tool = "torch", Cautions = ["Hot", "Gloves", "Mask"], Danger = way.Danger | Danger.Flame }, more.Refit);
+        Assert.Null(HandEdit.Of(made, "joint", "top", Keys("refit-takes="), isNew: false).Value.Joints[0].Refit);
+        Assert.Contains("takes is missing", Refused("joint", "top", "refit-tool=torch"), StringComparison.Ordinal);
+        Assert.Contains("Did you mean", Refused("joint", "top", "refit-tol=torch"), StringComparison.Ordinal);
+        var out1 = Edited("part", "damper", "refit-takes=3 min", "off=4 min").Parts[0].Out;
+        Assert.Equal((new Minutes(4), new Minutes(3)), (out1.Off, out1.Refit!.Takes));
+        Assert.Equal(["Gas under pressure."], out1.Cautions);
+    }
+
+    [Fact]
+    public void Dangers_of_a_way_are_several_and_are_added_to()
+    {
+        var cut = Edited("way", "foot/cut", "danger=spark, heat");
+        Assert.Equal(Danger.Spark | Danger.Heat, cut.Joints[0].Ways[1].Danger);
+        var foot = _car with { Joints = cut.Joints };
+        Assert.Equal(Danger.Spark | Danger.Heat | Danger.Flame, HandEdit.Of(foot, "way", "foot/cut", Keys("danger=+flame"), isNew: false).Value.Joints[0].Ways[1].Danger);
+        Assert.Null(HandEdit.Of(foot, "way", "foot/cut", Keys("danger="), isNew: false).Value.Joints[0].Ways[1].Danger);
+    }
+
     [Theory]
     [InlineData("part", "dampr", "mass=1 kg", "Did you mean damper?")]
     [InlineData("part", "damper", "mas=1 kg", "Did you mean mass?")]

@@ -20,6 +20,9 @@ public static class HotWork
     public static Danger Of(Way way, Joint? joint) => (way.Danger ?? Danger.None) | OfTool(way.Tool)
         | (joint is { Kind: JointKind.Weld } && way.Where == WorkPlace.OnCar ? Danger.Flame | Danger.Heat | Danger.Spark : Danger.None);
 
+    /// <summary>Of a way back; that a weld is welded again its joint says.</summary>
+    public static Danger Of(RefitWay way) => (way.Danger ?? Danger.None) | OfTool(way.Tool);
+
     /// <summary>Of a tool, by the words of its name.</summary>
     public static Danger OfTool(string? tool)
     {

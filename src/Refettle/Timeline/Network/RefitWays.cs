@@ -33,11 +33,12 @@ internal sealed class RefitWays
         if (Of(_apart, step) is not { } own || _catalogue.Of(step.Fact).FirstOrDefault(way => way.Name == step.Way) is not { } way)
             return step;
         var place = Workplace.Zone(way, _back);
+        var cautions = Access.Cautions.Of(way, _back, further: HotWork.Of(own));
         return step with
         {
             Tool = own.Tool,
             Posture = own.Posture ?? Workplace.Posture(way, place, _back) ?? step.Posture,
-            Cautions = own.Posture == "under" ? Access.Cautions.Of(way, _back).Append(UsualCautions.Under).Distinct().ToValueList() : Access.Cautions.Of(way, _back),
+            Cautions = own.Posture == "under" ? cautions.Append(UsualCautions.Under).Distinct().ToValueList() : cautions,
             Origin = own.Origin,
         };
     }
@@ -52,5 +53,5 @@ internal sealed class RefitWays
     };
 
     private IReadOnlyList<Fact>? Fire(Step step) =>
-        FireNeeds.Of(_back, HotWork.OfTool(Of(_apart, step)!.Tool), FireNeeds.HeldBy(step.Fact, _back), step.Place == Workplace.Bench);
+        FireNeeds.Of(_back, HotWork.Of(Of(_apart, step)!), FireNeeds.HeldBy(step.Fact, _back), step.Place == Workplace.Bench);
 }

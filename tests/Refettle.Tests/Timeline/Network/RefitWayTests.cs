@@ -47,6 +47,22 @@ public sealed class RefitWayTests
         Assert.Contains(network.Links, link => link.Before == Fit(network).Id && network.Tasks.Single(task => task.Id == link.After).Steps.Any(step => step.Fact == Fact.Off("tank")));
     }
 
+    /// <summary>The tool's words say nothing of fire; what is said of the way does. The cautions of fire are those of the strip (29 CFR 1910.252(a)).</summary>
+    [Fact]
+    public void A_danger_that_is_said_of_the_way_back_gates_it_and_warns_on_the_sheet()
+    {
+        var hot = Below with { Tool = "site kit", Clear = [], Danger = Danger.Spark };
+        Assert.Contains("off(tank)", Fit(NetworkPlanner.Of(new() { Car = Box(hot), Plan = Plan(Box(hot)) })).Cautions[0], StringComparison.Ordinal);
+        Assert.Contains(Warned(hot), caution => UsualCautions.OfDanger(Danger.Spark, null).Contains(caution));
+        Assert.DoesNotContain(Warned(hot with { Danger = null }), caution => UsualCautions.OfDanger(Danger.Spark, null).Contains(caution));
+        var joint = Box(null) with { Structure = Box(null).Structure with { Joints = Box(null).Structure.Joints.Select(one => one.Id == "bolts" ? one with { Refit = hot } : one).ToValueList() } };
+        var sheet = RefitPlanner.Of(new(joint with { Done = [Fact.Open("bolts")] }, [], []));
+        Assert.Contains(sheet.Steps.Single(step => step.Fact == Fact.Open("bolts")).Cautions, caution => UsualCautions.OfDanger(Danger.Spark, null).Contains(caution));
+
+        static ValueList<string> Warned(RefitWay way) => RefitPlanner.Of(new(Box(way) with { Done = [Fact.Open("bolts"), Fact.Open("screws"), Fact.Off("cover"), Fact.Off("gearbox")] }, [], []))
+            .Steps.Single(step => step.Fact == Fact.Off("gearbox")).Cautions;
+    }
+
     [Fact]
     public void The_sheet_puts_it_in_while_the_shield_is_off_and_the_check_sees_when_not()
     {
