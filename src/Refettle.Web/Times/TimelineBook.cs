@@ -20,7 +20,7 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
 
     private static readonly ScheduleLimits AtOnce = new(TimeSpan.FromSeconds(2));
 
-    private (string Car, CarCalendar Calendar, ValueList<Fact> Done, ValueList<Fact> Goals)? _of;
+    private (string Car, CarCalendar Calendar, ValueList<Fact> Done, ValueList<Job> Chosen, ValueList<Fact> Goals)? _of;
 
     public TimelineShown? Shown { get; private set; }
 
@@ -31,11 +31,14 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
 
     public ValueList<Fault> Faults { get; private set; } = [];
 
+    /// <summary>Nothing was chosen to be done, so nothing was asked.</summary>
+    public bool IsIdle { get; private set; }
+
     /// <summary>The car whose timeline is shown.</summary>
     public string? Car => Shown is null ? null : _of?.Car;
 
     /// <summary>What is shown was made for the car as it now stands.</summary>
-    public bool IsFor(Car car, ValueList<Fact> goals) => _of is { } of && of == (car.Id, car.Calendar, car.Done, goals);
+    public bool IsFor(Car car, ValueList<Fact> goals) => _of is { } of && of == (car.Id, car.Calendar, car.Done, ChosenJobs.Of(car), goals);
 
     /// <param name="seconds">To look for a better order; 0 for the first.</param>
     /// <param name="store">The shelf, for where the timeline is worked out here; null leaves it unasked.</param>
@@ -43,7 +46,14 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
     {
         if (Asking)
             return;
-        (Asking, Faults, _of) = (true, [], (car.Id, car.Calendar, car.Done, goals));
+        (Faults, _of, IsIdle) = ([], (car.Id, car.Calendar, car.Done, ChosenJobs.Of(car), goals), TimelineWork.HasNothing(car, goals));
+        if (IsIdle)
+        {
+            Shown = null;
+            return;
+        }
+
+        Asking = true;
         var reply = await server.TimelineAsync(car.Id, new(goals, seconds));
         if (!reply.Reached)
         {

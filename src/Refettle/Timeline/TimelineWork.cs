@@ -15,13 +15,16 @@ public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
     /// <summary>The tasks once the shelf was asked.</summary>
     public TimelineWork With(PartsAhead parts) => Network is null ? this : this with { Network = Derived(Car, Plan, Ladders, parts) };
 
+    /// <summary>No job is chosen, no goal is named, and the owner has no task of his own: there is no timeline to make.</summary>
+    public static bool HasNothing(Car car, ValueList<Fact> further) => further.Count == 0 && car.Calendar.Tasks.Count == 0 && ChosenJobs.Of(car).Count == 0;
+
     /// <param name="further">Goals beside those of the chosen jobs.</param>
     /// <returns>Faults when there is nothing to do, or the goals cannot be asked of this car.</returns>
     public static Result<TimelineWork> Of(Car car, ValueList<Fact> further, LadderSet ladders, IAccessPlanner planner, CancellationToken cancel = default)
     {
         var jobs = ChosenJobs.Of(car);
         var question = new Question { Goals = ChosenJobs.Goals(jobs, further) };
-        if (question.Goals.Count == 0 && jobs.Count == 0 && car.Calendar.Tasks.Count == 0)
+        if (HasNothing(car, further))
             return Result<TimelineWork>.Bad(new Fault("timeline", "no job is chosen and no goal is named", "Choose jobs, refettle scope --keep or refettle choose JOB, or name goals: refettle timeline 'free(rear-axle)'."));
         var faults = question.Goals.Count == 0 ? [] : QuestionCheck.Of(car, question);
         if (faults.Any(fault => fault.Severity == Severity.Error))

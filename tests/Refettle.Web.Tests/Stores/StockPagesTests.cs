@@ -82,6 +82,24 @@ public sealed class StockPagesTests : BunitContext
         page.WaitForAssertion(() => Assert.Contains("No plan is followed", page.Markup));
     }
 
+    /// <summary>No fault and no command line: a way to choose.</summary>
+    [Fact]
+    public async Task Without_a_chosen_job_timeline_tonight_and_forecast_lead_to_the_choice()
+    {
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new SpellAdded(new() { Id = "evenings", First = new(2026, 3, 1), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }));
+        Leads(Render<TimelinePage>(parameters => parameters.Add(shown => shown.Id, "estate")));
+        Leads(Render<TonightPage>(parameters => parameters.Add(shown => shown.Id, "estate")));
+        Leads(Render<ForecastPage>(parameters => parameters.Add(shown => shown.Id, "estate")));
+
+        static void Leads<T>(IRenderedComponent<T> page)
+            where T : Microsoft.AspNetCore.Components.IComponent
+        {
+            page.WaitForAssertion(() => Assert.Equal("/car/estate/scope", "/" + page.Find("a.button.main").GetAttribute("href")));
+            Assert.Contains("No job is chosen yet", page.Markup, StringComparison.Ordinal);
+            Assert.DoesNotContain("refettle scope", page.Markup, StringComparison.Ordinal);
+        }
+    }
+
     private async Task WriteAsync(string car, params Happening[] happenings)
     {
         using var log = new CarLog(car, "bench", _server.Api, new MemoryKeeper(), TimeProvider.System);

@@ -33,6 +33,19 @@ public sealed class TimelineBookTests
     }
 
     [Fact]
+    public async Task With_nothing_chosen_nothing_is_asked_and_a_choice_is_asked_anew()
+    {
+        var book = new TimelineBook(new FaultyServer().Api, TimeProvider.System);
+        await book.AskAsync(Car, [], 0);
+        Assert.Equal((true, 0, null), (book.IsIdle, book.Faults.Count, book.Shown));
+        var chosen = Car with { Jobs = [new() { Id = "tank", Name = "Tank", Goals = Goals }], Scope = ["tank"] };
+        Assert.True(book.IsFor(Car, []));
+        Assert.False(book.IsFor(chosen, []));
+        await book.AskAsync(chosen, [], 0);
+        Assert.False(book.IsIdle);
+    }
+
+    [Fact]
     public async Task A_move_is_tried_at_once_and_refused_where_it_does_not_work()
     {
         var book = await OfflineAsync();
