@@ -12,9 +12,9 @@ internal static class CarView
         var structure = car.Structure;
         return new Rows(
             new Markup($"[bold]{car.Name.Safe()}[/]{(car.Year is { } year ? $", {year}" : "")} ({car.Id.Safe()})"),
-            new Text($"{Wording.Count(structure.Parts.Count, "part")}, {Wording.Count(structure.Joints.Count, "joint")}, {Wording.Count(structure.SubAssemblies.Count, "sub-assembly", "sub-assemblies")}, {Wording.Count(structure.States.Count, "state")}, {Wording.Count(structure.Spaces.Count, "space")}, {Wording.Count(structure.LooseEnds.Count, "loose end")}"),
+            new Text($"{Wording.Count(structure.Parts.Count, "part")}, {Wording.Count(structure.Joints.Count, "joint")}, {Wording.Count(structure.SubAssemblies.Count, "sub-assembly", "sub-assemblies")}, {Wording.Count(structure.States.Count, "state")}, {Wording.Count(structure.Spaces.Count, "space")}, {Wording.Count(structure.LooseEnds.Count(end => !end.IsOptional), "loose end")}"),
             new Text($"stands: {car.Stance ?? "not known"}"),
-            new Text(car.Done.Count == 0 ? "nothing is off or open yet" : $"done: {Wording.Facts(car.Done)}"),
+            new Text(car.Done.Count == 0 ? "nothing is off or open yet" : $"done: {Wording.Facts(car.Done.Where(fact => fact.Kind is FactKind.Off or FactKind.Open or FactKind.State).ToValueList())}"),
             Text.Empty,
             Zones(car));
     }

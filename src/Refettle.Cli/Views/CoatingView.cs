@@ -37,7 +37,7 @@ internal static class CoatingView
 
     public static IRenderable OfProducts(CarCoating coating) => coating.Products.Count == 0
         ? new Text("No product yet. Enter one from its data sheet: refettle product add epoxy \"sheet=PDS 12, issue 3\" kind=epoxy-primer recoat=16h..7d@20C")
-        : new Rows(coating.Products.Select(product => new Text($"{product.Id}  {product.Name} ({ProductKeys.Word(product.Kind.ToString())}); {Wording.Count(MissingFigures.Of(product).Count, "figure")} not entered")));
+        : new Rows(coating.Products.Select(product => new Text($"{product.Id}  {product.Name} ({ProductKeys.Word(product.Kind.ToString())}); {(MissingFigures.Of(product).Count is > 0 and var missing ? $"{Wording.Count(missing, "figure")} not entered" : "every figure is entered")}")));
 
     public static IRenderable Of(CoatingProduct product)
     {

@@ -8,18 +8,18 @@ namespace Refettle.Cli.Views;
 /// <summary>Orders and outside work.</summary>
 internal static class OrdersView
 {
-    public static IRenderable Of(ValueList<Order> orders, ValueList<OutsideWork> outside, DateOnly today)
+    public static IRenderable Of(Shelf shelf, ValueList<Order> orders, ValueList<OutsideWork> outside, DateOnly today)
     {
         if (orders.Count + outside.Count == 0)
             return new Text("Nothing is to come and nothing is away.");
-        return new Rows([.. orders.SelectMany(order => Order(order, today)), .. outside.SelectMany(work => Work(work, today))]);
+        return new Rows([.. orders.SelectMany(order => Order(shelf, order, today)), .. outside.SelectMany(work => Work(work, today))]);
     }
 
-    private static IEnumerable<IRenderable> Order(Order order, DateOnly today)
+    private static IEnumerable<IRenderable> Order(Shelf shelf, Order order, DateOnly today)
     {
         yield return new Markup($"[bold]{order.Supplier.Safe()}[/] {LogVerb.Mark(order.Id)}, ordered {order.On:yyyy-MM-dd}{Promise(order.Promised, order.IsOpen, today)}");
         foreach (var line in order.Lines)
-            yield return new Text($"    {line.Line.Count} × {line.Line.Number}: {State(line)}{(line.Line.Each is { } each ? $", {each} each" : "")}");
+            yield return new Text($"    {line.Line.Count} × {line.Line.Number}{(shelf.NameOf(line.Line.Number) is { Length: > 0 } name ? $" {name}" : "")}: {State(line)}{(line.Line.Each is { } each ? $", {each} each" : "")}");
     }
 
     private static IEnumerable<IRenderable> Work(OutsideWork work, DateOnly today)
