@@ -72,12 +72,12 @@ internal sealed class CsvThings(FaultList faults)
 
     private static IEnumerable<string> Words(Node node) =>
         node switch
-    {
-        Sequence list => list.Items.SelectMany(Words),
-        Mapping keys => keys.Pairs.SelectMany(pair => Words(pair.Value).Prepend(pair.Key.Text)),
-        Scalar scalar => [scalar.Text],
-        _ => [],
-    };
+        {
+            Sequence list => list.Items.SelectMany(Words),
+            Mapping keys => keys.Pairs.SelectMany(pair => Words(pair.Value).Prepend(pair.Key.Text)),
+            Scalar scalar => [scalar.Text],
+            _ => [],
+        };
 
     private static IReadOnlyList<Node> Ways(Mapping joint) => joint.Find("ways")?.Value is Sequence ways ? ways.Items : [];
 
