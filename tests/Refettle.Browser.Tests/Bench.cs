@@ -1,5 +1,6 @@
 using Microsoft.Playwright;
 using Refettle.Server.Tests;
+using Refettle.Stuck;
 using Refettle.Web.Garage;
 
 namespace Refettle.Browser.Tests;
@@ -37,9 +38,9 @@ public sealed class Bench : IAsyncLifetime
     internal Task<IBrowserContext> ContextAsync(BrowserNewContextOptions look) => _browser!.NewContextAsync(look);
 
     /// <summary>A fresh browser at the garage's first page.</summary>
-    internal async Task<Visit> VisitAsync(BrowserNewContextOptions look, KitTable? kits = null)
+    internal async Task<Visit> VisitAsync(BrowserNewContextOptions look, KitTable? kits = null, bool toNetwork = false, LadderSet? ladders = null)
     {
-        var garage = await TestGarage.OpenAsync(kits);
+        var garage = await TestGarage.OpenAsync(kits, toNetwork, ladders);
         var context = await _browser!.NewContextAsync(look);
         return await Visit.StartAsync(garage, context);
     }

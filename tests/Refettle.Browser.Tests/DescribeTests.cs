@@ -11,8 +11,6 @@ public sealed partial class DescribeTests(Bench bench) : IClassFixture<Bench>
     private const int MostTaps = 200;
     private const int FewestParts = 250;
 
-    private static string Root => Above(AppContext.BaseDirectory);
-
     [NeedsChromiumFact]
     public async Task A_part_and_a_joint_are_described_by_hand_and_a_fault_keeps_them_out()
     {
@@ -43,7 +41,7 @@ public sealed partial class DescribeTests(Bench bench) : IClassFixture<Bench>
     [NeedsChromiumFact]
     public async Task A_whole_car_takes_at_most_200_taps()
     {
-        var shelf = KitShelf.Load(Path.Combine(Root, "kits")).Value;
+        var shelf = KitShelf.Load(Path.Combine(Repository.Root, "kits")).Value;
         await using var visit = await bench.VisitAsync(Looks.Phone(), new(shelf.Start, shelf.Kits));
         var (page, taps) = (visit.Page, 0);
         await page.GotoAsync(new Uri(visit.Garage.Address, "?all").ToString());
@@ -89,7 +87,7 @@ public sealed partial class DescribeTests(Bench bench) : IClassFixture<Bench>
     /// <summary>The kits of the demo's estate, in its order.</summary>
     private static IEnumerable<(Kits.Kit Kit, ValueList<Spot> Spots)> Additions(KitShelf shelf)
     {
-        foreach (var line in File.ReadLines(Path.Combine(Root, "samples", "estate.commands")))
+        foreach (var line in File.ReadLines(Path.Combine(Repository.Root, "samples", "estate.commands")))
         {
             if (AddLine().Match(line) is not { Success: true } add)
                 continue;
@@ -98,9 +96,6 @@ public sealed partial class DescribeTests(Bench bench) : IClassFixture<Bench>
             yield return (kit, sides.Count > 0 ? sides : kit.Spots.Count > 0 ? kit.Spots : [Spot.None]);
         }
     }
-
-    private static string Above(string folder) =>
-        File.Exists(Path.Combine(folder, "Refettle.slnx")) ? folder : Above(Path.GetDirectoryName(folder)!);
 
     [GeneratedRegex(@"^add (?<kit>\S+)(?: --side (?<side>\w+))*\s*$")]
     private static partial Regex AddLine();

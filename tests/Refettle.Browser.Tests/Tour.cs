@@ -27,15 +27,15 @@ internal static class Tour
         await look("more");
         await JudgingAsync(visit, look);
         await CaptureAsync(visit, look);
-        await visit.GoAsync("close");
-        await page.GetByRole(AriaRole.Heading, new() { Name = "Before the road" }).WaitForAsync();
-        await look("close");
         await ScopeTour.WalkAsync(visit, look);
         await StockTour.WalkAsync(visit, look);
+        await StuckTour.WalkAsync(visit, look);
+        await CloseTour.WalkAsync(visit, look);
         await visit.GoAsync("more");
         await page.GetByRole(AriaRole.Link, new() { Name = "all cars" }).ClickAsync();
         await page.GetByLabel("A new car").WaitForAsync();
         await look("garage");
+        await BesideTour.WalkAsync(visit, look);
     }
 
     private static async Task CaptureAsync(Visit visit, Func<string, Task> look)
@@ -63,6 +63,9 @@ internal static class Tour
         await page.GetByLabel("Say it in a line").FillAsync("leaks, need 2");
         await page.Locator(".understood").WaitForAsync();
         await look("quick-line");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep this" }).ClickAsync();
+        await page.Locator(".quick").GetByRole(AriaRole.Button, new() { Name = "Undo" }).WaitForAsync();
+        await look("line-kept");
     }
 
     private static async Task JudgingAsync(Visit visit, Func<string, Task> look)
@@ -73,6 +76,10 @@ internal static class Tour
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep", Exact = true }).ClickAsync();
         await page.GetByText("surface rust: C").First.WaitForAsync();
         await look("walk");
+        await visit.GoAsync("walk");
+        await page.GetByRole(AriaRole.Searchbox).FillAsync("rear");
+        await page.Locator(".found li").Nth(2).WaitForAsync();
+        await look("walk-parts");
         await visit.GoAsync("verdicts");
         await page.GetByRole(AriaRole.Button, new() { Name = "Weigh all that was found" }).ClickAsync();
         await page.Locator("details summary").First.ClickAsync();
@@ -80,12 +87,6 @@ internal static class Tour
         await visit.GoAsync("baseline");
         await page.Locator("details summary").First.ClickAsync();
         await look("baseline");
-        await visit.GoAsync("stuck");
-        await page.GetByRole(AriaRole.Heading, new() { Name = "What will not come loose?" }).WaitForAsync();
-        await look("stuck");
-        await visit.GoAsync("open-up");
-        await page.GetByRole(AriaRole.Heading, new() { Name = "Open up, or try first?" }).WaitForAsync();
-        await look("open-up");
     }
 
     private static async Task PlanAsync(IPage page, Func<string, Task> look)

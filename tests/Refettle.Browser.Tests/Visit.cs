@@ -6,6 +6,9 @@ namespace Refettle.Browser.Tests;
 /// <summary>One browser in one garage. What the page complains of is collected.</summary>
 internal sealed class Visit : IAsyncDisposable
 {
+    /// <summary>Milliseconds; what is waited for is that it comes, not how soon.</summary>
+    private const float Patience = 90_000;
+
     private readonly List<string> _complaints = [];
 
     private Visit(TestGarage garage, IBrowserContext context, IPage page) => (Garage, Context, Page) = (garage, context, page);
@@ -22,6 +25,7 @@ internal sealed class Visit : IAsyncDisposable
     public static async Task<Visit> StartAsync(TestGarage garage, IBrowserContext context)
     {
         var visit = new Visit(garage, context, await context.NewPageAsync());
+        visit.Page.SetDefaultTimeout(Patience);
         visit.Page.Console += (_, message) =>
         {
             if (message.Type == "error")

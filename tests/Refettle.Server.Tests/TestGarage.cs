@@ -8,6 +8,7 @@ using Refettle.Access.Derivation;
 using Refettle.Scope;
 using Refettle.Solvers;
 using Refettle.Storage;
+using Refettle.Stuck;
 using Refettle.Web.Garage;
 
 namespace Refettle.Server.Tests;
@@ -34,17 +35,17 @@ internal sealed partial class TestGarage : IAsyncDisposable
 
     /// <param name="planner">Null leaves the server without one.</param>
     /// <param name="kits">What can be added; by default the small kit.</param>
-    public static async Task<TestGarage> OpenAsync(IAccessPlanner? planner, KitTable? kits = null, bool toNetwork = false)
+    public static async Task<TestGarage> OpenAsync(IAccessPlanner? planner, KitTable? kits = null, bool toNetwork = false, LadderSet? ladders = null)
     {
         var folder = Directory.CreateTempSubdirectory("refettle-").FullName;
         var logbook = LogbookStore.Open(Path.Combine(folder, "test.db"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
         Assert.True(logbook.Write(SmallCar.Id, SmallCar.Happenings).IsGood);
-        var server = RefettleHost.Build(new() { Logbook = logbook, Planner = planner, Scoper = planner is null ? null : new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver()), Kits = kits?.Kits ?? SmallKit.All, Start = kits?.Start ?? Structure.Empty, Photos = PhotoStore.Beside(logbook.Path), Devices = toNetwork ? logbook.Devices : null });
+        var server = RefettleHost.Build(new() { Logbook = logbook, Planner = planner, Scoper = planner is null ? null : new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver()), Kits = kits?.Kits ?? SmallKit.All, Start = kits?.Start ?? Structure.Empty, Ladders = ladders ?? new([]), Photos = PhotoStore.Beside(logbook.Path), Devices = toNetwork ? logbook.Devices : null });
         await server.StartAsync();
         return new(folder, logbook, server);
     }
 
-    public static Task<TestGarage> OpenAsync(KitTable? kits = null, bool toNetwork = false) => OpenAsync(new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())), kits, toNetwork);
+    public static Task<TestGarage> OpenAsync(KitTable? kits = null, bool toNetwork = false, LadderSet? ladders = null) => OpenAsync(new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())), kits, toNetwork, ladders);
 
     /// <summary>The server is away; the logbook stays.</summary>
     public Task StopServingAsync() => _server.StopAsync();
