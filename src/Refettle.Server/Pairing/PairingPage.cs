@@ -9,11 +9,13 @@ internal static class PairingPage
         body { font: 1.25rem/1.5 system-ui, sans-serif; margin: 0 auto; max-width: 30rem; padding: 1rem; background: #f7f4ee; color: #1b1815; }
         input, button { font: inherit; box-sizing: border-box; width: 100%; min-height: 3.5rem; padding: .5rem 1rem; margin: .25rem 0 1rem; border: 2px solid #49423a; border-radius: .6rem; }
         button { background: #7a2812; color: #fffaf6; border-color: #7a2812; font-weight: 600; }
+        :focus-visible { outline: 4px solid #0a4a86; outline-offset: 3px; }
         .wrong { background: #ffe7a0; color: #2d2000; padding: .75rem 1rem; border-radius: .6rem; }
         @media (prefers-color-scheme: dark) {
           body { background: #14120f; color: #f7f2ea; }
           input { background: #221f1b; color: #f7f2ea; border-color: #d2c9bd; }
           button { background: #ffb59c; color: #2b0f05; border-color: #ffb59c; }
+          :focus-visible { outline-color: #8fc8ff; }
         }
         """;
 
