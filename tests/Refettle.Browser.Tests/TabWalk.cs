@@ -17,7 +17,7 @@ internal static class TabWalk
     {
         var targets = await page.EvaluateAsync<string[]>(Begin);
         var faults = new List<string>(await page.EvaluateAsync<string[]>(MouseOnly));
-        var (reached, last, same) = (new HashSet<int>(), Nowhere, 0);
+        var (reached, last, furthest, same) = (new HashSet<int>(), Nowhere, 0, 0);
         while (!reached.Contains(0))
         {
             var stop = await NextAsync(page);
@@ -26,9 +26,9 @@ internal static class TabWalk
                 return [.. faults, $"Tab does not leave {stop.Says}"];
             if (same == 0)
                 faults.AddRange(stop.Faults);
-            if (stop.Index > 0 && stop.Index < last)
-                return [.. faults, $"Tab goes back from {targets[last]} to {stop.Says}"];
-            last = stop.Index;
+            if (stop.Index > 0 && stop.Index < furthest)
+                return [.. faults, $"Tab goes back from {targets[furthest]} to {stop.Says}"];
+            (last, furthest) = (stop.Index, Math.Max(furthest, stop.Index));
             reached.Add(stop.Index);
         }
 

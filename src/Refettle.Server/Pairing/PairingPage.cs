@@ -6,6 +6,7 @@ namespace Refettle.Server.Pairing;
 internal static class PairingPage
 {
     public const string Style = """
+        html { scroll-padding: 1rem; }
         body { font: 1.25rem/1.5 system-ui, sans-serif; margin: 0 auto; max-width: 30rem; padding: 1rem; background: #f7f4ee; color: #1b1815; }
         input, button { font: inherit; box-sizing: border-box; width: 100%; min-height: 3.5rem; padding: .5rem 1rem; margin: .25rem 0 1rem; border: 2px solid #49423a; border-radius: .6rem; }
         button { background: #7a2812; color: #fffaf6; border-color: #7a2812; font-weight: 600; }
@@ -24,8 +25,8 @@ internal static class PairingPage
     public static string Of(string code, string? wrong) => $"""
         <!doctype html>
         <html lang="en">
-        <head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Pair this device</title><link rel="stylesheet" href="{PairingRoutes.Path}/style.css"></head>
-        <body>
+        <head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Pair this device</title><link rel="icon" href="data:,"><link rel="stylesheet" href="{PairingRoutes.Path}/style.css"></head>
+        <body><main>
         <h1>Pair this device</h1>
         {(wrong is null ? "" : $"<p class=\"wrong\" role=\"alert\">{WebUtility.HtmlEncode(wrong)}</p>")}
         <p>The code is shown on the garage's own machine. It works once.</p>
@@ -34,7 +35,7 @@ internal static class PairingPage
         <label for="name">What to call this device</label><input id="name" name="name" required maxlength="60" value="Phone">
         <button>Pair</button>
         </form>
-        </body>
+        </main></body>
         </html>
         """;
 }

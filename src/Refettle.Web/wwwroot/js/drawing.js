@@ -38,6 +38,11 @@ export function watch(sheet) {
     zoomTo(scale * Math.exp(-event.deltaY / 300), ...within(event.clientX, event.clientY));
   }, { passive: false });
 
+  // A browser is content with a corner of a box that comes into focus by a key.
+  sheet.addEventListener("focusin", event => {
+    if (event.target.matches(".box:focus-visible")) event.target.scrollIntoView({ block: "nearest", inline: "nearest" });
+  });
+
   const whole = () => Math.min(sheet.clientWidth / svg.viewBox.baseVal.width, sheet.clientHeight / svg.viewBox.baseVal.height);
 
   function show(step) {
