@@ -24,6 +24,9 @@ public class DemoCars : IDisposable
     /// <summary>The estate's answer, as it stands.</summary>
     public JsonElement Ask(params string[] words) => _bench.Json([.. words, "--car", "heron-22"]);
 
+    /// <summary>What the estate's answer says to a person.</summary>
+    public string Tell(params string[] words) => _bench.Out([.. words, "--car", "heron-22"]);
+
     /// <summary>The answer of an estate at which nothing was done yet.</summary>
     public JsonElement AskWhole(params string[] words) => _bench.Json([.. words, "--sheet", Sheet("heron-22")]);
 

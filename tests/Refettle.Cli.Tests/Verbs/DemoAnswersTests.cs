@@ -39,5 +39,18 @@ public sealed class DemoAnswersTests(DemoCars cars) : IClassFixture<DemoCars>
         Assert.InRange(Count(cars.Ask("coating", "plan"), "sessions"), 2, 4);
     }
 
+    /// <summary>What follows from what was done is not told again, an end that many cars lack is none, and a number has its name.</summary>
+    [Fact]
+    public void Nothing_is_told_twice_or_by_number_alone()
+    {
+        var shown = cars.Tell("show");
+        Assert.Contains("0 loose ends", shown, StringComparison.Ordinal);
+        Assert.Contains("off(tow-bar)", shown, StringComparison.Ordinal);
+        Assert.DoesNotContain("free(tow-bar)", shown, StringComparison.Ordinal);
+        Assert.DoesNotContain("free(rl-wheel)", shown, StringComparison.Ordinal);
+        Assert.Contains("77-118 Differential gasket", cars.Tell("orders"), StringComparison.Ordinal);
+        Assert.Contains("every figure is entered", cars.Tell("product", "list"), StringComparison.Ordinal);
+    }
+
     private static int Count(JsonElement answer, string list) => answer.GetProperty(list).GetArrayLength();
 }
