@@ -7,7 +7,7 @@ using Refettle.Timeline.Tonight;
 
 namespace Refettle.Tests.Timeline.Network;
 
-/// <summary>Recovering refrigerant takes a licence (as in EU 517/2014, article 10; from memory): it is booked and waited for, and nobody here does it.</summary>
+/// <summary>Recovering refrigerant takes a licence (Regulation (EU) 2024/573, before it (EU) 517/2014; what they ask for is from memory): it is booked and waited for, and nobody here does it.</summary>
 public sealed class LicensedWorkTests
 {
     private static readonly Car Car = new()
