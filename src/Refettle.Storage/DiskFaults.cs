@@ -7,9 +7,9 @@ namespace Refettle.Storage;
 /// <summary>Says in words what the disk or the database refused.</summary>
 internal static class DiskFaults
 {
-    /// <summary>Whether it is something that happens to files, and no bug of ours.</summary>
+    /// <summary>Whether it is something that happens to files, and no bug of ours. A cell that should hold an identifier and does not is a matter of format to the driver.</summary>
     public static bool IsOfDisk(Exception problem) =>
-        Inner(problem) is SqliteException or IOException or UnauthorizedAccessException;
+        Inner(problem) is SqliteException or IOException or UnauthorizedAccessException or FormatException;
 
     public static Fault Of(string path, Exception problem) => Inner(problem) switch
     {
@@ -19,7 +19,7 @@ internal static class DiskFaults
         SqliteException { SqliteErrorCode: 13 } => new(path, "the disk is full", "Free some space and do it again; what was written before is safe."),
         SqliteException { SqliteErrorCode: 14 } => new(path, "the file cannot be opened", "Check that the folder exists and that you may write there."),
         SqliteException { SqliteErrorCode: 26 } => new(path, "this is not a logbook, or its beginning was overwritten", "Check the path; leave the file as it is and restore a backup if it was a logbook."),
-        SqliteException { SqliteErrorCode: 11 } => new(path, "the file is damaged", "Copy it away as it is, then restore a backup; other devices still have what they sent."),
+        SqliteException { SqliteErrorCode: 11 } or FormatException => new(path, "the file is damaged", "Copy it away as it is, then restore a backup; other devices still have what they sent."),
         SqliteException sqlite => new(path, $"the disk failed ({sqlite.SqliteErrorCode}/{sqlite.SqliteExtendedErrorCode}: {sqlite.Message})", "Check the disk; what was acknowledged before is in the file."),
         IOException full when IsOne(full, 28, 112) => Of(path, new SqliteException("", 13)),
         IOException refused when IsOne(refused, 30, 19) => Of(path, new SqliteException("", 8)),

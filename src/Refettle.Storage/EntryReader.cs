@@ -1,4 +1,3 @@
-using System.Buffers.Text;
 using System.Text;
 using Microsoft.Data.Sqlite;
 using Refettle.Logbook;
@@ -70,14 +69,14 @@ internal sealed class EntryReader : IDisposable
 
     private Entry Row() => new()
     {
-        Id = Identifier(Bytes(1)),
+        Id = Cell.Identifier(Bytes(1)),
         Car = Word(2),
         Device = Word(3),
         Sequence = sqlite3_column_int64(_statement, 4),
         After = Identifiers(Bytes(5)),
         Salt = Encoding.UTF8.GetString(Bytes(6)),
         Previous = Encoding.UTF8.GetString(Bytes(7)),
-        At = DateTimeOffset.FromUnixTimeMilliseconds(sqlite3_column_int64(_statement, 8)),
+        At = Cell.Moment(sqlite3_column_int64(_statement, 8)),
         Kind = Word(9),
         Version = sqlite3_column_int(_statement, 10),
         Payload = Encoding.UTF8.GetString(Bytes(11)),
@@ -100,13 +99,9 @@ internal sealed class EntryReader : IDisposable
             return [];
         var identifiers = new List<Guid>();
         foreach (var range in text.Split((byte)' '))
-            identifiers.Add(Identifier(text[range]));
+            identifiers.Add(Cell.Identifier(text[range]));
         return identifiers.ToValueList();
     }
-
-    private static Guid Identifier(ReadOnlySpan<byte> text) => Utf8Parser.TryParse(text, out Guid id, out _)
-        ? id
-        : throw new SqliteException("A cell that should hold an identifier does not.", SQLITE_CORRUPT);
 
     private void Check(int code)
     {

@@ -162,6 +162,24 @@ public sealed class DiskFaultTests
         Assert.Contains("damaged", problem.Fault.Found, StringComparison.Ordinal);
     }
 
+    /// <summary>A changed copy of a logbook, with a time before the calendar begins, once ended the program.</summary>
+    [Theory]
+    [InlineData("At = -85065776400706")]
+    [InlineData("At = 9223372036854775807")]
+    [InlineData("Id = 'heron'")]
+    [InlineData("After = 'heron'")]
+    public void A_cell_that_holds_what_it_cannot_is_damage(string change)
+    {
+        using var shelf = new Shelf();
+        using (var logbook = shelf.Open())
+            logbook.Write("heron", [new Noted("one", null), new Noted("two", null)]);
+        Run(shelf.File, $"UPDATE Entries SET {change} WHERE Position = 2");
+        using var damaged = shelf.Open();
+        var problem = Assert.Throws<LogbookException>(() => damaged.Read("heron").ToList());
+        Assert.Contains("damaged", problem.Fault.Found, StringComparison.Ordinal);
+        AssertFault(damaged.Write("heron", new Noted("three", null)), "damaged");
+    }
+
     private static void Run(string file, string sql)
     {
         using var connection = new SqliteConnection($"Data Source={file};Pooling=False");

@@ -70,5 +70,5 @@ public sealed class PairedDevices
 
     private static string Named(string name) => name.Trim() is not { Length: > 0 } given ? "a device" : given.Length <= LongestName ? given : given[..LongestName];
 
-    private static PairedDevice Of(DeviceRow row) => new(row.Id, row.Name, DateTimeOffset.FromUnixTimeMilliseconds(row.Since));
+    private static PairedDevice Of(DeviceRow row) => new(row.Id, row.Name, Cell.Moment(row.Since));
 }
