@@ -1,5 +1,7 @@
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
+using Microsoft.AspNetCore.Components.WebAssembly.Services;
 using Refettle.Web;
+using Refettle.Web.CloseUp;
 using Refettle.Web.Garage;
 using Refettle.Web.Times;
 
@@ -12,8 +14,11 @@ builder.Services.AddSingleton<IKeeper, BrowserKeeper>();
 builder.Services.AddSingleton<IPhotoKeeper, BrowserPhotoKeeper>();
 builder.Services.AddSingleton<PhotoOutbox>();
 builder.Services.AddSingleton<OpenCar>();
+builder.Services.AddSingleton<LazyAssemblyLoader>();
+builder.Services.AddSingleton<FurtherPart>();
 builder.Services.AddSingleton<LadderShelf>();
 builder.Services.AddSingleton<Shelf>();
+builder.Services.AddSingleton<UndecidedTorques>();
 builder.Services.AddSingleton<Refettle.Web.Stores.Storeroom>();
 builder.Services.AddSingleton<TimelineBook>();
 await builder.Build().RunAsync();

@@ -8,13 +8,14 @@ public sealed class ProjectTests
     private static readonly Dictionary<string, string[]> MayKnow = new()
     {
         ["Refettle"] = [],
-        ["Refettle.Solvers"] = ["Refettle"],
-        ["Refettle.Storage"] = ["Refettle"],
-        ["Refettle.Sheets"] = ["Refettle"],
-        ["Refettle.Paper"] = ["Refettle"],
-        ["Refettle.Web"] = ["Refettle"],
-        ["Refettle.Server"] = ["Refettle", "Refettle.Solvers", "Refettle.Storage", "Refettle.Sheets", "Refettle.Paper", "Refettle.Web"],
-        ["Refettle.Cli"] = ["Refettle", "Refettle.Solvers", "Refettle.Storage", "Refettle.Sheets", "Refettle.Paper", "Refettle.Server"],
+        ["Refettle.Further"] = ["Refettle"],
+        ["Refettle.Solvers"] = ["Refettle", "Refettle.Further"],
+        ["Refettle.Storage"] = ["Refettle", "Refettle.Further"],
+        ["Refettle.Sheets"] = ["Refettle", "Refettle.Further"],
+        ["Refettle.Paper"] = ["Refettle", "Refettle.Further"],
+        ["Refettle.Web"] = ["Refettle", "Refettle.Further"],
+        ["Refettle.Server"] = ["Refettle", "Refettle.Further", "Refettle.Solvers", "Refettle.Storage", "Refettle.Sheets", "Refettle.Paper", "Refettle.Web"],
+        ["Refettle.Cli"] = ["Refettle", "Refettle.Further", "Refettle.Solvers", "Refettle.Storage", "Refettle.Sheets", "Refettle.Paper", "Refettle.Server"],
     };
 
     private static IEnumerable<string> Projects =>
@@ -35,7 +36,7 @@ public sealed class ProjectTests
 
     [Fact]
     public void The_core_uses_only_packages_that_run_in_the_browser() =>
-        Assert.Empty(References(Path.Combine(Tree.Root, "src/Refettle/Refettle.csproj"), "PackageReference").Except(CorePackages));
+        Assert.Empty(new[] { "Refettle", "Refettle.Further" }.SelectMany(core => References(Path.Combine(Tree.Root, $"src/{core}/{core}.csproj"), "PackageReference")).Except(CorePackages));
 
     [Fact]
     public void Versions_of_packages_stand_in_one_file() =>

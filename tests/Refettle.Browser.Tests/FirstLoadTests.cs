@@ -6,29 +6,46 @@ using Xunit.Abstractions;
 
 namespace Refettle.Browser.Tests;
 
-/// <summary>What a phone fetches the first time, and how soon a page shows its own heading once that is kept: measured at a server that is published and running elsewhere,
-/// since one that is built for tests is not trimmed. Bytes are held to a limit; times are printed, for they are the machine's too.</summary>
+/// <summary>What a phone fetches before the first page is there, and how soon pages are there once that is kept: measured at a server that is published and running elsewhere,
+/// since one that is built for tests is not trimmed. A page is there with its own content, not with a word that it is opening.
+/// Bytes are held to a limit; times are printed, for they are the machine's too.</summary>
 public sealed class FirstLoadTests(Bench bench, ITestOutputHelper output) : IClassFixture<Bench>
 {
-    /// <summary>The aim is 3,000,000: docs/reliability.md.</summary>
-    private const long MostBytes = 3_350_000;
+    /// <summary>Just above what docs/reliability.md tells; the aim is 3,000,000.</summary>
+    private const long MostBytes = 3_000_000;
     private const int Again = 3;
+    private const string There = "main:not(.opening):not(:has(> p:text-matches('^Opening ')))";
 
     private static readonly string[] Pages = ["", "off", "timeline", "basket", "walk", "bags", "log"];
+
+    private static readonly Uri Address = new(NeedsAddressFactAttribute.Address ?? "http://127.0.0.1");
 
     [NeedsAddressFact]
     public async Task The_first_load_is_small_and_later_ones_are_soon_there()
     {
+        var car = await LoadAsync("");
+        await LoadAsync($"car/{car}");
+        await using var context = await bench.ContextAsync(Looks.Phone());
+        var page = await context.NewPageAsync();
+        await page.GotoAsync(Address.ToString(), new() { WaitUntil = WaitUntilState.NetworkIdle });
+        foreach (var name in Pages)
+            await TimeAsync(page, new Uri(Address, $"car/{car}/{name}".TrimEnd('/')), name);
+    }
+
+    /// <summary>By a browser that has seen nothing.</summary>
+    /// <returns>The name of a car that is there.</returns>
+    private async Task<string> LoadAsync(string path)
+    {
         await using var context = await bench.ContextAsync(Looks.Phone());
         var page = await context.NewPageAsync();
         var bytes = await CountAsync(context, page);
-        var address = new Uri(NeedsAddressFactAttribute.Address!);
-        await page.GotoAsync(address.ToString(), new() { WaitUntil = WaitUntilState.NetworkIdle });
-        output.WriteLine($"first load: {bytes.Value:#,0} bytes over the network");
-        Assert.InRange(bytes.Value, 500_000, MostBytes);
-        var car = JsonDocument.Parse(await page.EvaluateAsync<string>("async () => await (await fetch('/api/cars')).text()")).RootElement[0].GetProperty("id").GetString();
-        foreach (var name in Pages)
-            await TimeAsync(page, new Uri(address, $"car/{car}/{name}".TrimEnd('/')), name);
+        await page.GotoAsync(new Uri(Address, path).ToString(), new() { WaitUntil = WaitUntilState.Commit });
+        await page.Locator(There).First.WaitForAsync();
+        var first = bytes.Value;
+        await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        output.WriteLine($"first load of /{path}: {first:#,0} bytes over the network before it is there, {bytes.Value:#,0} with what is fetched behind it");
+        Assert.InRange(first, 500_000, MostBytes);
+        return JsonDocument.Parse(await page.EvaluateAsync<string>("async () => await (await fetch('/api/cars')).text()")).RootElement[0].GetProperty("id").GetString()!;
     }
 
     /// <summary>The page is loaded anew each time, as by its bookmark: the program starts again.</summary>
@@ -39,7 +56,7 @@ public sealed class FirstLoadTests(Bench bench, ITestOutputHelper output) : ICla
         {
             var started = Stopwatch.GetTimestamp();
             await page.GotoAsync(address.ToString(), new() { WaitUntil = WaitUntilState.Commit });
-            await page.Locator("main:not(.opening) h1").First.WaitForAsync();
+            await page.Locator(There).First.WaitForAsync();
             if (i > 0)
                 times.Add(Stopwatch.GetElapsedTime(started).TotalMilliseconds);
         }

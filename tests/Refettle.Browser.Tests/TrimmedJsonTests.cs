@@ -21,7 +21,7 @@ public sealed class TrimmedJsonTests(Bench bench) : IClassFixture<Bench>
     {
         await using var context = await bench.ContextAsync(Looks.Phone());
         var page = await context.NewPageAsync();
-        await page.GotoAsync(NeedsAddressFactAttribute.Address!);
+        await page.GotoAsync(new Uri(new Uri(NeedsAddressFactAttribute.Address!), "numbers").ToString());
         await page.Locator("main:not(.opening) h1").First.WaitForAsync();
         var wrong = new List<string>();
         foreach (var type in PageJson.Types)

@@ -17,7 +17,6 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
     private CurrentPlan? _plan;
     private CancellationTokenSource _leave = new();
     private bool _watching;
-    private ValueList<TorqueConflict>? _undecided;
 
     /// <summary>Something that is shown may have changed.</summary>
     public event Action? Changed;
@@ -28,9 +27,6 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
 
     /// <summary>The car as it stands; null until its logbook is open.</summary>
     public CarLookup? Car { get; private set; }
-
-    /// <summary>Torques that contradict each other; looked for once after every change of the log.</summary>
-    public ValueList<TorqueConflict> Undecided => _undecided ??= History is { } history ? TorqueConflicts.Of(history) : [];
 
     public Question? Question => _plan?.Question;
 
@@ -215,7 +211,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
         if (_log!.Entries.Count > 0)
         {
             var before = Car?.Car.Structure;
-            (History, _undecided) = (CarHistory.Of(_id!, _log.Entries, _log.Read), null);
+            History = CarHistory.Of(_id!, _log.Entries, _log.Read);
             Car = new(History.Car);
             if (before is not null && before != Car.Car.Structure)
                 _ = _plan!.MarkStaleAsync();

@@ -12,7 +12,13 @@ public abstract class CarPage : ComponentBase, IDisposable
 
     protected override void OnInitialized() => Open.Changed += Draw;
 
-    protected override Task OnParametersSetAsync() => Open.OpenAsync(Id);
+    [Inject] private FurtherPart Further { get; set; } = null!;
+
+    protected override async Task OnParametersSetAsync()
+    {
+        await Open.OpenAsync(Id);
+        Further.FetchAhead();
+    }
 
     public void Dispose()
     {

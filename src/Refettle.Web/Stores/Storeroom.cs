@@ -10,8 +10,10 @@ public sealed class Storeroom(OpenCar open, ServerApi server, IKeeper keeper, Ti
 {
     private const string CarsKey = "cars";
     private readonly Dictionary<string, Other> _others = [];
-    private (CarHistory? Of, int Written, Refettle.Stock.Shelf Shelf) _folded;
+    private Folded? _folded;
     private int _written;
+
+    private sealed record Folded(CarHistory? Of, int Written, Refettle.Stock.Shelf Shelf);
 
     private sealed record Other(CarLog Log, CurrentPlan Plan)
     {
@@ -35,8 +37,8 @@ public sealed class Storeroom(OpenCar open, ServerApi server, IKeeper keeper, Ti
     {
         get
         {
-            if (_folded.Shelf is null || !ReferenceEquals(_folded.Of, open.History) || _folded.Written != _written)
-                _folded = (open.History, _written, ShelfFold.Of(Histories));
+            if (_folded is null || !ReferenceEquals(_folded.Of, open.History) || _folded.Written != _written)
+                _folded = new(open.History, _written, ShelfFold.Of(Histories));
             return _folded.Shelf;
         }
     }

@@ -18,7 +18,7 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
 {
     private const long NodesOnDevice = 300;
 
-    private static readonly ScheduleLimits AtOnce = new(TimeSpan.FromSeconds(2));
+    private static ScheduleLimits AtOnce => new(TimeSpan.FromSeconds(2));
 
     private (string Car, CarCalendar Calendar, ValueList<Fact> Done, ValueList<Job> Chosen, ValueList<Fact> Goals)? _of;
 

@@ -1,9 +1,11 @@
-// Keeps what the pages are made of, so that they can be loaded anew without a network. What the server says always comes first; what is
-// kept answers only when the server does not. Entries and photos are kept elsewhere (js/kept.js, js/photo.js).
+// Keeps what the pages are made of, so that they can be loaded anew without a network. What the server says comes first, and what is
+// kept answers only when the server does not; but a file of the program whose name tells its content never changes, and is not asked for again. Entries and photos are kept elsewhere (js/kept.js, js/photo.js).
 const Shelf = "pages";
 const Patience = 5000;
 
 const isOurs = url => url.origin === location.origin && !url.pathname.startsWith("/api/") && !url.pathname.startsWith("/pair");
+
+const neverChanges = url => /^\/_framework\/.+\.[0-9a-z]{10}\.(wasm|js)$/.test(url.pathname);
 
 addEventListener("install", () => skipWaiting());
 
@@ -20,6 +22,7 @@ async function answer(request) {
   // Every address of a page gives the same page.
   const name = request.mode === "navigate" ? "/index.html" : request.url;
   const kept = await shelf.match(name);
+  if (kept && neverChanges(new URL(request.url))) return kept;
   try {
     const response = await (kept ? Promise.race([fetch(request), tooLong()]) : fetch(request));
     if (response.ok && !response.redirected && response.type === "basic") await shelf.put(name, response.clone());

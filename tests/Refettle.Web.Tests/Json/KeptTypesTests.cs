@@ -21,7 +21,7 @@ public sealed class KeptTypesTests
 
     private static XElement Wanted() => new("linker",
         PageJson.Types.Select(type => type.IsGenericType ? type.GetGenericTypeDefinition() : type)
-            .Where(type => !type.IsArray && !type.IsGenericParameter && type.Assembly.GetName().Name == "Refettle").Distinct()
+            .Where(type => !type.IsArray && !type.IsGenericParameter && type.Assembly.GetName().Name is "Refettle" or "Refettle.Further").Distinct()
             .Append(typeof(ExchangeJson).GetNestedType("ListConverter`1", BindingFlags.NonPublic)!)
             .GroupBy(type => type.Assembly.GetName().Name!).OrderBy(types => types.Key, StringComparer.Ordinal)
             .Select(types => new XElement("assembly", new XAttribute("fullname", types.Key), types.Select(Kept))));

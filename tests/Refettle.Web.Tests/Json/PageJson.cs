@@ -12,7 +12,7 @@ internal static class PageJson
     /// <summary>Methods that read or write the type they are called with.</summary>
     private static readonly string[] Doors = ["Serialize", "Deserialize", "ReadFromJsonAsync", "Parsed", "GetAsync", "PostAsync", "PutAsync", "AskAsync", "InvokeAsync"];
 
-    private static readonly Assembly[] Ours = [typeof(ExchangeJson).Assembly, typeof(ServerApi).Assembly];
+    private static readonly Assembly[] Ours = [typeof(ExchangeJson).Assembly, typeof(Refettle.Kits.Kit).Assembly, typeof(ServerApi).Assembly];
 
     /// <summary>In the order of their names.</summary>
     public static IReadOnlyList<Type> Types { get; } = [.. Closure([.. Ours.SelectMany(Called), .. Asked, .. Told]).OrderBy(type => type.FullName, StringComparer.Ordinal)];

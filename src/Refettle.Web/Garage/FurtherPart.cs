@@ -1,0 +1,35 @@
+using Microsoft.AspNetCore.Components.WebAssembly.Services;
+using Microsoft.JSInterop;
+
+namespace Refettle.Web.Garage;
+
+/// <summary>The part of the program that the first page does without (Refettle.Further.csproj): fetched behind it, once, and before any other page.
+/// Until it is here no method that runs may name one of its types, nor any class that is used have a field of one.</summary>
+public sealed class FurtherPart(LazyAssemblyLoader loader)
+{
+    private static readonly string[] Files = ["Refettle.Further.wasm", "MathNet.Numerics.wasm"];
+    private Task<bool>? _fetched;
+
+    /// <summary>What to tell whoever wanted it in vain.</summary>
+    public static Fault Missing { get; } = new("this page", "its part of the program was not fetched before, and the server cannot be reached", "Try again when it can be.");
+
+    /// <summary>Fetches it unless it is here; what failed is tried anew.</summary>
+    /// <returns>Whether it is here now.</returns>
+    public Task<bool> FetchAsync() => _fetched is null or { IsCompletedSuccessfully: true, Result: false } ? _fetched = TryAsync() : _fetched;
+
+    /// <summary>Fetches it while nobody waits for it.</summary>
+    public void FetchAhead() => _ = FetchAsync();
+
+    private async Task<bool> TryAsync()
+    {
+        try
+        {
+            await loader.LoadAssembliesAsync(Files);
+            return true;
+        }
+        catch (JSException)
+        {
+            return false;
+        }
+    }
+}
