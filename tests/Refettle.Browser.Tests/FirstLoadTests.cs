@@ -12,7 +12,7 @@ namespace Refettle.Browser.Tests;
 public sealed class FirstLoadTests(Bench bench, ITestOutputHelper output) : IClassFixture<Bench>
 {
     /// <summary>Just above what docs/reliability.md tells; the aim is 3,000,000.</summary>
-    private const long MostBytes = 3_000_000;
+    private const long MostBytes = 2_950_000;
     private const int Again = 3;
     private const string There = "main:not(.opening):not(:has(> p:text-matches('^Opening ')))";
 
@@ -36,7 +36,10 @@ public sealed class FirstLoadTests(Bench bench, ITestOutputHelper output) : ICla
     /// <returns>The name of a car that is there.</returns>
     private async Task<string> LoadAsync(string path)
     {
-        await using var context = await bench.ContextAsync(Looks.Phone());
+        var phone = Looks.Phone();
+        // What comes through it is not counted.
+        phone.ServiceWorkers = ServiceWorkerPolicy.Block;
+        await using var context = await bench.ContextAsync(phone);
         var page = await context.NewPageAsync();
         var bytes = await CountAsync(context, page);
         await page.GotoAsync(new Uri(Address, path).ToString(), new() { WaitUntil = WaitUntilState.Commit });

@@ -6,7 +6,7 @@ namespace Refettle.Install.Tests;
 public sealed partial class PackedTests(Packed packed) : IClassFixture<Packed>
 {
     /// <summary>The most that the first load may take, in bytes; the aim is 3,000,000.</summary>
-    private const long MostBytes = 3_350_000;
+    private const long MostBytes = 2_950_000;
 
     [Fact]
     public void It_finds_its_kits_ladders_and_solver()
@@ -39,7 +39,7 @@ public sealed partial class PackedTests(Packed packed) : IClassFixture<Packed>
     private static async Task<long> FirstLoadAsync(HttpClient http)
     {
         var page = await http.GetStringAsync("/");
-        var program = await http.GetStringAsync("/_framework/dotnet.js");
+        var program = FetchedBehind().Replace(await http.GetStringAsync("/_framework/dotnet.js"), "");
         string[] names = ["index.html", "_framework/dotnet.js", .. Named().Matches(page).Select(match => match.Groups[1].Value), .. Resource().Matches(program).Select(match => $"_framework/{match.Groups[1].Value}")];
         Assert.True(names.Length > 30, string.Join(' ', names));
         var total = 0L;
@@ -68,6 +68,10 @@ public sealed partial class PackedTests(Packed packed) : IClassFixture<Packed>
     /// <summary>Files that the page itself names.</summary>
     [GeneratedRegex("(?:src|href)=\"([^\"]+\\.(?:js|css|svg))\"")]
     private static partial Regex Named();
+
+    /// <summary>The files in the program's list that it fetches behind the first page.</summary>
+    [GeneratedRegex("\"lazyAssembly\": *\\[[^\\]]*\\]")]
+    private static partial Regex FetchedBehind();
 
     /// <summary>Names in the list of the program's files.</summary>
     [GeneratedRegex("\"name\": *\"([^\"]+\\.(?:js|wasm|dat))\"")]
