@@ -118,7 +118,7 @@ internal sealed class Targets : IDisposable
     private void Ask(string text)
     {
         if (Parsed<Question>(text) is { } question)
-            QuestionCheck.Of(new() { Id = "heron", Name = "Heron", Structure = _shelf.Start }, question);
+            QuestionCheck.Of(new Car { Id = "heron", Name = "Heron", Structure = _shelf.Start }, question);
     }
 
     /// <summary>As the server reads bodies.</summary>

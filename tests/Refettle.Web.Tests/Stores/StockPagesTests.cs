@@ -23,6 +23,8 @@ public sealed class StockPagesTests : BunitContext
         Services.AddSingleton<IPhotoKeeper>(new MemoryPhotoKeeper());
         Services.AddSingleton<PhotoOutbox>();
         Services.AddSingleton<OpenCar>();
+        Services.AddSingleton<Microsoft.AspNetCore.Components.WebAssembly.Services.LazyAssemblyLoader>();
+        Services.AddSingleton<FurtherPart>();
         Services.AddSingleton<Storeroom>();
         Services.AddSingleton<TimelineBook>();
     }
