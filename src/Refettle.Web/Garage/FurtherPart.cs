@@ -5,9 +5,10 @@ namespace Refettle.Web.Garage;
 
 /// <summary>The part of the program that the first page does without (Refettle.Further.csproj): fetched behind it, once, and before any other page.
 /// Until it is here no method that runs may name one of its types, nor any class that is used have a field of one.</summary>
-public sealed class FurtherPart(LazyAssemblyLoader loader)
+public sealed class FurtherPart(LazyAssemblyLoader loader, TimeProvider clock)
 {
     private static readonly string[] Files = ["Refettle.Further.wasm", "MathNet.Numerics.wasm"];
+    private static readonly TimeSpan Pause = TimeSpan.FromSeconds(1);
     private Task<bool>? _fetched;
 
     /// <summary>What to tell whoever wanted it in vain.</summary>
@@ -17,8 +18,14 @@ public sealed class FurtherPart(LazyAssemblyLoader loader)
     /// <returns>Whether it is here now.</returns>
     public Task<bool> FetchAsync() => _fetched is null or { IsCompletedSuccessfully: true, Result: false } ? _fetched = TryAsync() : _fetched;
 
-    /// <summary>Fetches it while nobody waits for it.</summary>
-    public void FetchAhead() => _ = FetchAsync();
+    /// <summary>Fetches it while nobody waits for it, a moment later: what the first page shows goes first.</summary>
+    public void FetchAhead() => _ = FetchLaterAsync();
+
+    private async Task FetchLaterAsync()
+    {
+        await Task.Delay(Pause, clock);
+        await FetchAsync();
+    }
 
     private async Task<bool> TryAsync()
     {
