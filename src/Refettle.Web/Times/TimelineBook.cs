@@ -26,6 +26,9 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
 
     public bool Asking { get; private set; }
 
+    /// <summary>It is asked for, or will be as soon as the car's log is here.</summary>
+    public bool IsAwaited => Asking || (Shown is null && !IsIdle && Faults.Count == 0);
+
     /// <summary>It was worked out in this browser.</summary>
     public bool OnDevice { get; private set; }
 
