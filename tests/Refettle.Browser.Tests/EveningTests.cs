@@ -21,7 +21,7 @@ public sealed class EveningTests(Bench bench) : IClassFixture<Bench>
         await page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await Assertions.Expect(page.GetByText("1 of 13 done")).ToBeVisibleAsync();
 
-        await visit.Context.SetOfflineAsync(true);
+        await visit.GoOfflineAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await Assertions.Expect(page.GetByText("2 of 13 done")).ToBeVisibleAsync();
         await SayAsync(page, "left leaf spring body bolt held after 2 soaks", "Tried: Bolt: Rear left leaf spring – Body shell");

@@ -32,7 +32,7 @@ public sealed class MainFlowTests(Bench bench) : IClassFixture<Bench>
         await using var visit = await bench.VisitAsync(Looks.Phone());
         var page = visit.Page;
         await visit.AskForAxleAsync();
-        await visit.Context.SetOfflineAsync(true);
+        await visit.GoOfflineAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await Assertions.Expect(page.GetByText("2 kept on this device")).ToBeVisibleAsync();

@@ -11,7 +11,7 @@ public sealed class NumberTests(Bench bench) : IClassFixture<Bench>
         var page = visit.Page;
         await page.GetByRole(AriaRole.Link, new() { Name = "More", Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Bench numbers" }).ClickAsync();
-        await visit.Context.SetOfflineAsync(true);
+        await visit.GoOfflineAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Chance of success from the tries so far" }).ClickAsync();
         await page.GetByLabel("successes", new() { Exact = true }).FillAsync("7");
         await page.GetByLabel("failures", new() { Exact = true }).FillAsync("13");

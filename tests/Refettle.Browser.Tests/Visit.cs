@@ -51,6 +51,13 @@ internal sealed class Visit : IAsyncDisposable
         await Page.GetByText("Proven").Or(Page.Locator(".now")).First.WaitForAsync();
     }
 
+    /// <summary>Takes the network away once all is here that comes behind the first page.</summary>
+    public async Task GoOfflineAsync()
+    {
+        await Page.WaitForFunctionAsync("() => ['Refettle.Further', 'MathNet.Numerics'].every(part => performance.getEntriesByType('resource').some(one => one.name.includes(part) && one.responseEnd > 0))");
+        await Context.SetOfflineAsync(true);
+    }
+
     public async ValueTask DisposeAsync()
     {
         await Context.DisposeAsync();

@@ -9,7 +9,9 @@ public sealed class FurtherPart(LazyAssemblyLoader loader, TimeProvider clock)
 {
     private static readonly string[] Files = ["Refettle.Further.wasm", "MathNet.Numerics.wasm"];
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan LongPause = TimeSpan.FromSeconds(15);
     private Task<bool>? _fetched;
+    private bool _isAhead;
 
     /// <summary>What to tell whoever wanted it in vain.</summary>
     public static Fault Missing { get; } = new("this page", "its part of the program was not fetched before, and the server cannot be reached", "Try again when it can be.");
@@ -18,13 +20,19 @@ public sealed class FurtherPart(LazyAssemblyLoader loader, TimeProvider clock)
     /// <returns>Whether it is here now.</returns>
     public Task<bool> FetchAsync() => _fetched is null or { IsCompletedSuccessfully: true, Result: false } ? _fetched = TryAsync() : _fetched;
 
-    /// <summary>Fetches it while nobody waits for it, a moment later: what the first page shows goes first.</summary>
-    public void FetchAhead() => _ = FetchLaterAsync();
+    /// <summary>Fetches it while nobody waits for it, a moment later: what the first page shows goes first. Where the network is away it is tried again until it is here.</summary>
+    public void FetchAhead()
+    {
+        if (!_isAhead)
+            _ = FetchLaterAsync();
+        _isAhead = true;
+    }
 
     private async Task FetchLaterAsync()
     {
         await Task.Delay(Pause, clock);
-        await FetchAsync();
+        while (!await FetchAsync())
+            await Task.Delay(LongPause, clock);
     }
 
     private async Task<bool> TryAsync()
