@@ -74,6 +74,8 @@ public static class RefettleHost
         builder.Services.AddSingleton(options.Logbook).AddSingleton<Garage>().AddSingleton(doorway)
             .AddSingleton(new TimelineTools(options.Ladders, options.Scheduler, options.Clock));
         PairingRoutes.AddLimit(builder.Services);
+        // A log of thousands of entries is a tenth as long so. No answer holds a secret beside what a stranger sends, so its length tells nothing.
+        builder.Services.AddResponseCompression(answers => (answers.EnableForHttps, answers.MimeTypes) = (true, ["application/json"]));
         if (options.Planner is { } planner)
             builder.Services.AddSingleton(planner);
         if (options.Scoper is { } scoper)
@@ -107,6 +109,7 @@ public static class RefettleHost
         app.Use(PageHeaders.Add);
         app.UseMiddleware<RequestGuard>();
         app.UseMiddleware<DeviceGate>();
+        app.UseWhen(asked => asked.Request.Path.StartsWithSegments("/api"), api => api.UseResponseCompression());
         app.UseRouting();
         app.UseRateLimiter();
     }

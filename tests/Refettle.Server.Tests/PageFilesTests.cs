@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Net;
 using System.Text.RegularExpressions;
 
@@ -26,6 +27,23 @@ public sealed partial class PageFilesTests
         var runtime = NativeRuntime().Match(await page.GetStringAsync("_framework/dotnet.js")).Value;
         var native = await page.GetAsync($"_framework/{runtime}");
         Assert.Equal("application/wasm", native.Content.Headers.ContentType?.MediaType);
+    }
+
+    /// <summary>Over poor Wi-Fi: RFC 9110, section 12.5.3 (Accept-Encoding); read back by the base library.</summary>
+    [Fact]
+    public async Task A_log_is_sent_compressed_to_whoever_takes_it_so()
+    {
+        await using var garage = await TestGarage.OpenAsync();
+        using var page = garage.Page();
+        var path = $"api/cars/{SmallCar.Id}/entries?after=0";
+        var plain = await page.GetStringAsync(path);
+        page.DefaultRequestHeaders.Add("Accept-Encoding", "br");
+        var response = await page.GetAsync(path);
+        Assert.Equal(["br"], response.Content.Headers.ContentEncoding);
+        var sent = await response.Content.ReadAsByteArrayAsync();
+        Assert.InRange(sent.Length, 1, plain.Length / 2);
+        using var read = new StreamReader(new BrotliStream(new MemoryStream(sent), CompressionMode.Decompress));
+        Assert.Equal(plain, await read.ReadToEndAsync());
     }
 
     [Fact]
