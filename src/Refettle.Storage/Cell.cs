@@ -20,9 +20,15 @@ internal static class Cell
 
     /// <summary>Those between spaces.</summary>
     /// <exception cref="SqliteException">One is none.</exception>
-    public static ValueList<Guid> Identifiers(string text) => text.Length == 0
-        ? []
-        : text.Split(' ').Select(one => Guid.TryParse(one, out var id) ? id : throw Damaged("an identifier")).ToValueList();
+    public static ValueList<Guid> Identifiers(ReadOnlySpan<byte> text)
+    {
+        if (text.IsEmpty)
+            return [];
+        var identifiers = new List<Guid>();
+        foreach (var range in text.Split((byte)' '))
+            identifiers.Add(Identifier(text[range]));
+        return identifiers.ToValueList();
+    }
 
     private static SqliteException Damaged(string expected) => new($"A cell that should hold {expected} does not.", SQLITE_CORRUPT);
 }

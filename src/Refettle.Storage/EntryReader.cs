@@ -73,7 +73,7 @@ internal sealed class EntryReader : IDisposable
         Car = Word(2),
         Device = Word(3),
         Sequence = sqlite3_column_int64(_statement, 4),
-        After = Identifiers(Bytes(5)),
+        After = Cell.Identifiers(Bytes(5)),
         Salt = Encoding.UTF8.GetString(Bytes(6)),
         Previous = Encoding.UTF8.GetString(Bytes(7)),
         At = Cell.Moment(sqlite3_column_int64(_statement, 8)),
@@ -91,16 +91,6 @@ internal sealed class EntryReader : IDisposable
         if (!Ascii.Equals(bytes, _lastWord[column]))
             _lastWord[column] = Encoding.UTF8.GetString(bytes);
         return _lastWord[column];
-    }
-
-    private static ValueList<Guid> Identifiers(ReadOnlySpan<byte> text)
-    {
-        if (text.IsEmpty)
-            return [];
-        var identifiers = new List<Guid>();
-        foreach (var range in text.Split((byte)' '))
-            identifiers.Add(Cell.Identifier(text[range]));
-        return identifiers.ToValueList();
     }
 
     private void Check(int code)

@@ -8,8 +8,6 @@ namespace Refettle.Storage;
 /// flushed up to the one in which this folder has its name. Its callers see to it that a picture is written by one at a time.</remarks>
 internal sealed class PictureFolder(string folder)
 {
-    public string Name => folder;
-
     /// <summary>Where a picture lies, or would.</summary>
     public string Whole(string hash) => Path.Combine(folder, hash[..2], hash);
 

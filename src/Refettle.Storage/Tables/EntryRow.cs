@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace Refettle.Storage.Tables;
 
 /// <summary>An entry as it is kept. Rows are added and read, never changed.</summary>
@@ -51,7 +53,7 @@ internal sealed class EntryRow
         Car = Car,
         Device = Device,
         Sequence = Sequence,
-        After = Cell.Identifiers(After),
+        After = Cell.Identifiers(Encoding.UTF8.GetBytes(After)),
         Salt = Salt,
         Previous = Previous,
         At = Cell.Moment(At),
