@@ -47,4 +47,11 @@ public sealed record Facility
 
     /// <summary>The last day it is there; null for always. Spells that are its own narrow this further.</summary>
     public LocalDate? Until { get; init; }
+
+    /// <summary>What fits in, in words: <c>3 pieces and 4 m²</c>; empty where neither is said.</summary>
+    public static string Fitting(int? pieces, decimal? squareMetres) => string.Join(" and ", new[]
+    {
+        pieces is { } count ? count == 1 ? "1 piece" : $"{count} pieces" : null,
+        squareMetres is { } area ? $"{area:0.##} m²" : null,
+    }.OfType<string>());
 }

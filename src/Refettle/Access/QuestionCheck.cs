@@ -22,6 +22,9 @@ public static class QuestionCheck
         return faults.ToValueList();
     }
 
+    /// <summary>Whether goals can be asked of a car without an error.</summary>
+    public static bool CanBeAsked(CarStanding standing, ValueList<Fact> goals) => Of(standing, new() { Goals = goals }).All(fault => fault.Severity != Severity.Error);
+
     private static IEnumerable<Fault> GoalFaults(CarStanding standing, Fact goal, ValueList<string> without)
     {
         var (what, names) = NamesFor(standing, goal.Kind);

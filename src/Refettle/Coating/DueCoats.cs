@@ -67,7 +67,6 @@ public static class DueCoats
             return new(part.Part, CoatStanding.Done, null, null, null, handle?.Time, cure?.Time, null) { IsUnsure = handle?.IsUnsure == true || cure?.IsUnsure == true };
         }
 
-
         if (RecoatSpan.After(car.Calendar, product, last.At, last.Celsius) is not { } span)
             return new(part.Part, CoatStanding.NotKnown, next, null, null, null, null, null);
         var standing = now < span.Opens ? CoatStanding.TooEarly : now > span.Closes ? CoatStanding.Late : CoatStanding.Open;

@@ -19,11 +19,7 @@ internal static class SprayRoom
         new(car.Structure.Parts.FirstOrDefault(one => one.Id == part)?.Count ?? 1, car.Coating.Parts.FirstOrDefault(one => one.Part == part)?.SquareMetres ?? 0);
 
     /// <summary>Room in words: <c>3 pieces and 4 m²</c>.</summary>
-    public static string Words(SessionRoom room) => string.Join(" and ", new[]
-    {
-        room.Pieces is { } pieces ? pieces == 1 ? "1 piece" : $"{pieces} pieces" : null,
-        room.SquareMetres is { } area ? $"{area:0.##} m²" : null,
-    }.OfType<string>());
+    public static string Words(SessionRoom room) => Facility.Fitting(room.Pieces, room.SquareMetres);
 
     /// <summary>What is taken to fit in, and who says so.</summary>
     /// <param name="parts">Those with coats to come.</param>

@@ -17,11 +17,11 @@ internal static class Candidates
     {
         var (car, standing) = (question.Car, new CarStanding(question.Car));
         var known = question.Goals.Concat(car.Jobs.SelectMany(job => job.Goals)).Concat(car.Done).ToHashSet();
-        foreach (var job in car.Jobs.Where(job => !car.JobsDone.Contains(job.Id) && job.Goals.Count > 0 && job.Goals.Any(goal => !question.Goals.Contains(goal)) && CanBeAsked(standing, job)))
+        foreach (var job in car.Jobs.Where(job => !car.JobsDone.Contains(job.Id) && job.Goals.Count > 0 && job.Goals.Any(goal => !question.Goals.Contains(goal)) && QuestionCheck.CanBeAsked(standing, job.Goals)))
             yield return new(job, OfferSource.Job);
         foreach (var candidate in Findings(car).Concat(question.Kits.SelectMany(kit => OfKit(car, kit))).Concat(Reach(car)))
         {
-            if (CanBeAsked(standing, candidate.Job) && car.Jobs.All(job => job.Id != candidate.Job.Id) && candidate.Job.Goals.Any(goal => !known.Contains(goal)) && !candidate.Job.Goals.Any(goal => known.Contains(Loosely(goal))))
+            if (QuestionCheck.CanBeAsked(standing, candidate.Job.Goals) && car.Jobs.All(job => job.Id != candidate.Job.Id) && candidate.Job.Goals.Any(goal => !known.Contains(goal)) && !candidate.Job.Goals.Any(goal => known.Contains(Loosely(goal))))
             {
                 known.UnionWith(candidate.Job.Goals);
                 yield return candidate;
@@ -31,8 +31,6 @@ internal static class Candidates
 
     /// <summary>Off and free mean the same here.</summary>
     private static Fact Loosely(Fact goal) => goal.Kind switch { FactKind.Off => Fact.Free(goal.Subject), FactKind.Free => Fact.Off(goal.Subject), _ => goal };
-
-    private static bool CanBeAsked(CarStanding standing, Job job) => QuestionCheck.Of(standing, new() { Goals = job.Goals }).All(fault => fault.Severity != Severity.Error);
 
     private static IEnumerable<Candidate> Findings(Car car) => car.Structure.Parts
         .Where(part => !part.Fixed && car.Verdicts.All(verdict => verdict.Part != part.Id || verdict.Kind != VerdictKind.Keep) && Condition.Of(car, $"part {part.Id}").Worst >= Severeness.Worn)

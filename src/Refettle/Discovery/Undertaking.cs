@@ -14,7 +14,7 @@ internal sealed record Undertaking(Car Car, ValueList<Fact> Goals, ValueList<str
     {
         var standing = new CarStanding(car);
         var asked = answers.Select(answer => (answer, kind: answer.Own?.Kind ?? answer.Suggested?.Kind)).Where(one => one.kind is not (null or VerdictKind.Keep)).ToList();
-        var goals = asked.Select(one => Fact.Off(one.answer.Part)).Where(goal => CanBeAsked(standing, goal));
+        var goals = asked.Select(one => Fact.Off(one.answer.Part)).Where(goal => QuestionCheck.CanBeAsked(standing, [goal]));
         return new(
             car with { Jobs = [.. car.Jobs, .. asked.Where(one => !IsCovered(car, one.answer.Part)).Select(one => AsJob(standing, one.answer))] },
             ChosenGoals(standing).Concat(goals).Distinct().ToValueList(),
@@ -22,9 +22,7 @@ internal sealed record Undertaking(Car Car, ValueList<Fact> Goals, ValueList<str
             asked.Where(one => one.answer.Own is null).Select(one => new SuggestedVerdict(one.answer.Part, one.kind!.Value)).ToValueList());
     }
 
-    public static ValueList<Fact> ChosenGoals(CarStanding standing) => ChosenJobs.Goals(ChosenJobs.Of(standing.Car), []).Where(goal => CanBeAsked(standing, goal)).ToValueList();
-
-    private static bool CanBeAsked(CarStanding standing, Fact goal) => QuestionCheck.Of(standing, Question.For(goal)).All(fault => fault.Severity != Severity.Error);
+    public static ValueList<Fact> ChosenGoals(CarStanding standing) => ChosenJobs.Goals(ChosenJobs.Of(standing.Car), []).Where(goal => QuestionCheck.CanBeAsked(standing, [goal])).ToValueList();
 
     /// <summary>An open job opens up this part: what is done to it is that job's.</summary>
     private static bool IsCovered(Car car, string part) =>
@@ -39,7 +37,7 @@ internal sealed record Undertaking(Car Car, ValueList<Fact> Goals, ValueList<str
             Id = $"verdict-{answer.Part}",
             Name = $"{kind} {answer.Part}",
             Wish = Wish.Must,
-            Goals = CanBeAsked(standing, Fact.Off(answer.Part)) ? [Fact.Off(answer.Part)] : [],
+            Goals = QuestionCheck.CanBeAsked(standing, [Fact.Off(answer.Part)]) ? [Fact.Off(answer.Part)] : [],
             Work = option?.Work(standing.Car.Settings.PerHour) ?? Minutes.Zero,
             Parts = option?.Money ?? default,
             Waits = option is { Days: > 0 } ? [new(by == DoneBy.OutsideShop ? WaitKind.OutsideShop : WaitKind.Delivery, answer.Part, option.Days, null, Origin.CommonPractice)] : [],

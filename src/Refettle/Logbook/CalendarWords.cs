@@ -60,11 +60,8 @@ public static class CalendarWords
         return $"{facility.Name} ({kind}{(facility.Count > 1 ? $", {facility.Count} of them" : "")}{Room(facility)}{days})";
     }
 
-    private static string Room(Facility facility)
-    {
-        var fits = new[] { facility.MostPieces is { } pieces ? pieces == 1 ? "1 piece" : $"{pieces} pieces" : null, facility.MostSquareMetres is { } area ? $"{area:0.##} m²" : null }.OfType<string>().ToList();
-        return fits.Count == 0 ? "" : $", {string.Join(" and ", fits)} fit in at one time";
-    }
+    private static string Room(Facility facility) =>
+        Facility.Fitting(facility.MostPieces, facility.MostSquareMetres) is { Length: > 0 } fits ? $", {fits} fit in at one time" : "";
 
     private static string? OfTask(Happening? happening) => happening switch
     {

@@ -19,8 +19,8 @@ internal static class PlaceCheck
             if (task.Kind == TaskKind.Move)
             {
                 at = task.At;
-                foreach (var fault in IsUnready(car with { Done = done.ToValueList() }, task) ? [new Fault($"task {task.Id}", "the car does not roll then and is to be pushed", Report)] : Array.Empty<Fault>())
-                    yield return fault;
+                if (IsUnready(car with { Done = done.ToValueList() }, task))
+                    yield return new($"task {task.Id}", "the car does not roll then and is to be pushed", Report);
             }
             else if (task.IsAtCar && task.At != at)
             {
