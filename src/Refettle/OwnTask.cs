@@ -35,6 +35,9 @@ public sealed record OwnTask
 /// <param name="Not">Stretches of days on which it is not worked at.</param>
 public sealed record TaskTerms(string Task, Minutes? Takes, LocalDateTime? Start, ValueList<Minutes> Parts, ValueList<DayRange> Not)
 {
+    /// <summary>Facilities it needs beside what is derived, by identifier; a place has the car there.</summary>
+    public ValueList<string> Uses { get; init; } = [];
+
     public static TaskTerms None(string task) => new(task, null, null, [], []);
 }
 

@@ -74,6 +74,8 @@ public static class CalendarWords
         TaskFixed { Start: { } start } set => $"task {set.Task} starts {DayWords.Moment(start)}",
         TaskFixed set => $"task {set.Task} is free to start",
         TaskForbidden forbidden => $"task {forbidden.Task} not from {DayWords.Day(forbidden.Days.First)} to {DayWords.Day(forbidden.Days.Last)}",
+        TaskEquipped { Uses.Count: 0 } equipped => $"task {equipped.Task} needs what is derived",
+        TaskEquipped equipped => $"task {equipped.Task} also needs {string.Join(", ", equipped.Uses)}",
         TaskMarked marked => $"task {marked.Mark.Task} {(marked.Mark.Progress == TaskProgress.Ahead ? "not begun" : marked.Mark.Progress == TaskProgress.Begun ? "begun" : "done")}, {DayWords.Moment(marked.Mark.At)}",
         TimelineKept kept => $"timeline of {kept.Tasks.Count} tasks kept",
         _ => null,

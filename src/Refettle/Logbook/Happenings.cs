@@ -57,6 +57,7 @@ public static class Happenings
         ("task-split", 1, typeof(TaskSplit)),
         ("task-fixed", 1, typeof(TaskFixed)),
         ("task-forbidden", 1, typeof(TaskForbidden)),
+        ("task-equipped", 1, typeof(TaskEquipped)),
         ("task-marked", 1, typeof(TaskMarked)),
         ("timeline-kept", 1, typeof(TimelineKept)),
         ("money-spent", 1, typeof(MoneySpent)),

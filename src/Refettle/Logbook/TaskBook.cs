@@ -18,6 +18,7 @@ internal sealed class TaskBook
         TaskSplit split => Set(split.Task, terms => terms with { Parts = split.Parts }),
         TaskFixed set => Set(set.Task, terms => terms with { Start = set.Start }),
         TaskForbidden forbidden => Set(forbidden.Task, terms => terms with { Not = [.. terms.Not, forbidden.Days] }),
+        TaskEquipped equipped => Set(equipped.Task, terms => terms with { Uses = equipped.Uses }),
         TaskMarked marked => Mark(marked.Mark),
         TimelineKept kept => Keep(kept.Tasks),
         _ => null,

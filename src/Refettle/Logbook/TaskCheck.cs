@@ -12,6 +12,7 @@ internal static class TaskCheck
         TaskSplit split => Named(split.Task).Concat(split.Parts.SelectMany(part => OfMinutes(split.Task, part))).Concat(OfParts(split)),
         TaskFixed set => Named(set.Task),
         TaskForbidden forbidden => Named(forbidden.Task).Concat(OfDays(forbidden)),
+        TaskEquipped equipped => Named(equipped.Task).Concat(OfUses(calendar, equipped.Task, equipped.Uses, calendar.Tasks.FirstOrDefault(own => own.Id == equipped.Task)?.Uses ?? [])),
         TaskMarked marked => Named(marked.Mark.Task),
         _ => [],
     };
@@ -25,11 +26,18 @@ internal static class TaskCheck
             yield return fault;
         if (task.After.Concat(task.Before).Contains(task.Id))
             yield return new(place, "it is to come before or after itself", "Name another task.");
-        foreach (var fault in task.Uses.SelectMany(facility => CalendarCheck.Known("facility", facility, calendar.Facilities.Select(known => known.Id))))
+        foreach (var fault in OfUses(calendar, task.Id, task.Uses, calendar.Terms.FirstOrDefault(terms => terms.Task == task.Id)?.Uses ?? []))
             yield return fault;
-        var places = task.Uses.Where(id => calendar.Facilities.Any(one => one.Id == id && one.Kind == FacilityKind.Place)).ToList();
+    }
+
+    /// <param name="already">What it needs by another entry.</param>
+    private static IEnumerable<Fault> OfUses(CarCalendar calendar, string task, ValueList<string> uses, ValueList<string> already)
+    {
+        foreach (var fault in uses.SelectMany(facility => CalendarCheck.Known("facility", facility, calendar.Facilities.Select(known => known.Id))))
+            yield return fault;
+        var places = uses.Concat(already).Distinct().Where(id => calendar.Facilities.Any(one => one.Id == id && one.Kind == FacilityKind.Place)).ToList();
         if (places.Count > 1)
-            yield return new(place, $"the car is to stand at {string.Join(" and ", places)}", "Name one place; what is done at the other is a task of its own.");
+            yield return new($"task {task}", $"the car is to stand at {string.Join(" and ", places)}", "Name one place; what is done at the other is a task of its own.");
     }
 
     private static IEnumerable<Fault> OfMinutes(string task, Minutes minutes)

@@ -20,6 +20,9 @@ public sealed record TaskFixed(string Task, LocalDateTime? Start) : Happening;
 /// <summary>A task is not worked at on these days. <c>task-forbidden</c></summary>
 public sealed record TaskForbidden(string Task, DayRange Days) : Happening;
 
+/// <summary>What a task needs beside what is derived; empty for no more than that. <c>task-equipped</c></summary>
+public sealed record TaskEquipped(string Task, ValueList<string> Uses) : Happening;
+
 /// <summary>How far a task is. <c>task-marked</c></summary>
 public sealed record TaskMarked(TaskMark Mark) : Happening;
 

@@ -36,6 +36,7 @@ public sealed class CalendarEntriesTests
         { new TaskAdded(new() { Id = "polish", Name = "Polish", Takes = new(5), After = ["polish"] }), "it is to come before or after itself" },
         { new TaskRemoved("polish"), "there is no such task" },
         { new TaskSplit("polish", [new(10)]), "it is split into 1" },
+        { new TaskEquipped("job.floor", ["bay"]), "there is no such facility" },
         { new TaskForbidden("polish", new(new(2027, 1, 2), new(2027, 1, 1))), "the last day is before the first" },
     };
 
@@ -46,6 +47,10 @@ public sealed class CalendarEntriesTests
         var there = SmallCar.After(new FacilityAdded(new() { Id = "yard", Name = "Yard", Kind = FacilityKind.Place }), new FacilityAdded(new() { Id = "corner", Name = "Corner", Kind = FacilityKind.Place }));
         Assert.Equal("the car is to stand at yard and corner", Assert.Single(HappeningCheck.Of(there, told)).Found);
         Assert.Empty(HappeningCheck.Of(there, told with { Task = told.Task with { Uses = ["yard"] } }));
+        Assert.Equal("the car is to stand at yard and corner", Assert.Single(HappeningCheck.Of(there, new TaskEquipped("job.floor", ["yard", "corner"]))).Found);
+        Assert.Empty(HappeningCheck.Of(there, new TaskEquipped("job.floor", ["yard"])));
+        Assert.Equal(["yard"], Assert.Single(SmallCar.After(new TaskEquipped("job.floor", ["yard"])).Car.Calendar.Terms).Uses);
+        Assert.Empty(SmallCar.After(new TaskEquipped("job.floor", ["yard"]), new TaskEquipped("job.floor", [])).Car.Calendar.Terms);
     }
 
     [Theory]

@@ -69,6 +69,7 @@ public sealed class HappeningsTests
         new TaskFixed("polish", new(2027, 1, 9, 10, 0)),
         new TaskFixed("polish", null),
         new TaskForbidden("polish", new(new(2027, 1, 4), new(2027, 1, 8))),
+        new TaskEquipped("job.floor", ["bay"]),
         new TaskMarked(new("polish", TaskProgress.Begun, new(2027, 1, 9, 10, 0))),
         new TimelineKept([new("polish", new(2027, 1, 9, 10, 0), new(2027, 1, 9, 11, 30))]),
         new MoneySpent(new(new(42.50m), "sanding discs", SpendKind.Consumables, "job tank", Guid.Parse("0195f000-1234-7abc-8def-0123456789ad"), new('c', 64), new(2027, 1, 9))),

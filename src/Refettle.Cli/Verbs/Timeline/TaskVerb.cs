@@ -6,9 +6,9 @@ namespace Refettle.Cli.Verbs.Timeline;
 
 internal static class TaskVerb
 {
-    public static Command Make(Desk desk) => new("task", "Your own say in the timeline: tasks of yours, how long, when, in parts, not on some days, how far.")
+    public static Command Make(Desk desk) => new("task", "Your own say in the timeline: tasks of yours, how long, when, in parts, not on some days, with what, how far.")
     {
-        Add(desk), Remove(desk), Takes(desk), Split(desk), Fix(desk), Free(desk), Forbid(desk),
+        Add(desk), Remove(desk), Takes(desk), Split(desk), Fix(desk), Free(desk), Forbid(desk), Uses(desk),
         Mark(desk, "begun", TaskProgress.Begun, "It is begun: also that an order is out, a wait runs."),
         Mark(desk, "done", TaskProgress.Done, "It is done, or a wait is over. Steps of the plan are marked with refettle done."),
         Mark(desk, "ahead", TaskProgress.Ahead, "It is still ahead after all."),
@@ -79,6 +79,12 @@ internal static class TaskVerb
             var until = parsed.Days.Day("last", parsed.Parsed.GetValue(last) ?? parsed.Parsed.GetRequiredValue(first));
             return from.IsGood && until.IsGood ? Good(new TaskForbidden(id, new(from.Value, until.Value))) : Result<Happening>.Bad([.. from.Faults, .. until.Faults]);
         });
+    }
+
+    private static Command Uses(Desk desk)
+    {
+        var uses = new Argument<string[]>("facility") { Description = "Facilities; a place has the car there. Nothing: only what is derived.", Arity = ArgumentArity.ZeroOrMore };
+        return With(desk, "uses", "What a task needs beside what is derived: a welding bay, a hired tool.", [uses], (parsed, id) => Good(new TaskEquipped(id, (parsed.Parsed.GetValue(uses) ?? []).ToValueList())));
     }
 
     private static Command Mark(Desk desk, string name, TaskProgress progress, string says) =>

@@ -35,6 +35,7 @@ public static class NetworkPlanner
         new LicensedWork(draft).Add();
         var terms = new OwnersTerms(draft, question.Car.Calendar);
         terms.AddTasks();
+        terms.Equip();
         new Moves(draft, standing).Add();
         terms.Apply();
         Serve(draft, question.Plan.Question.Goals, strip);

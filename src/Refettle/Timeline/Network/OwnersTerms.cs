@@ -15,6 +15,13 @@ internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
             Link(own);
     }
 
+    /// <summary>What tasks of any origin need beside what is derived. Before moves are made, which themselves stay as they are.</summary>
+    public void Equip()
+    {
+        foreach (var terms in calendar.Terms.Where(terms => terms.Uses.Count > 0 && draft.Has(terms.Task)))
+            draft.Change(terms.Task, task => task with { At = PlaceOf(terms.Uses) ?? task.At, Uses = task.Uses.Concat(terms.Uses.Select(Needed.Facility)).Distinct().ToValueList() });
+    }
+
     /// <summary>For tasks of any origin: all of them are there by then.</summary>
     public void Apply()
     {
@@ -32,9 +39,11 @@ internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
         Takes = StripTasks.Whole(own.Takes.Value),
         Origin = Origin.User,
         Pace = own.IsWait ? Pace.WallClock : own.IsUnbroken ? Pace.Unbroken : Pace.Pausing,
-        At = own.Uses.FirstOrDefault(id => calendar.Facilities.Any(one => one.Id == id && one.Kind == FacilityKind.Place)),
+        At = PlaceOf(own.Uses),
         Uses = own.Uses.Select(Needed.Facility).ToValueList(),
     };
+
+    private string? PlaceOf(ValueList<string> uses) => uses.FirstOrDefault(id => calendar.Facilities.Any(one => one.Id == id && one.Kind == FacilityKind.Place));
 
     private void Link(OwnTask own)
     {

@@ -42,6 +42,8 @@ public sealed class MovesTests
 
                 if (question.Car.Calendar.Tasks.FirstOrDefault(own => own.Id == task.Id) is { } visit)
                     Assert.Equal(visit.Uses[0], at);
+                else if (question.Car.Calendar.Terms.Any(terms => terms.Task == task.Id))
+                    Assert.Equal("yard", at);
                 else if (task.Kind is TaskKind.Strip or TaskKind.Try or TaskKind.Refit or TaskKind.Stance or TaskKind.Check && task.Place != "bench")
                     Assert.True(at is null, $"seed {seed}: {task.Id} at {at}");
                 if (task.Kind is TaskKind.Strip or TaskKind.Try)
@@ -70,6 +72,18 @@ public sealed class MovesTests
         Assert.Empty(network.Notes);
         Assert.Contains(NetworkCheck.Of(With(Car(), [], "refit.axle", Yard), new() { Goals = [] }, network.Tasks.Where(task => task.Kind != TaskKind.Move).ToList()), fault => fault.Found == "the car is to be at yard and is at its usual place");
         Assert.True(Reaches(network, "strip.axle", "move.spray") && Reaches(network, "move.spray", "spray") && Reaches(network, "spray", "move-back.spray") && Reaches(network, "move-back.spray", "refit.axle"));
+    }
+
+    /// <summary>A job is planned by the program, and done where its owner says.</summary>
+    [Fact]
+    public void A_derived_task_is_done_at_the_place_its_owner_names()
+    {
+        var car = Car() with { Calendar = new() { Facilities = [Yard, Skates], Terms = [TaskTerms.None("job.weld") with { Uses = ["yard"] }] } };
+        var job = new Job { Id = "weld", Name = "Weld the floor", Work = new(90), Goals = [Fact.Off("axle")] };
+        var network = NetworkPlanner.Of(new() { Car = car, Plan = new AccessPlanner(new ReducedSolver()).Reach(car, Question.For(Fact.Off("axle"))), Jobs = [job] });
+        Assert.True(Reaches(network, "strip.axle", "move.job.weld") && Reaches(network, "move.job.weld", "job.weld") && Reaches(network, "job.weld", "move-back.job.weld") && Reaches(network, "move-back.job.weld", "refit.axle"));
+        Assert.Contains(Needed.Facility("yard"), Task(network, "job.weld").Uses);
+        Assert.DoesNotContain(NetworkPlanner.Of(new() { Car = car with { Calendar = car.Calendar with { Facilities = [] } }, Plan = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal }, Jobs = [job] }).Tasks, task => task.Kind == TaskKind.Move);
     }
 
     [Fact]
@@ -132,7 +146,7 @@ public sealed class MovesTests
         };
         return car with
         {
-            Calendar = car.Calendar with { Facilities = [Yard, Corner, Skates], Tasks = [Visit("wash", Yard), Visit("spray", Corner), Visit("dry", Corner)] },
+            Calendar = car.Calendar with { Facilities = [Yard, Corner, Skates], Terms = [TaskTerms.None(network.Tasks[random.Next(network.Tasks.Count)].Id) with { Uses = ["yard"] }], Tasks = [Visit("wash", Yard), Visit("spray", Corner), Visit("dry", Corner)] },
             Structure = car.Structure with { Parts = car.Structure.Parts.Select((part, i) => i % 3 == 0 && !part.Fixed ? part with { Roles = ["hub"] } : part).ToValueList() },
         };
     }
