@@ -129,10 +129,11 @@ internal static class Tour
         await page.GetByRole(AriaRole.Button, new() { Name = "Add", Exact = true }).ClickAsync();
         await page.GetByText("evenings").WaitForAsync();
         await look("spells");
+        await MeansAsync(visit, look);
         await CoatingAsync(visit, look);
         await visit.GoAsync("timeline");
         await page.Locator(".line").First.ClickAsync();
-        await page.Locator(".task").WaitForAsync();
+        await page.Locator(".task summary").ClickAsync();
         await look("timeline");
         await visit.GoAsync("forecast");
         await page.GetByRole(AriaRole.Button, new() { Name = "How sure is the finish?" }).ClickAsync();
@@ -141,6 +142,29 @@ internal static class Tour
         await visit.GoAsync("tonight");
         await page.Locator(".offers li").First.WaitForAsync();
         await look("tonight");
+    }
+
+    /// <summary>What work needs, and a task of the owner's own that uses it.</summary>
+    private static async Task MeansAsync(Visit visit, Func<string, Task> look)
+    {
+        var page = visit.Page;
+        await visit.GoAsync("facilities");
+        await page.GetByLabel("What it is").SelectOptionAsync("Place");
+        await page.GetByLabel("Name").FillAsync("Welding bay");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep", Exact = true }).ClickAsync();
+        await page.GetByText("Welding bay (a place for the car)").WaitForAsync();
+        await page.GetByLabel("What it is").SelectOptionAsync("SprayCorner");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep", Exact = true }).ClickAsync();
+        await page.GetByText("it has no name").WaitForAsync();
+        await look("facilities");
+        await visit.GoAsync("tasks");
+        await page.GetByLabel("What is to be done").FillAsync("Weld the floor");
+        await page.GetByLabel("Minutes").FillAsync("90");
+        await page.GetByLabel("Welding bay").CheckAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep", Exact = true }).ClickAsync();
+        await page.GetByText("uses welding-bay").WaitForAsync();
+        await page.GetByLabel("It comes before").FillAsync("test");
+        await look("tasks");
     }
 
     private static async Task DescriptionAsync(Visit visit, Func<string, Task> look)

@@ -23,6 +23,8 @@ public static class RoomList
         new(When, "Tonight", "What can be finished in the time there is now.", "tonight"),
         new(When, "Coating", "Spray sessions, what stays bare, which window is open, what is late.", "coating"),
         new(When, "Spells", "When you are in the garage, and the date to meet.", "spells"),
+        new(When, "Facilities", "Helper, lift, spray corner, hired tools, places for the car: what is there when.", "facilities"),
+        new(When, "Own tasks", "What you add to the timeline, and what you have set for its tasks.", "tasks"),
         new(Comes, "Other ways", "The next best plans, and what else comes within reach.", "others"),
         new(Worth, "Scope", "Jobs, what each takes given the rest, what fits your days and money.", "scope"),
         new(Worth, "New job", "What you may want done: its worth, its work, what has to be open for it.", "job"),

@@ -8,6 +8,9 @@ public sealed class SpellDraft(DateOnly today)
 {
     public string Name { get; set; } = "";
 
+    /// <summary>The facility whose it is; empty for the owner's own time.</summary>
+    public string Whose { get; set; } = "";
+
     public HashSet<IsoDayOfWeek> Days { get; } = [];
 
     public DateOnly First { get; set; } = today;
@@ -22,6 +25,7 @@ public sealed class SpellDraft(DateOnly today)
     public Spell Spell => new()
     {
         Id = Identifier.From(Name),
+        Whose = Whose.Length == 0 ? null : Whose,
         First = LocalDate.FromDateOnly(First),
         From = LocalTime.FromTimeOnly(From),
         Until = LocalTime.FromTimeOnly(Until),

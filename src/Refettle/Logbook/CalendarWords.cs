@@ -40,16 +40,6 @@ public static class CalendarWords
     /// <summary>What a facility is and when it is there.</summary>
     public static string Of(Facility facility)
     {
-        var kind = facility.Kind switch
-        {
-            FacilityKind.Helper => "a second pair of hands",
-            FacilityKind.Lift => "a lift or stands",
-            FacilityKind.Bench => "a bench",
-            FacilityKind.SprayCorner => "a spray corner",
-            FacilityKind.Place => "a place for the car",
-            FacilityKind.Dollies => "carries a car that does not roll",
-            _ => "a tool",
-        };
         var days = (facility.From, facility.Until) switch
         {
             (null, null) => "",
@@ -57,15 +47,27 @@ public static class CalendarWords
             (null, { } until) => $", until {DayWords.Day(until)}",
             ({ } from, { } until) => $", {DayWords.Day(from)} to {DayWords.Day(until)}",
         };
-        return $"{facility.Name} ({kind}{(facility.Count > 1 ? $", {facility.Count} of them" : "")}{Room(facility)}{days})";
+        return $"{facility.Name} ({Of(facility.Kind)}{(facility.Count > 1 ? $", {facility.Count} of them" : "")}{Room(facility)}{days})";
     }
+
+    /// <summary>What a facility is good for.</summary>
+    public static string Of(FacilityKind kind) => kind switch
+    {
+        FacilityKind.Helper => "a second pair of hands",
+        FacilityKind.Lift => "a lift or stands",
+        FacilityKind.Bench => "a bench",
+        FacilityKind.SprayCorner => "a spray corner",
+        FacilityKind.Place => "a place for the car",
+        FacilityKind.Dollies => "carries a car that does not roll",
+        _ => "a tool",
+    };
 
     private static string Room(Facility facility) =>
         Facility.Fitting(facility.MostPieces, facility.MostSquareMetres) is { Length: > 0 } fits ? $", {fits} fit in at one time" : "";
 
     private static string? OfTask(Happening? happening) => happening switch
     {
-        TaskAdded added => $"task {added.Task.Id} added: {added.Task.Name}, {added.Task.Takes}",
+        TaskAdded added => $"task {added.Task.Id} added: {TaskWords.Of(added.Task, other => other)}",
         TaskRemoved removed => $"task {removed.Task} taken out",
         TaskTimed { Takes: { } takes } timed => $"task {timed.Task} takes {takes}",
         TaskTimed timed => $"task {timed.Task} takes what is derived",
