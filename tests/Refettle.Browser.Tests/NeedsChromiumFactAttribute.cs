@@ -4,5 +4,14 @@ namespace Refettle.Browser.Tests;
 [AttributeUsage(AttributeTargets.Method)]
 public sealed class NeedsChromiumFactAttribute : FactAttribute
 {
-    public NeedsChromiumFactAttribute() => Skip = File.Exists(Bench.Chromium) ? null : $"{Bench.Chromium} is missing: apt-get install chromium";
+    public NeedsChromiumFactAttribute() => Skip = Missing;
+
+    internal static string? Missing => File.Exists(Bench.Chromium) ? null : $"{Bench.Chromium} is missing: apt-get install chromium";
+}
+
+/// <summary>The same, for one that is asked several times.</summary>
+[AttributeUsage(AttributeTargets.Method)]
+public sealed class NeedsChromiumTheoryAttribute : TheoryAttribute
+{
+    public NeedsChromiumTheoryAttribute() => Skip = NeedsChromiumFactAttribute.Missing;
 }

@@ -3,7 +3,7 @@
 const Shelf = "pages";
 const Patience = 5000;
 
-const isOurs = url => url.origin === location.origin && !url.pathname.startsWith("/api/") && !url.pathname.startsWith("/pair");
+const isOurs = url => url.origin === location.origin && url.protocol.startsWith("http") && !url.pathname.startsWith("/api/") && !url.pathname.startsWith("/pair");
 
 const neverChanges = url => /^\/_framework\/.+\.[0-9a-z]{10}\.(wasm|js)$/.test(url.pathname);
 
@@ -12,35 +12,42 @@ addEventListener("install", () => skipWaiting());
 addEventListener("activate", event => event.waitUntil(clients.claim()));
 
 addEventListener("fetch", event => {
-  if (event.request.method === "GET" && isOurs(new URL(event.request.url))) event.respondWith(answer(event.request));
+  if (event.request.method === "GET" && isOurs(new URL(event.request.url))) event.respondWith(answer(event));
 });
 
 addEventListener("message", event => event.waitUntil(keep(event.data)));
 
-async function answer(request) {
-  const shelf = await caches.open(Shelf);
+async function answer(event) {
+  const { request } = event;
   // Every address of a page gives the same page.
   const name = request.mode === "navigate" ? "/index.html" : request.url;
-  const kept = await shelf.match(name);
+  const kept = await find(name);
   if (kept && neverChanges(new URL(request.url))) return kept;
-  try {
-    const response = await (kept ? Promise.race([fetch(request), tooLong()]) : fetch(request));
-    if (response.ok && !response.redirected && response.type === "basic") await shelf.put(name, response.clone());
-    return response;
-  } catch (problem) {
-    if (kept) return kept;
-    throw problem;
-  }
+  const asked = fetch(request);
+  event.waitUntil(asked.then(response => put(name, response.clone()), () => {}));
+  if (!kept) return asked;
+  return Promise.race([asked, tooLong()]).catch(() => kept);
 }
 
 const tooLong = () => new Promise((_, reject) => setTimeout(() => reject(new Error("The server takes too long.")), Patience));
 
+// Where the browser gives no room, or forgot what it kept, the pages are as without this: what the server says still goes to them.
+const find = name => caches.open(Shelf).then(shelf => shelf.match(name)).catch(() => undefined);
+
+async function put(name, response) {
+  if (!response.ok || response.redirected || response.type !== "basic") return;
+  try {
+    await (await caches.open(Shelf)).put(name, response);
+  } catch (problem) {
+    console.warn(`${name} was not kept for a time without a network: ${problem.message}`);
+  }
+}
+
 // What was loaded before this began to listen.
 async function keep(addresses) {
-  const shelf = await caches.open(Shelf);
   for (const address of addresses.filter(address => isOurs(new URL(address)))) {
-    if (await shelf.match(address)) continue;
+    if (await find(address)) continue;
     const response = await fetch(address).catch(() => null);
-    if (response?.ok && !response.redirected) await shelf.put(address, response);
+    if (response) await put(address, response);
   }
 }
