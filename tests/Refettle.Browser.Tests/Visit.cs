@@ -9,7 +9,10 @@ internal sealed class Visit : IAsyncDisposable
     /// <summary>Milliseconds; what is waited for is that it comes, not how soon.</summary>
     private const float Patience = 90_000;
 
+    private const int Beginning = 300;
+
     private readonly List<string> _complaints = [];
+    private readonly List<string> _failed = [];
 
     private Visit(TestGarage garage, IBrowserContext context, IPage page) => (Garage, Context, Page) = (garage, context, page);
 
@@ -32,8 +35,16 @@ internal sealed class Visit : IAsyncDisposable
                 visit._complaints.Add(message.Text);
         };
         visit.Page.PageError += (_, problem) => visit._complaints.Add(problem);
+        visit.Page.RequestFailed += (_, request) => visit._failed.Add($"{request.Method} {request.Url} {request.Failure}");
         await visit.GoAsync("");
         return visit;
+    }
+
+    /// <summary>How things stand, for who was not there when a test failed.</summary>
+    public async Task<string> ToldAsync()
+    {
+        var text = await Page.EvaluateAsync<string>("() => document.body.innerText");
+        return $"{Page.Url} says: {text[..Math.Min(Beginning, text.Length)]}\ncomplaints: {string.Join("\n  ", _complaints)}\nfailed requests: {string.Join("\n  ", _failed)}";
     }
 
     /// <summary>Loads a page of the small car: <c>off</c>, <c>parts</c>, <c>part/rear-axle</c>.</summary>

@@ -27,7 +27,7 @@ public abstract class Walk : IAsyncLifetime
         }
         catch (Exception problem) when (problem is TimeoutException or PlaywrightException)
         {
-            _broken = $"The walk broke off after {last}: {problem}";
+            _broken = $"The walk broke off after {last}: {problem}\n{await visit.ToldAsync()}";
         }
 
         foreach (var complaint in visit.Complaints)
