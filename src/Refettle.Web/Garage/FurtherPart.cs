@@ -1,5 +1,5 @@
+using System.Runtime.InteropServices.JavaScript;
 using Microsoft.AspNetCore.Components.WebAssembly.Services;
-using Microsoft.JSInterop;
 
 namespace Refettle.Web.Garage;
 
@@ -14,7 +14,7 @@ public sealed class FurtherPart(LazyAssemblyLoader loader, TimeProvider clock)
     private bool _isAhead;
 
     /// <summary>What to tell whoever wanted it in vain.</summary>
-    public static Fault Missing { get; } = new("this page", "its part of the program was not fetched before, and the server cannot be reached", "Try again when it can be.");
+    public static Fault Missing { get; } = new("this page", "its part of the program was not fetched before, and the server does not give it", "Try again when the server can be reached, or load the page again.");
 
     /// <summary>Fetches it unless it is here; what failed is tried anew.</summary>
     /// <returns>Whether it is here now.</returns>
@@ -42,7 +42,7 @@ public sealed class FurtherPart(LazyAssemblyLoader loader, TimeProvider clock)
             await loader.LoadAssembliesAsync(Files);
             return true;
         }
-        catch (JSException)
+        catch (Exception problem) when (problem is JSException or BadImageFormatException or IOException)
         {
             return false;
         }
