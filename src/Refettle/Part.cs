@@ -32,6 +32,13 @@ public enum Hazard
     HotCoolant,
     FrictionDust,
     BatteryAcid,
+    Oil,
+
+    /// <summary>In old lamp and tilt switches.</summary>
+    Mercury,
+
+    /// <summary>It may hold asbestos: old gaskets, seals, mats.</summary>
+    Asbestos,
 }
 
 /// <summary>What a part does that the law has an eye on: without it, or with another in its place, the car may not be legal on a road.</summary>

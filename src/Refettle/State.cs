@@ -16,5 +16,8 @@ public sealed record State
     /// <summary>Parts that carry the car in this stance: they must be on it and sound.</summary>
     public ValueList<string> Supports { get; init; } = [];
 
+    /// <summary>Fluids that it lets out of the car: fuel, brake fluid, refrigerant, coolant, oil.</summary>
+    public ValueList<Hazard> Drains { get; init; } = [];
+
     public string? Kit { get; init; }
 }

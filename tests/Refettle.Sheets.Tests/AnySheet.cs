@@ -150,6 +150,7 @@ internal static class AnySheet
             IsStance = isStance,
             Ways = [.. ways.Select((way, i) => way with { Id = $"w{i}", Where = WorkPlace.OnCar })],
             Supports = isStance ? ["p0"] : [],
+            Drains = isStance ? [] : [Hazard.Oil, Hazard.Fuel],
         };
 
     private static Gen<LooseEnd> Ends =>

@@ -69,7 +69,7 @@ internal static class ThingView
 
     private static IEnumerable<(string, string?)> State(State state) =>
     [
-        ("name", state.Name), ("stance", state.IsStance ? "yes" : null), ("rests on", string.Join(", ", state.Supports)), ("kit", state.Kit),
+        ("name", state.Name), ("stance", state.IsStance ? "yes" : null), ("rests on", string.Join(", ", state.Supports)), ("drains", string.Join(", ", state.Drains.Select(hazard => hazard.ToString().ToLowerInvariant()))), ("kit", state.Kit),
         .. state.Ways.Select(way => ($"way {way.Id}", (string?)Way(way))),
     ];
 

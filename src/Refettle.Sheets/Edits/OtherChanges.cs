@@ -9,8 +9,9 @@ internal static class OtherChanges
             ["name"] = (old, given, _) => old with { Name = given.Name },
             ["stance"] = (old, given, _) => old with { IsStance = given.IsStance },
             ["supports"] = (old, given, adds) => old with { Supports = Lists.Of(old.Supports, given.Supports, adds) },
+            ["drains"] = (old, given, adds) => old with { Drains = Lists.Of(old.Drains, given.Drains, adds) },
         },
-        ["supports"]);
+        ["supports", "drains"]);
 
     public static readonly ChangeTable<Space> OfSpace = new(
         new()

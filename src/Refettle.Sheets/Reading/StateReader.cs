@@ -10,6 +10,7 @@ internal static class StateReader
         IsStance = fields.Flag("stance"),
         Ways = Ways(fields),
         Supports = fields.Identifiers("supports"),
+        Drains = fields.Words<Hazard>("drains"),
         Kit = fields.Text("kit"),
     };
 

@@ -41,6 +41,7 @@ internal static class StructureText
         text.Flag("stance", state.IsStance);
         JointText.Ways(text, state.Ways);
         text.List("supports", state.Supports);
+        text.List("drains", state.Drains.Select(EnumWords<Hazard>.Of));
         text.Text("kit", state.Kit);
     }
 

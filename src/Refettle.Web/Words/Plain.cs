@@ -30,6 +30,9 @@ public static class Plain
         Hazard.Refrigerant => "Refrigerant",
         Hazard.HotCoolant => "Hot coolant",
         Hazard.FrictionDust => "Friction dust",
+        Hazard.Oil => "Oil",
+        Hazard.Mercury => "Mercury",
+        Hazard.Asbestos => "May hold asbestos",
         _ => "Battery acid",
     };
 

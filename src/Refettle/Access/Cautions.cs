@@ -91,6 +91,9 @@ internal static class Cautions
         Hazard.HotCoolant => "Coolant: cold engine only; catch it, it poisons animals.",
         Hazard.FrictionDust => "Friction dust may hold asbestos: wet method or extraction with a fine filter, never dry brushing or compressed air.",
         Hazard.BatteryAcid => "Battery: acid and hydrogen; earth lead off first and on last, no sparks, keep it upright.",
+        Hazard.Oil => "Oil: catch it, gloves, wipe the floor at once; blank what stays open.",
+        Hazard.Mercury => "Mercury: take the switch off whole. Broken: everyone out, fresh air, never a vacuum cleaner.",
+        Hazard.Asbestos => "May hold asbestos: wet, tight mask for fine dust (P3), never dry brushing, a grinder or compressed air.",
         _ => null,
     };
 

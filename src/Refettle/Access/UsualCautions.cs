@@ -61,7 +61,8 @@ public static class UsualCautions
         if (state.IsStance)
             return [state.Id == Car.OnWheels ? Lower : Raise];
         var words = $"{state.Id} {state.Name}";
-        return _stateWords.Where(pair => pair.Words.Any(word => words.Contains(word, StringComparison.OrdinalIgnoreCase))).Select(pair => Cautions.Caution(pair.Hazard)!);
+        return state.Drains.Concat(_stateWords.Where(pair => pair.Words.Any(word => words.Contains(word, StringComparison.OrdinalIgnoreCase))).Select(pair => pair.Hazard))
+            .Distinct().Select(Cautions.Caution).OfType<string>();
     }
 
     private static readonly (Hazard Hazard, string[] Words)[] _stateWords =

@@ -19,6 +19,8 @@ internal static class StateCheck
         PartCheck.Listed(place, "supports", state.Supports, names, book);
         if (state.Supports.Count > 0 && !state.IsStance)
             book.Error(place, "supports", "parts that carry the car are named, but it is not a stance", "Write stance: true, or leave supports out");
+        if (state.Drains.FirstOrDefault(hazard => hazard is not (Hazard.Fuel or Hazard.BrakeFluid or Hazard.Refrigerant or Hazard.HotCoolant or Hazard.Oil), Hazard.Oil) is var odd and not Hazard.Oil)
+            book.Error(place, "drains", $"{odd} is no fluid that runs out", "Write fuel, brake-fluid, refrigerant, hot-coolant or oil");
         for (var i = 0; i < state.Ways.Count; i++)
         {
             if (state.Ways[i].Where == WorkPlace.OnBench)

@@ -34,6 +34,10 @@ internal static class CautionOracle
             yield return ("coolant scalds", ["coolant", "cold engine"]);
         if (hazards.Contains(Hazard.BatteryAcid))
             yield return ("battery: acid and hydrogen", ["battery", "acid", "hydrogen"]);
+        if (hazards.Contains(Hazard.Mercury))
+            yield return ("mercury: never a vacuum cleaner (EPA)", ["mercury", "never a vacuum cleaner"]);
+        if (hazards.Contains(Hazard.Asbestos))
+            yield return ("asbestos: no dry brushing, no compressed air (29 CFR 1910.1001 App F)", ["asbestos", "never dry brushing", "compressed air"]);
         if (posture == "under")
             yield return ("under a vehicle: on stands, never a jack alone (HSE INDG434)", ["under", "stands", "never under a jack alone"]);
         if (tool.Split(' ').Intersect(["jack", "hoist", "crane"]).Any())

@@ -15,6 +15,7 @@ public enum WasteKind
     Rags,
     Battery,
     Airbag,
+    Mercury,
     Tyre,
 }
 

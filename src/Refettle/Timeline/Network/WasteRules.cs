@@ -27,6 +27,8 @@ public static class WasteRules
         WasteKind.Rags => "they heat themselves and catch fire: a closed metal box from the first one on, emptied daily; never a heap, a bag or a pocket.",
         WasteKind.Battery => "upright, poles covered, in a tray; acid and hydrogen, no sparks.",
         WasteKind.Airbag => "never opened, cut, heated or put in a bin: it goes off. Cover up, connector as the maker's manual says, nothing lying on it.",
+        // EPA on mercury spills: never a vacuum cleaner, it spreads the vapour.
+        WasteKind.Mercury => "whole, padded, in a closed, labelled box. Broken: everyone out, fresh air, never a vacuum cleaner.",
         _ => "not burnt, not buried.",
     };
 

@@ -17,7 +17,7 @@ public sealed class WasteTests
         Assert.Equal(
             [WasteKind.Refrigerant, WasteKind.BrakeFluid, WasteKind.Coolant, WasteKind.OtherFluid, WasteKind.SuspectedAsbestos, WasteKind.Dust, WasteKind.Paint, WasteKind.Solvent, WasteKind.Rags, WasteKind.Battery, WasteKind.Airbag, WasteKind.Tyre],
             waste.Select(one => one.Kind));
-        Assert.Equal(["Shoes", "Cover gasket"], waste.Single(one => one.Kind == WasteKind.SuspectedAsbestos).From);
+        Assert.Equal(["Shoes", "Cover gasket, by its name"], waste.Single(one => one.Kind == WasteKind.SuspectedAsbestos).From);
         Assert.Equal("Gearbox oil", waste.Single(one => one.Kind == WasteKind.OtherFluid).Says);
         Assert.All(waste, one => Assert.True(one.Keep.Length > 10 && one.HandIn.Length > 10));
     }
@@ -61,6 +61,57 @@ public sealed class WasteTests
         var waste = HandIn(car, Fact.Open("pipe")).Waste;
         Assert.Equal([WasteKind.BrakeFluid, WasteKind.Rags], waste.Select(one => one.Kind));
     }
+
+    /// <summary>Common practice, no source: what nobody drains first comes off with the part.</summary>
+    [Theory]
+    [InlineData(Hazard.HotCoolant, WasteKind.Coolant, "Coolant")]
+    [InlineData(Hazard.Fuel, WasteKind.Fuel, "Fuel")]
+    [InlineData(Hazard.Oil, WasteKind.OtherFluid, "Oil")]
+    [InlineData(Hazard.BrakeFluid, WasteKind.BrakeFluid, "Brake fluid")]
+    [InlineData(Hazard.Refrigerant, WasteKind.Refrigerant, "Refrigerant")]
+    public void A_fluid_that_no_state_drains_comes_off_with_its_part(Hazard hazard, WasteKind kind, string says)
+    {
+        var car = Holding(hazard);
+        var waste = Assert.Single(HandIn(car).Waste, one => one.Kind == kind);
+        Assert.Equal((says, "Arm"), (waste.Says, Assert.Single(waste.From)));
+        Assert.Contains(Network(car).Links, link => link.Before == "strip.arm" && link.After == "hand-in");
+    }
+
+    /// <summary>The description says what a state lets out; its name says nothing, and the part's hazard is not counted again.</summary>
+    [Fact]
+    public void What_a_state_drains_is_said_by_the_description()
+    {
+        State Empty(Hazard fluid) => new() { Id = "circuit-empty", Name = "Circuit empty", Drains = [fluid], Ways = [new() { Id = "hands", Tool = "hands", Open = new(9), Close = new(9) }] };
+        var coolant = Holding(Hazard.HotCoolant);
+        var waste = HandIn(coolant with { Structure = coolant.Structure with { States = [Empty(Hazard.HotCoolant)] } }).Waste.Where(one => one.Kind == WasteKind.Coolant);
+        Assert.Equal(("Coolant", 0), (Assert.Single(waste).Says, waste.Single().From.Count));
+        var oil = Holding(Hazard.Oil);
+        var first = oil.Structure.Joints.Select(joint => joint.Id == "arm-bolt" ? joint with { Ways = [joint.Ways[0] with { Clear = [Fact.State("circuit-empty")] }] } : joint).ToValueList();
+        Assert.Equal(["Circuit empty"], Assert.Single(HandIn(oil with { Structure = oil.Structure with { States = [Empty(Hazard.Oil)], Joints = first } }).Waste, one => one.Kind == WasteKind.OtherFluid).From);
+    }
+
+    [Fact]
+    public void What_only_a_name_says_is_told_as_such() =>
+        Assert.Equal(["gearbox-oil-drained, by its name"], HandIn(Car()).Waste.Single(one => one.Kind == WasteKind.OtherFluid).From);
+
+    /// <summary>A switch with mercury that goes back is no waste; a mat that may hold asbestos is suspect as it comes off.</summary>
+    [Fact]
+    public void Mercury_and_asbestos_are_found_by_their_hazards()
+    {
+        Assert.Contains("Arm", Assert.Single(HandIn(Holding(Hazard.Asbestos)).Waste, one => one.Kind == WasteKind.SuspectedAsbestos).From);
+        Assert.DoesNotContain(HandIn(Holding(Hazard.Mercury)).Waste, one => one.Kind == WasteKind.Mercury);
+        Assert.Equal(["Arm"], Assert.Single(HandIn(Holding(Hazard.Mercury) with { Verdicts = [New with { Part = "arm" }] }).Waste, one => one.Kind == WasteKind.Mercury).From);
+    }
+
+    private static Car Holding(Hazard hazard) => Car() with
+    {
+        Structure = Car().Structure with
+        {
+            States = [],
+            Joints = Car().Structure.Joints.Where(joint => joint.Id != "pipe").ToValueList(),
+            Parts = Car().Structure.Parts.Where(part => part.Id != "cylinder").Select(part => part.Id == "arm" ? part with { Hazards = [hazard] } : part).ToValueList(),
+        },
+    };
 
     private static WorkTask HandIn(Car car, params Fact[] goals) => Network(car, goals).Tasks.Single(task => task.Kind == TaskKind.HandIn);
 
