@@ -70,7 +70,7 @@ internal static class CalendarCheck
         if (facility.MostPieces is < 1 or > 1_000 || facility.MostSquareMetres is <= 0 or > 1_000)
             yield return new($"facility {facility.Id}", "what fits into it at one time is out of range", "Give 1 to 1000 pieces, and more than 0, up to 1000 m².");
         if (facility is { Kind: not FacilityKind.SprayCorner } and ({ MostPieces: not null } or { MostSquareMetres: not null }))
-            yield return new($"facility {facility.Id}", "what fits into it is said, and it is no spray corner", "Say it of the spray corner: --kind spray-corner.");
+            yield return new($"facility {facility.Id}", "what fits into it is said, and it is no spray corner", "Say it of a spray corner only, or take it off: --pieces none --area none.");
         if (facility.Until < facility.From)
             yield return new($"facility {facility.Id}", "its last day is before its first", "Exchange them.");
     }

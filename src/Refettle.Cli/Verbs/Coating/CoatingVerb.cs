@@ -40,12 +40,12 @@ internal static class CoatingVerb
     {
         var id = new Argument<string>("id") { Description = "Its name in one word." };
         var stages = new Argument<string[]>("product[*coats]") { Description = "Products in their order; top*2 is two coats in one session.", Arity = ArgumentArity.OneOrMore };
-        var name = new Option<string?>("--name") { Description = "What you would call it.", HelpName = "text" };
+        var name = new Option<string?>("--name") { Description = "What you would call it; a name it has stays.", HelpName = "text" };
         return new Command("system", "Products that go on one after the other.") { id, stages, name }.Answers(desk, parsed => desk.WithCar(parsed, open =>
         {
             return Reply.To(StageWords.Read(parsed.GetValue(stages) ?? []), read =>
             {
-                var system = new CoatingSystem(parsed.GetRequiredValue(id), parsed.GetValue(name) ?? parsed.GetRequiredValue(id), read);
+                var system = new CoatingSystem(parsed.GetRequiredValue(id), parsed.GetValue(name) ?? open.Car.Coating.Systems.FirstOrDefault(one => one.Id == parsed.GetValue(id))?.Name ?? parsed.GetRequiredValue(id), read);
                 return desk.Record(open, [new CoatingSystemDescribed(system)], now => Reply.Said($"{system.Name}: {CoatingWords.Of(system)}.", new { car = now.Car.Id, system }));
             });
         }));

@@ -48,16 +48,19 @@ internal static class CatalogueVerbs
     {
         var number = new Argument<string>("number") { Description = "The part number; none to take numbers away." };
         var things = new Argument<string[]>("thing") { Description = "'part x' or 'joint x' of the car that take it.", Arity = ArgumentArity.OneOrMore };
-        var count = new Option<int?>("--count") { Description = "Pieces for the whole of each; by default its count on the car." };
+        var count = new Option<int?>("--count") { Description = "Pieces for the whole of each; by default as said before, else its count on the car." };
         return new Command("assign", "Says which parts or joints a part number goes onto.") { number, things, count }
             .Answers(desk, parsed => OpenShelf.With(desk, parsed, open =>
             {
                 var text = parsed.GetRequiredValue(number);
                 var id = text == None ? null : PartNumber.Canonical(text);
-                var assigned = parsed.GetRequiredValue(things).Select(thing => new NumberAssigned(thing, id, parsed.GetValue(count) ?? Positions.Count(open.Open.Car, thing))).ToList();
+                var assigned = parsed.GetRequiredValue(things).Select(thing => new NumberAssigned(thing, id, parsed.GetValue(count) ?? Said(open.Open.Car, thing, id) ?? Positions.Count(open.Open.Car, thing))).ToList();
                 return open.Record(assigned, string.Join(Environment.NewLine, assigned.Select(one => $"{StockSayings.Of(one)}.")));
             }));
     }
+
+    /// <summary>How many it takes of the same number, as said before.</summary>
+    private static int? Said(Car car, string thing, string? number) => car.Numbers.FirstOrDefault(one => one.Thing == thing && one.Number == number)?.Count;
 
     private static Substitute Other(string text) => text.Split(':', 2, StringSplitOptions.TrimEntries) is [var number, var caveat]
         ? new(PartNumber.Canonical(number), caveat)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using NodaTime;
 using Refettle.Logbook;
 
 namespace Refettle.Cli.Verbs.Timeline;
@@ -8,16 +9,20 @@ internal static class MeetVerb
     public static Command Make(Desk desk)
     {
         var day = new Argument<string>("day") { Description = "The date to meet: 2027-04-10, +6w, sat+6w; none to have no date any more." };
-        var at = new Option<string>("--at") { Description = "By when on that day.", DefaultValueFactory = _ => "9:00" };
-        var what = new Option<string>("--what") { Description = "What happens then.", DefaultValueFactory = _ => "hand-over" };
-        return new Command("meet", "The date that the car has to be ready for.") { day, at, what }
+        var at = new Option<string?>("--at") { Description = "By when on that day: 9:00 where nothing was ever said.", HelpName = "time" };
+        var what = new Option<string?>("--what") { Description = "What happens then: hand-over where nothing was ever said.", HelpName = "text" };
+        return new Command("meet", "The date that the car has to be ready for; of a date that is moved time and words stay unless you say others.") { day, at, what }
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
             {
                 if (parsed.GetRequiredValue(day) == "none")
                     return desk.Record(open, [new HandoverSet(null)], now => SpellVerb.Said(now, "No date to meet any more."));
-                return Reply.To(new Days(desk.Around, open.Car).Day("day", parsed.GetRequiredValue(day)), date => Reply.To(Days.Time("--at", parsed.GetRequiredValue(at)), time =>
-                    desk.Record(open, [new HandoverSet(new(date + time, parsed.GetRequiredValue(what)))], now =>
-                        SpellVerb.Said(now, $"To meet: {DayWords.Moment(date + time)}, {parsed.GetValue(what)}."))));
+                var was = open.Car.Calendar.Handover ?? new(new(1, 1, 1, 9, 0), "hand-over");
+                var by = parsed.GetValue(at) is { } typed ? Days.Time("--at", typed) : Result<LocalTime>.Good(was.By.TimeOfDay);
+                return Reply.To(new Days(desk.Around, open.Car).Day("day", parsed.GetRequiredValue(day)), date => Reply.To(by, time =>
+                {
+                    var meets = new Handover(date + time, parsed.GetValue(what) ?? was.What);
+                    return desk.Record(open, [new HandoverSet(meets)], now => SpellVerb.Said(now, $"To meet: {DayWords.Moment(meets.By)}, {meets.What}."));
+                }));
             }));
     }
 }

@@ -7,6 +7,8 @@ namespace Refettle.Cli.Verbs.Timeline;
 
 internal static class SpellVerb
 {
+    private const string Me = "me";
+
     public static Command Make(Desk desk) => new("spell", "When you expect to be in the garage.")
     {
         List(desk), Add(desk), Remove(desk), Miss(desk), Zone(desk), SpellFiles.Import(desk), SpellFiles.Export(desk),
@@ -18,23 +20,24 @@ internal static class SpellVerb
     private static Command Add(Desk desk)
     {
         var id = Id();
-        var from = new Option<string>("--from") { Description = "When it begins: 18:30.", Required = true };
-        var until = new Option<string>("--until") { Description = "When it ends: 21:30; at or before the begin it ends on the next day.", Required = true };
-        var on = new Option<string[]>("--on") { Description = "Days of the week, tue,thu, or daily; left out, it is once.", AllowMultipleArgumentsPerToken = true };
+        var from = new Option<string?>("--from") { Description = "When it begins: 18:30.", HelpName = "time" };
+        var until = new Option<string?>("--until") { Description = "When it ends: 21:30; at or before the begin it ends on the next day.", HelpName = "time" };
+        var on = new Option<string[]>("--on") { Description = "Days of the week, tue,thu, or daily; once for a single day, as when a new one says nothing.", AllowMultipleArgumentsPerToken = true };
         var first = Days.Option("--first", "The first day, or the only one; by default today.");
-        var last = Days.Option("--last", "The last day that may have one.");
+        var last = Days.Option("--last", "The last day that may have one; none for no end.");
         var times = new Option<int?>("--times") { Description = "So many in all." };
-        var every = new Option<int>("--every") { Description = "Every so many weeks or days.", DefaultValueFactory = _ => 1 };
-        var whose = new Option<string>("--whose") { Description = "Of a helper, lift or tool (refettle facility); by default your own time." };
-        return new Command("add", "Adds a spell, once or again and again; one of the same name is replaced.") { id, from, until, on, first, last, times, every, whose }
+        var every = new Option<int?>("--every") { Description = "Every so many weeks or days." };
+        var whose = new Option<string?>("--whose") { Description = "Of a helper, lift or tool (refettle facility); me for your own time, as when a new one says nothing.", HelpName = "id" };
+        return new Command("add", "Adds a spell, once or again and again, or changes one of that name: what is not said stays.") { id, from, until, on, first, last, times, every, whose }
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
             {
-                var days = new Days(desk.Around, open.Car);
-                return Reply.To(Days.Time("--from", parsed.GetRequiredValue(from)), begin => Reply.To(Days.Time("--until", parsed.GetRequiredValue(until)), end =>
-                    Reply.To(days.Day("--first", parsed.GetValue(first) ?? "today"), day => Reply.To(Last(days, parsed.GetValue(last)), end_ =>
-                        Reply.To(Repeats(parsed.GetValue(on) ?? [], parsed.GetValue(every), end_, parsed.GetValue(times)), again =>
+                var (days, was) = (new Days(desk.Around, open.Car), open.Car.Calendar.Spells.FirstOrDefault(spell => spell.Id == parsed.GetValue(id)));
+                return Reply.To(TimeOf("--from", parsed.GetValue(from), was?.From), begin => Reply.To(TimeOf("--until", parsed.GetValue(until), was?.Until), end =>
+                    Reply.To(parsed.GetValue(first) is null && was is not null ? Result<LocalDate>.Good(was.First) : days.Day("--first", parsed.GetValue(first) ?? "today"), day =>
+                        Reply.To(Last(days, parsed.GetValue(last), was?.Repeats?.Until), last => Reply.To(SpellRepeats.Of(was?.Repeats, parsed.GetValue(on) ?? [], parsed.GetValue(every), last, parsed.GetValue(times)), again =>
                         {
-                            var spell = new Spell { Id = parsed.GetRequiredValue(id), Whose = parsed.GetValue(whose), First = day, From = begin, Until = end, Repeats = again };
+                            var theirs = parsed.GetValue(whose) is { } said ? said == Me ? null : said : was?.Whose;
+                            var spell = (was ?? new() { Id = parsed.GetRequiredValue(id), First = day, From = begin, Until = end }) with { Whose = theirs, First = day, From = begin, Until = end, Repeats = again };
                             return desk.Record(open, [new SpellAdded(spell)], now => Said(now, $"Spell {spell.Id}: {CalendarWords.Of(spell)}."));
                         })))));
             }));
@@ -69,23 +72,16 @@ internal static class SpellVerb
 
     public static Reply Shown(Car car) => new(CalendarView.Of(car), new { car = car.Id, calendar = car.Calendar });
 
-    private static Result<LocalDate?> Last(Days days, string? text)
+    private static Result<LocalTime> TimeOf(string place, string? text, LocalTime? was) => text is not null ? Days.Time(place, text)
+        : was is { } time ? Result<LocalTime>.Good(time)
+        : Result<LocalTime>.Bad(new Fault(place, "there is no spell of that name yet, and this is not said", "Write it as 18:30."));
+
+    private static Result<LocalDate?> Last(Days days, string? text, LocalDate? was)
     {
-        if (text is null)
-            return Result<LocalDate?>.Good(null);
+        if (text is null or "none")
+            return Result<LocalDate?>.Good(text is null ? was : null);
         var day = days.Day("--last", text);
         return day.IsGood ? Result<LocalDate?>.Good(day.Value) : Result<LocalDate?>.Bad(day.Faults);
-    }
-
-    private static Result<Repetition?> Repeats(string[] on, int every, LocalDate? last, int? times)
-    {
-        if (on.Length == 0)
-            return last is null && times is null && every == 1 ? Result<Repetition?>.Good(null)
-                : Result<Repetition?>.Bad(new Fault("--on", "it is to repeat, and no day is given", "Say --on tue,thu or --on daily."));
-        if (on is ["daily"])
-            return Result<Repetition?>.Good(new(Rhythm.Daily, every, [], last, times));
-        var week = Days.Week(on);
-        return week.IsGood ? Result<Repetition?>.Good(new(Rhythm.Weekly, every, week.Value, last, times)) : Result<Repetition?>.Bad(week.Faults);
     }
 
     private static Argument<string> Id() => new("id") { Description = "Its name in one word: evenings." };

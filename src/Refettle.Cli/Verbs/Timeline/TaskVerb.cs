@@ -17,30 +17,35 @@ internal static class TaskVerb
     private static Command Add(Desk desk)
     {
         var id = Id();
-        var minutes = new Option<decimal>("--minutes") { Description = "How long it takes; of a wait, on the wall clock.", Required = true };
-        var name = new Option<string>("--name") { Description = "What it is." };
-        var after = Tasks("--after", "Tasks that are finished before it.");
-        var before = Tasks("--before", "Tasks that begin only after it.");
-        var uses = Tasks("--uses", "Facilities it needs.");
-        var wait = new Option<bool>("--wait") { Description = "Time that passes without anybody." };
-        var unbroken = new Option<bool>("--unbroken") { Description = "From start to finish in one spell." };
-        return new Command("add", "Adds a task of your own.") { id, minutes, name, after, before, uses, wait, unbroken }
+        var minutes = new Option<decimal?>("--minutes") { Description = "How long it takes; of a wait, on the wall clock. Of a new one it has to be said." };
+        var name = new Option<string?>("--name") { Description = "What it is.", HelpName = "text" };
+        var after = Tasks("--after", "Tasks that are finished before it; named without one: none.");
+        var before = Tasks("--before", "Tasks that begin only after it; named without one: none.");
+        var uses = Tasks("--uses", "Facilities it needs; named without one: none.");
+        var wait = new Option<bool?>("--wait") { Description = "Time that passes without anybody." };
+        var unbroken = new Option<bool?>("--unbroken") { Description = "From start to finish in one spell." };
+        return new Command("add", "Adds a task of your own, or changes one of that name: what is not said stays.") { id, minutes, name, after, before, uses, wait, unbroken }
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
             {
-                var task = new OwnTask
+                var asked = parsed.GetRequiredValue(id);
+                var was = open.Car.Calendar.Tasks.FirstOrDefault(task => task.Id == asked);
+                if ((parsed.GetValue(minutes) ?? was?.Takes.Value) is not { } takes)
+                    return Reply.Bad([new("--minutes", $"nothing is known of {asked} yet", "Say how long it takes: --minutes 90.")]);
+                return Write(desk, open, new TaskAdded((was ?? new() { Id = asked, Name = asked, Takes = Minutes.Zero }) with
                 {
-                    Id = parsed.GetRequiredValue(id),
-                    Name = parsed.GetValue(name) ?? parsed.GetRequiredValue(id),
-                    Takes = new(parsed.GetValue(minutes)),
-                    IsWait = parsed.GetValue(wait),
-                    IsUnbroken = parsed.GetValue(unbroken),
-                    After = (parsed.GetValue(after) ?? []).ToValueList(),
-                    Before = (parsed.GetValue(before) ?? []).ToValueList(),
-                    Uses = (parsed.GetValue(uses) ?? []).ToValueList(),
-                };
-                return Write(desk, open, new TaskAdded(task));
+                    Name = parsed.GetValue(name) ?? was?.Name ?? asked,
+                    Takes = new(takes),
+                    IsWait = parsed.GetValue(wait) ?? was?.IsWait ?? false,
+                    IsUnbroken = parsed.GetValue(unbroken) ?? was?.IsUnbroken ?? false,
+                    After = Named(parsed, after) ?? was?.After ?? [],
+                    Before = Named(parsed, before) ?? was?.Before ?? [],
+                    Uses = Named(parsed, uses) ?? was?.Uses ?? [],
+                }));
             }));
     }
+
+    /// <summary>Null where the option is not there at all.</summary>
+    private static ValueList<string>? Named(ParseResult parsed, Option<string[]> option) => parsed.GetResult(option) is null ? null : (parsed.GetValue(option) ?? []).ToValueList();
 
     private static Command Remove(Desk desk) => With(desk, "remove", "Takes out a task of yours.", [], (_, id) => Good(new TaskRemoved(id)));
 
@@ -109,5 +114,5 @@ internal static class TaskVerb
 
     private static Argument<string> Id() => new("task") { Description = "Its name, as the timeline shows it." };
 
-    private static Option<string[]> Tasks(string name, string says) => new(name) { Description = says, AllowMultipleArgumentsPerToken = true };
+    private static Option<string[]> Tasks(string name, string says) => new(name) { Description = says, AllowMultipleArgumentsPerToken = true, Arity = ArgumentArity.ZeroOrMore };
 }
