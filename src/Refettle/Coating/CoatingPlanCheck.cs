@@ -16,20 +16,16 @@ public static class CoatingPlanCheck
         foreach (var session in plan.Sessions)
         {
             var product = coating.Product(session.Product)!;
+            if (!CornerCheck.IsThere(question.Car, session))
+                yield return $"{session.Product} {session.At}: the spray corner is not there until it is dry";
             if (session.At < question.From || CoatingDays.Against(question.Car.Calendar, session.At.Date, AirNeeds.Of(product)) is not null)
                 yield return $"{session.Product} {session.At}: not then";
             if (CoatingCautions.Of(product).Except(session.Cautions).Any() || session.Parts.SelectMany(part => KeepBare.Of(question.Car, part.Part)).Except(session.Masks).Any())
                 yield return $"{session.Product} {session.At}: a caution or a mask is missing";
         }
 
-        foreach (var time in plan.Sessions.GroupBy(session => session.At))
-        {
-            var here = time.SelectMany(session => session.Parts.Select(part => part.Part)).ToList();
-            var (pieces, area) = (here.Sum(part => question.Car.Structure.Parts.First(one => one.Id == part).Count), here.Sum(part => coating.Parts.First(one => one.Part == part).SquareMetres ?? 0));
-            var corners = question.Car.Calendar.Facilities.Where(one => one.Kind == FacilityKind.SprayCorner).ToList();
-            if (corners.Count > 0 && ((corners.All(one => one.MostPieces > 0) && pieces > corners.Sum(one => one.MostPieces * one.Count)) || (corners.All(one => one.MostSquareMetres > 0) && area > corners.Sum(one => one.MostSquareMetres * one.Count))))
-                yield return $"{time.Key}: {pieces} pieces and {area} m² are more than fits into the spray corner";
-        }
+        foreach (var crowd in CornerCheck.Crowds(question.Car, plan))
+            yield return crowd;
 
         foreach (var part in PartProgress.All(coating).Where(part => !part.IsDone))
         {

@@ -19,7 +19,7 @@ public static class CoatingPlanner
         var parts = PartProgress.All(question.Car.Coating).Where(part => !part.IsDone).ToList();
         var unplanned = parts.Select(part => Obstacles.Unsaid(book, part)).OfType<UnplannedCoat>().ToList();
         var rows = book.Rows(parts.Where(part => unplanned.All(one => one.Part != part.Part)));
-        var answer = SessionPlanner.Plan(new(book.Occasions.Count, rows.Select(row => row.Row).ToValueList()) { Room = book.Room });
+        var answer = SessionPlanner.Plan(book.Ask(rows.Select(row => row.Row).ToValueList()));
         for (var i = 0; i < rows.Count; i++)
         {
             if (answer.Stuck[i] is { } coat)

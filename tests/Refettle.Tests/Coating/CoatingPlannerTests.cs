@@ -52,6 +52,62 @@ public sealed class CoatingPlannerTests
         Assert.Contains("no room was found for it", Assert.Single(plan.Unplanned, one => one.Part == "axle").Why, StringComparison.Ordinal);
     }
 
+    /// <summary>One part after the other. Dry to handle after 60 h the second can begin on the fourth day; where that is not entered it can once the next coat may go on, after 16 h.</summary>
+    [Theory]
+    [InlineData(60, 4)]
+    [InlineData(null, 3)]
+    public void A_part_keeps_its_room_until_it_can_be_taken_out(int? handle, int days)
+    {
+        var epoxy = Coatings.Epoxy with { Figures = handle is { } hours ? [.. Coatings.Epoxy.Figures, new(FigureKind.At, 20, Origin.Maker), new(FigureKind.Handle, hours, Origin.Maker)] : Coatings.Epoxy.Figures };
+        var plan = Coatings.Plan(Coatings.Car(new ProductDescribed(epoxy), new FacilityAdded(Small)));
+        Assert.Equal((4, days), (plan.Sessions.Count, Period.DaysBetween(plan.Sessions[0].At.Date, plan.Sessions[3].At.Date)));
+        Assert.Contains(plan.Notes, note => note.Found.StartsWith("top: when it is dry is not entered", StringComparison.Ordinal));
+    }
+
+    /// <summary>All coats are on the tank, and it hangs in the corner for five days.</summary>
+    [Fact]
+    public void What_dries_from_before_takes_its_room()
+    {
+        var slow = Coatings.Top with { Figures = [new(FigureKind.At, 20, Origin.Maker), new(FigureKind.Handle, 120, Origin.Maker)] };
+        Happening[] more =
+        [
+            new ProductDescribed(slow), new FacilityAdded(Small), new CoatingSystemDescribed(new("one", "One", [new("top")])),
+            new CoatingChosen(null, [new("tank", null)]), new CoatingChosen("one", [new("tank", 1)]), new CoatApplied(new("top", ["tank"], new(2027, 2, 28, 15, 0), 1, 20, 60, null, [])),
+        ];
+        Assert.True(Coatings.Plan(Coatings.Car(more)).Sessions[0].At >= new LocalDateTime(2027, 3, 5, 15, 0));
+    }
+
+    /// <summary>Hired from the 10th to the 14th: two coats of epoxy and top fit into these days, nothing outside.</summary>
+    [Fact]
+    public void Nothing_is_sprayed_while_the_corner_is_not_there()
+    {
+        var hired = Small with { MostPieces = null, From = new(2027, 3, 10), Until = new(2027, 3, 14) };
+        var plan = Coatings.Plan(Coatings.Car(new FacilityAdded(hired)));
+        Assert.Empty(plan.Unplanned);
+        Assert.All(plan.Sessions, session => Assert.True(session.At.Date >= hired.From && session.At.Date <= hired.Until));
+        var brief = Coatings.Plan(Coatings.Car(new FacilityAdded(hired with { Until = new(2027, 3, 10) })));
+        Assert.Contains("not there when you are", brief.Unplanned[0].Why, StringComparison.Ordinal);
+        Happening[] evenings = [new FacilityAdded(hired), new SpellAdded(new() { Id = "theirs", Whose = "corner", First = new(2027, 3, 11), From = new(9, 0), Until = new(12, 0), Repeats = new(Rhythm.Daily, 2, []) })];
+        Assert.Equal([11, 13], Coatings.Plan(Coatings.Car(evenings)).Sessions.Select(session => session.At.Day));
+    }
+
+    [Fact]
+    public void The_check_sees_that_the_corner_is_away_or_still_full()
+    {
+        var plan = CoatingPlanner.Plan(new(Coatings.Car(), Coatings.Monday, 30)).Value;
+        bool IsSound(CoatingPlan held, params Happening[] more) => !CoatingPlanCheck.Of(new(Coatings.Car(more), Coatings.Monday, 30), held).Any();
+        Assert.True(IsSound(plan, new FacilityAdded(Small with { MostPieces = 2 })));
+        Assert.False(IsSound(plan, new FacilityAdded(Small with { MostPieces = 2, From = new(2027, 3, 3) })));
+        Assert.False(IsSound(plan, new FacilityAdded(Small with { MostPieces = 2, Until = plan.Sessions[0].At.Date })));
+        Assert.False(IsSound(plan, new FacilityAdded(Small with { MostPieces = 2 }), new SpellAdded(new() { Id = "theirs", Whose = "corner", First = new(2027, 3, 1), From = new(20, 0), Until = new(22, 0), Repeats = new(Rhythm.Daily, 1, []) })));
+        var apart = CoatingPlanner.Plan(new(Coatings.Car(new FacilityAdded(Small)), Coatings.Monday, 30)).Value;
+        var slow = Coatings.Epoxy with { Figures = [.. Coatings.Epoxy.Figures, new(FigureKind.At, 20, Origin.Maker), new(FigureKind.Handle, 60, Origin.Maker)] };
+        Assert.True(IsSound(apart, new FacilityAdded(Small)));
+        Assert.False(IsSound(apart, new FacilityAdded(Small), new ProductDescribed(slow)));
+    }
+
+    private static Facility Small => new() { Id = "corner", Name = "Corner", Kind = FacilityKind.SprayCorner, MostPieces = 1 };
+
     [Fact]
     public void The_check_sees_more_parts_at_one_time_than_fit_in()
     {

@@ -25,7 +25,7 @@ internal static class RandomSessions
     {
         var rows = question.Rows.Where(row => Choices(row).Any()).ToList();
         var plans = rows.Aggregate<CoatRow, IEnumerable<int[][]>>([[]], (plans, row) => plans.SelectMany(plan => Choices(row).Select(choice => (int[][])[.. plan, choice])));
-        return rows.Count == 0 ? null : plans.Where(plan => Fits(question.Room, rows, plan))
+        return rows.Count == 0 ? null : plans.Where(plan => Fits(question, rows, plan))
             .Min(plan => ((int, int)?)(rows.SelectMany((row, i) => row.Coats.Select((coat, j) => (coat.Product, plan[i][j]))).Distinct().Count(), plan.Max(row => row[^1])));
     }
 
@@ -41,19 +41,42 @@ internal static class RandomSessions
             Rows = question.Rows.Select((row, i) => row with { Load = new(loads[i].Item1, loads[i].Item2 / 2m) }).ToValueList(),
         };
 
+    /// <summary>The same, with room that is another at each occasion, coats that take room for 0 to 2 occasions more, and rows that take some at the begin.</summary>
+    public static Gen<SessionQuestion> Drying { get; } =
+        from question in Crowded
+        from rooms in CsCheck.Gen.Int[0, 4].Array[6]
+        from dry in CsCheck.Gen.Int[0, 2].Array[9]
+        from begun in CsCheck.Gen.Int[-3, 1].Array[3]
+        select question with
+        {
+            Rooms = rooms[..question.Occasions].Select(pieces => new SessionRoom(pieces, question.Room.SquareMetres)).ToValueList(),
+            Rows = question.Rows.Select((row, i) => row with
+            {
+                TakenUntil = Math.Max(-1, begun[i]),
+                Coats = row.Coats.Select((coat, j) => coat with { TakesUntil = Enumerable.Range(0, question.Occasions).Select(one => Math.Min(question.Occasions - 1, one + dry[(3 * i) + j])).ToValueList() }).ToValueList(),
+            }).ToValueList(),
+        };
+
     /// <summary>The places of the rows that can be kept, taken one after the other in their order, each that some plan has room for beside those before; all where that can be.</summary>
     public static ValueList<int> Fitting(SessionQuestion question) => Enumerable.Range(0, question.Rows.Count).Where(i => Choices(question.Rows[i]).Any())
         .Aggregate(new List<int>(), (kept, i) => BruteForce(Only(question, [.. kept, i])) is null ? kept : [.. kept, i]).ToValueList();
 
     public static SessionQuestion Only(SessionQuestion question, IEnumerable<int> rows) => question with { Rows = rows.Select(i => question.Rows[i]).ToValueList() };
 
-    private static bool Fits(SessionRoom room, List<CoatRow> rows, int[][] plan)
+    private static bool Fits(SessionQuestion question, List<CoatRow> rows, int[][] plan)
     {
-        for (var occasion = 0; occasion < 6; occasion++)
+        for (var occasion = 0; occasion < question.Occasions; occasion++)
         {
-            var (pieces, area) = (0, 0m);
+            var (pieces, area, room) = (0, 0m, question.Rooms.Count > 0 ? question.Rooms[occasion] : question.Room);
             for (var i = 0; i < rows.Count; i++)
-                (pieces, area) = plan[i].Contains(occasion) ? (pieces + rows[i].Load.Pieces, area + rows[i].Load.SquareMetres) : (pieces, area);
+            {
+                var isThere = false;
+                for (var j = 0; j < plan[i].Length; j++)
+                    isThere |= occasion >= plan[i][j] && occasion <= (rows[i].Coats[j].TakesUntil.Count == 0 ? plan[i][j] : rows[i].Coats[j].TakesUntil[plan[i][j]]);
+                if (isThere && occasion > rows[i].TakenUntil)
+                    (pieces, area) = (pieces + rows[i].Load.Pieces, area + rows[i].Load.SquareMetres);
+            }
+
             if (pieces > (room.Pieces ?? int.MaxValue) || area > (room.SquareMetres ?? decimal.MaxValue))
                 return false;
         }

@@ -9,8 +9,8 @@ internal static class Crowd
     /// <param name="few">Choices that the search for one more may make; where they are used up a row is left out that might have fitted in.</param>
     public static List<int> Fitting(SessionQuestion question, List<int> rows, int many, int few)
     {
-        var small = rows.Where(row => question.Room.Holds(question.Rows[row].Load)).ToList();
-        if (question.Room.IsEndless || small.Count == 0 || Fit(question, small, many))
+        var small = rows.Where(row => question.Rows[row].TakenUntil >= 0 || question.MostRoom.Holds(question.Rows[row].Load)).ToList();
+        if (question.IsRoomy || small.Count == 0 || Fit(question, small, many))
             return small;
         var fit = new List<int>();
         foreach (var row in small)

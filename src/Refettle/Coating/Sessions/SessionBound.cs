@@ -5,7 +5,7 @@ internal static class SessionBound
 {
     /// <summary>Coats of one product whose spans have no occasion in common need sessions of their own, and so do coats of one product in one
     /// row, and those that do not fit in at one time. The first is counted as the greatest number of spans that are apart from each other (earliest end first),
-    /// without the coats that a session made before can serve; the last as the room that is missing beside the sessions made before.</summary>
+    /// without the coats that a session made before can serve; the last as the room that is missing beside what goes on in the sessions made before; what only dries there is left out, since a part may be coated again where it dries.</summary>
     public static int Of(SessionQuestion question, int[][] products, SessionBranch branch) => Enumerable.Range(0, branch.Made.Length)
         .Sum(product => Math.Max(Crowded(question, products, product, branch), Math.Max(Apart(products, product, branch), InOneRow(products, product, branch.Made[product]))));
 
@@ -31,16 +31,16 @@ internal static class SessionBound
 
     private static int Crowded(SessionQuestion question, int[][] products, int product, SessionBranch branch)
     {
-        if (question.Room.IsEndless)
+        if (question.IsRoomy)
             return 0;
         var rest = default(SessionLoad);
         for (var row = 0; row < products.Length; row++)
         {
             for (var coat = 0; coat < products[row].Length; coat++)
-                rest += products[row][coat] == product && !branch.Chosen[row][coat] ? question.Rows[row].Load : default;
+                rest += products[row][coat] == product && !branch.Chosen[row][coat] && question.Rows[row].TakenUntil < 0 ? question.Rows[row].Load : default;
         }
 
-        return question.Room.Needed(rest, branch.Made[product].All().Aggregate(default(SessionLoad), (spare, one) => spare + question.Room.Beside(branch.Taken[one])));
+        return question.MostRoom.Needed(rest, branch.Made[product].All().Aggregate(default(SessionLoad), (spare, one) => spare + question.RoomAt(one).Beside(branch.Sprayed[one])));
     }
 
     private static int InOneRow(int[][] products, int product, OccasionSet made) =>

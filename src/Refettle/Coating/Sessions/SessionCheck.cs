@@ -27,11 +27,23 @@ public static class SessionCheck
             yield return $"{sessions} sessions, {answer.Sessions} said, {answer.AtLeast} at least";
     }
 
-    /// <summary>Whether everything fits in at every occasion.</summary>
+    /// <summary>Whether everything fits in at every occasion, until it is dry.</summary>
     /// <param name="plan">For each row the occasions of its coats.</param>
-    public static bool HaveRoom(SessionQuestion question, IReadOnlyList<int[]> plan) => question.Room.IsEndless
-        || question.Rows.SelectMany((row, i) => plan[i].Select(occasion => (occasion, row.Load))).GroupBy(one => one.occasion, one => one.Load)
-            .All(loads => question.Room.Holds(loads.Aggregate((one, other) => one + other)));
+    public static bool HaveRoom(SessionQuestion question, IReadOnlyList<int[]> plan) => question.IsRoomy
+        || Enumerable.Range(0, question.Occasions).All(occasion => HasRoom(question, plan, occasion));
+
+    private static bool HasRoom(SessionQuestion question, IReadOnlyList<int[]> plan, int occasion)
+    {
+        var load = default(SessionLoad);
+        for (var i = 0; i < question.Rows.Count; i++)
+        {
+            var row = question.Rows[i];
+            if (row.TakenUntil < occasion && plan[i].Where((at, coat) => row.Coats[coat].Taken(at).Contains(occasion)).Any())
+                load += row.Load;
+        }
+
+        return question.RoomAt(occasion).Holds(load);
+    }
 
     /// <summary>Whether every coat has an occasion that it may have and that may follow the one before.</summary>
     public static bool Keeps(CoatRow row, ReadOnlySpan<int> occasions)

@@ -15,7 +15,7 @@ public static class SessionPlanner
     /// and a choice costs more: then a tenth, and a fortieth for an earlier end and for one row more, so that a page is not kept waiting.</param>
     public static SessionAnswer Plan(SessionQuestion question, int most = 20_000)
     {
-        var (many, few) = question.Room.IsEndless ? (most, most) : (most / 10, most / 40);
+        var (many, few) = question.IsRoomy ? (most, most) : (most / 10, most / 40);
         var stuck = question.Rows.Select(row => Freedom.Stuck(row, question.Occasions)).ToList();
         var fit = Crowd.Fitting(question, [.. Enumerable.Range(0, stuck.Count).Where(i => stuck[i] is null)], many, few);
         var crowded = Enumerable.Range(0, stuck.Count).Where(i => stuck[i] is null && !fit.Contains(i)).ToValueList();

@@ -10,20 +10,42 @@ public sealed record SessionQuestion(int Occasions, ValueList<CoatRow> Rows)
 {
     /// <summary>What fits in at any one occasion, all products together: with a limit the question holds bin packing too.</summary>
     public SessionRoom Room { get; init; } = SessionRoom.Endless;
+
+    /// <summary>What fits in at each occasion, where that is not always the same; empty where it is.</summary>
+    public ValueList<SessionRoom> Rooms { get; init; } = [];
+
+    public SessionRoom RoomAt(int occasion) => Rooms.Count == 0 ? Room : Rooms[occasion];
+
+    public bool IsRoomy => Rooms.Count == 0 ? Room.IsEndless : Rooms.All(room => room.IsEndless);
+
+    /// <summary>No occasion has more room.</summary>
+    public SessionRoom MostRoom => Rooms.Count == 0 ? Room
+        : new(Rooms.Any(room => room.Pieces is null) ? null : Rooms.Max(room => room.Pieces), Rooms.Any(room => room.SquareMetres is null) ? null : Rooms.Max(room => room.SquareMetres));
 }
 
 /// <summary>Coats that go on the same things one after the other.</summary>
 /// <param name="Coats">One or more.</param>
 public sealed record CoatRow(ValueList<CoatToCome> Coats)
 {
-    /// <summary>What it takes of the room at each of its coats.</summary>
+    /// <summary>What it takes of the room at each of its coats, and until that is dry.</summary>
     public SessionLoad Load { get; init; }
+
+    /// <summary>The last occasion at which it still dries from what was put on before; −1 where at none. The rooms of the question are without what dries from before,
+    /// so until then it takes no more of them.</summary>
+    public int TakenUntil { get; init; } = -1;
 }
 
 /// <summary>A coat that is to be put on.</summary>
 /// <param name="May">The occasions that the coat may have, rising.</param>
 /// <param name="After">For each occasion of the coat before, those that may follow; empty for the first coat of a row.</param>
-public sealed record CoatToCome(string Product, ValueList<int> May, ValueList<ValueList<int>> After);
+public sealed record CoatToCome(string Product, ValueList<int> May, ValueList<ValueList<int>> After)
+{
+    /// <summary>For each occasion the last one at which it takes room when put on then; empty where that is its own.</summary>
+    public ValueList<int> TakesUntil { get; init; } = [];
+
+    /// <summary>All occasions at which it takes room when put on at one.</summary>
+    public IEnumerable<int> Taken(int occasion) => Enumerable.Range(occasion, (TakesUntil.Count == 0 ? occasion : TakesUntil[occasion]) - occasion + 1);
+}
 
 /// <summary>Occasions for all coats.</summary>
 /// <param name="Rows">For each row of the question the occasions of its coats; empty where the row cannot be kept.</param>

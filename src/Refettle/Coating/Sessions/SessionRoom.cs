@@ -26,5 +26,8 @@ public sealed record SessionRoom(int? Pieces, decimal? SquareMetres)
     /// <summary>What is left beside a load; 0 where there is no limit.</summary>
     public SessionLoad Beside(SessionLoad load) => new((Pieces ?? load.Pieces) - load.Pieces, (SquareMetres ?? load.SquareMetres) - load.SquareMetres);
 
-    private static int Needed(decimal rest, decimal? room) => room is { } each && rest > 0 ? (int)Math.Ceiling(rest / each) : 0;
+    /// <summary>What is left of it beside a load, never less than nothing.</summary>
+    public SessionRoom Without(SessionLoad load) => new(Pieces is { } pieces ? Math.Max(0, pieces - load.Pieces) : null, SquareMetres is { } area ? Math.Max(0, area - load.SquareMetres) : null);
+
+    private static int Needed(decimal rest, decimal? room) => room is { } each && rest > 0 && each > 0 ? (int)Math.Ceiling(rest / each) : 0;
 }

@@ -22,7 +22,8 @@ internal sealed class SessionSearch
         var until = OccasionSet.Of(Enumerable.Range(0, end + 1), question.Occasions);
         _begin = new(
             [.. question.Rows.Select(row => Freedom.Of(row, question.Occasions).Cut((_, set) => set.And(until), question.Occasions))],
-            [.. _products.Select(row => new bool[row.Length])], [.. names.Select(_ => OccasionSet.None(question.Occasions))], new SessionLoad[question.Occasions]);
+            [.. _products.Select(row => new bool[row.Length])], [.. names.Select(_ => OccasionSet.None(question.Occasions))], new SessionLoad[question.Occasions], new SessionLoad[question.Occasions],
+            [.. question.Rows.Select(row => OccasionSet.Of(Enumerable.Range(0, row.TakenUntil + 1), question.Occasions))]);
     }
 
     public int Bound => SessionBound.Of(_question, _products, _begin);
@@ -47,8 +48,8 @@ internal sealed class SessionSearch
             return null;
         if (branch.MostUrgent is not var (row, coat))
             return [.. branch.Rows.Select(one => Enumerable.Range(0, one.Count).Select(i => one[i].First).ToArray())];
-        var (made, load) = (branch.Made[_products[row][coat]], _question.Rows[row].Load);
-        foreach (var occasion in branch.Rows[row][coat].All().Where(one => _question.Room.Holds(branch.Taken[one] + load) && (coat > 0 || IsInTurn(branch, row, one))).OrderByDescending(made.Has).ThenByDescending(one => one))
+        var made = branch.Made[_products[row][coat]];
+        foreach (var occasion in branch.Rows[row][coat].All().Where(one => branch.Fits(_question, row, coat, one) && (coat > 0 || IsInTurn(branch, row, one))).OrderByDescending(made.Has).ThenByDescending(one => one))
         {
             if (Go(branch.With(_question, row, coat, _products[row][coat], occasion), sessions) is { } plan)
                 return plan;
