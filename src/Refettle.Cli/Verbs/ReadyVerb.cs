@@ -1,6 +1,8 @@
 using System.CommandLine;
+using Refettle.Cli.Verbs.Stock;
 using Refettle.Cli.Views;
 using Refettle.CloseUp;
+using Refettle.CloseUp.Refit;
 
 namespace Refettle.Cli.Verbs;
 
@@ -10,20 +12,29 @@ internal static class ReadyVerb
     {
         var leftOff = new Option<string[]>("--left-off") { Description = "A part, joint or state that stays so on purpose.", AllowMultipleArgumentsPerToken = true };
         return new Command("ready", "What still stands between the car and the road.") { leftOff }
-            .Answers(desk, parsed => desk.WithCar(parsed, open =>
+            .Answers(desk, parsed => OpenShelf.With(desk, parsed, shelf =>
             {
+                var open = shelf.Open;
+                var awaited = NotHere(shelf);
                 var record = ClosingRecord.Of(open.History);
                 var ledger = RideHeightLedger.Of(open.Car, record.Opened, record.Tightenings);
                 var undecided = TorqueConflicts.Of(open.History);
-                var blocks = RoadReadiness.Of(open.Car, ledger, parsed.GetValue(leftOff) ?? [], undecided);
+                var blocks = RoadReadiness.Of(open.Car, ledger, parsed.GetValue(leftOff) ?? [], undecided, awaited);
                 return new(ClosingView.Of(blocks), new
                 {
                     blocks,
+                    awaited,
                     undecided,
                     rideHeight = ledger.Select(line => new { joint = line.Joint.Id, standing = line.Standing }).ToValueList(),
                     heights = record.Heights.Select(height => new { corner = height.Corner, millimetres = height.Height }).ToValueList(),
                     newFasteners = NewFasteners.Of(open.Car, record.Opened).Select(one => new { joint = one.Joint.Id, thread = one.Joint.Thread, count = one.Count }).ToValueList(),
                 });
             }));
+    }
+
+    private static ValueList<Awaited> NotHere(OpenShelf shelf)
+    {
+        var (sheet, histories) = (RefitPlanner.Of(shelf.Open.History), shelf.Cars.Select(one => one.History).ToList());
+        return AwaitedParts.Of(shelf.Open.Car, sheet, RefitFasteners.Of(shelf.Open.Car, sheet, histories, shelf.Today), histories, shelf.Today);
     }
 }

@@ -17,8 +17,10 @@ internal static class RefitVerb
                 var sheet = RefitPlanner.Of(history);
                 if (RefitCheck.Of(car, sheet) is { Count: > 0 } faults)
                     return Reply.Bad(faults);
-                var fasteners = RefitFasteners.Of(car, sheet, shelf.Cars.Select(one => one.History).ToList(), shelf.Today);
-                return new(RefitView.Of(sheet, fasteners, parsed.GetValue(first)), new { sheet.Steps, sheet.Leftover, sheet.Bleeding, sheet.Checks, fasteners });
+                var histories = shelf.Cars.Select(one => one.History).ToList();
+                var fasteners = RefitFasteners.Of(car, sheet, histories, shelf.Today);
+                var awaited = AwaitedParts.Of(car, sheet, fasteners, histories, shelf.Today);
+                return new(RefitView.Of(sheet, fasteners, awaited, parsed.GetValue(first)), new { sheet.Steps, sheet.Leftover, sheet.Bleeding, sheet.Checks, fasteners, awaited });
             }));
     }
 }

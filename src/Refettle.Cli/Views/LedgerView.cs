@@ -13,6 +13,7 @@ internal static class LedgerView
         new Markup($"[bold]Spent {books.Spent:0.00} {books.Currency.Safe()} and {books.Worked}; owed {books.Owed:0.00}.[/]"),
         .. books.Unpriced.Any() ? [new Markup($"[yellow]Without a price, so not in the sums: {string.Join(", ", books.Unpriced.Select(line => line.Says)).Safe()}[/]")] : Array.Empty<IRenderable>(),
         Jobs(books),
+        .. books.NotChosen is { Length: > 0 } more ? [new Text(more)] : Array.Empty<IRenderable>(),
         .. ToCome(books, toCome),
         .. entries ? [Text.Empty, Money(books), Work(books)] : Array.Empty<IRenderable>(),
     ]);
@@ -20,9 +21,9 @@ internal static class LedgerView
     private static Table Jobs(Books books)
     {
         var table = Right(new Table { Border = TableBorder.None }.AddColumns("Job", "", "Planned", "Spent", "Owed", "Planned work", "Worked"), 2);
-        foreach (var job in books.Jobs)
+        foreach (var job in books.JobsThatCount)
         {
-            table.AddRow(new Text(job.Name), new Text(job.IsDone ? "done" : job.IsChosen && job.Job is not null ? "chosen" : ""), Amount(job.Job is null ? null : job.PlannedMoney), Amount(job.Spent), Amount(job.Owed),
+            table.AddRow(new Text(job.Name), new Text(job.IsDone ? "done" : job.Job is null ? "" : job.IsChosen ? "chosen" : "not chosen"), Amount(job.Job is null ? null : job.PlannedMoney), Amount(job.Spent), Amount(job.Owed),
                 new Text(job.Job is null ? "" : $"{job.PlannedWork}"), new Text($"{job.Worked}"));
         }
 

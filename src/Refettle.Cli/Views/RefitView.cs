@@ -7,21 +7,22 @@ namespace Refettle.Cli.Views;
 /// <summary>The sheet by which the car goes together: numbered steps, what belongs to each below it.</summary>
 internal static class RefitView
 {
-    public static IRenderable Of(RefitSheet sheet, ValueList<StepFasteners> fasteners, int most) => sheet.Steps.Count == 0 && sheet.Leftover.Count == 0
+    public static IRenderable Of(RefitSheet sheet, ValueList<StepFasteners> fasteners, ValueList<Awaited> awaited, int most) => sheet.Steps.Count == 0 && sheet.Leftover.Count == 0 && awaited.Count == 0
         ? new Text("By the log nothing is apart.")
         : new Rows([
-            .. sheet.Steps.Take(most).SelectMany((step, place) => Step(step, fasteners.FirstOrDefault(one => one.Step == place), place + 1)),
+            .. sheet.Steps.Take(most).SelectMany((step, place) => Step(step, fasteners.FirstOrDefault(one => one.Step == place), awaited.Where(one => one.Step == place), place + 1)),
             .. sheet.Steps.Count > most ? [new Text($"… {sheet.Steps.Count - most} more steps")] : Array.Empty<IRenderable>(),
+            .. Section("Not here yet:", awaited.Select(one => $"{(one.Step is { } step ? $"step {step + 1}: " : "")}{one.Says}")),
             .. Section("Left over, belonging to no step:", sheet.Leftover.Select(Bag)),
             .. Section("Bleed, in the maker's order: opened were", sheet.Bleeding.Select(joint => joint.Name ?? joint.Id)),
             .. Section("At the end:", sheet.Checks.SelectMany(check => check.Cautions.Select(caution => $"  ! {caution}").Concat(check.Waste.Select(one => $"  {one.Line()}")).Prepend(check.Says))),
             new Text("The vehicle maker's manual, local rules and licensed practice come first."),
         ]);
 
-    private static IEnumerable<IRenderable> Step(RefitStep step, StepFasteners? fasteners, int number)
+    private static IEnumerable<IRenderable> Step(RefitStep step, StepFasteners? fasteners, IEnumerable<Awaited> awaited, int number)
     {
         yield return new Markup($"[bold]{number,3}  {step.Says.Safe()}[/]{(step.Side == Side.None ? "" : $", {step.Side.ToString().ToLowerInvariant()}")}  ({step.Takes})");
-        foreach (var line in Below(step, fasteners))
+        foreach (var line in awaited.Where(one => one.Thing?.StartsWith("part ", StringComparison.Ordinal) == true).Select(one => $"Not here yet. {one.Says}").Concat(Below(step, fasteners)))
             yield return new Padder(new Text(line), new(5, 0, 0, 0));
     }
 

@@ -6,7 +6,7 @@ namespace Refettle.Web.CloseUp;
 
 /// <summary>All that the close-up page shows of a car: the sheet, and what stands before the road.</summary>
 /// <param name="Logs">The logs that it was worked out from, the car's own first.</param>
-public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, ValueList<Joint> ToTorque, ValueList<StepFasteners> Fasteners)
+public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, ValueList<Joint> ToTorque, ValueList<StepFasteners> Fasteners, ValueList<Awaited> Awaited)
 {
     /// <summary>Worked out anew only when the log has grown: a sheet of a car in pieces takes a while in a browser.</summary>
     /// <param name="logs">Of all cars, since they share the shelf; the car's own first.</param>
@@ -16,7 +16,8 @@ public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, V
             return known;
         var history = logs[0];
         var (sheet, toTorque) = known is not null && ReferenceEquals(known.Logs[0], history) ? (known.Sheet, known.ToTorque) : (RefitPlanner.Of(history), Settling(history));
-        return new(logs, sheet, toTorque, RefitFasteners.Of(history.Car, sheet, logs, today));
+        var fasteners = RefitFasteners.Of(history.Car, sheet, logs, today);
+        return new(logs, sheet, toTorque, fasteners, AwaitedParts.Of(history.Car, sheet, fasteners, logs, today));
     }
 
     private static ValueList<Joint> Settling(CarHistory history)

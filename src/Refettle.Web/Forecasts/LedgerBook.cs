@@ -15,6 +15,9 @@ namespace Refettle.Web.Forecasts;
 public sealed record LedgerBook(
     string Currency, string Sum, string Unpriced, string ToCome, string Learned, ValueList<(string Name, string Says)> Jobs, ValueList<(string Name, string Says)> Lines)
 {
+    /// <summary>How many jobs are left out; empty when none is.</summary>
+    public string NotChosen { get; private init; } = "";
+
     private const ulong Seed = 1;
 
     // A browser is slow at this, and the ledger wants a figure, not its third digit.
@@ -36,8 +39,9 @@ public sealed record LedgerBook(
             string.Join(", ", books.Unpriced.Select(line => line.Says)),
             $"By plan {toCome.PlannedWork} and {Money(toCome.PlannedMoney)}{(plan is null ? ", without opening and closing, as no plan is followed" : "")}. As likely as not up to {toCome.WorkHalf} and {Money(toCome.MoneyHalf)}; four times in five up to {toCome.WorkFourInFive} and {Money(toCome.MoneyFourInFive)}.",
             $"Your hours: {Taught(toCome.Pace, "timed task")} Your money: {Taught(toCome.Price, "finished job")}",
-            books.Jobs.Select(job => (job.Name, Says(job))).ToValueList(),
-            books.Money.Reverse().Select(line => ($"{line.On:yyyy-MM-dd}: {line.Says}", Says(line))).ToValueList());
+            books.JobsThatCount.Select(job => (job.Name, Says(job))).ToValueList(),
+            books.Money.Reverse().Select(line => ($"{line.On:yyyy-MM-dd}: {line.Says}", Says(line))).ToValueList())
+        { NotChosen = books.NotChosen };
     }
 
     /// <summary>A receipt from what was typed.</summary>

@@ -1,3 +1,6 @@
+using Refettle.CloseUp.Refit;
+using Refettle.Logbook;
+
 namespace Refettle.CloseUp;
 
 /// <summary>Something that stands between the car and the road.</summary>
@@ -10,10 +13,14 @@ public static class RoadReadiness
     /// <summary>Parts off, joints open, states not undone, joints not torqued at ride height, torques that contradict each other. Left out: what the owner leaves off on purpose.</summary>
     /// <param name="undecided">Torques that contradict each other.</param>
     /// <param name="leftOff">Parts and joints that stay off or open on purpose; they become disclosures.</param>
-    public static ValueList<RoadBlock> Of(Car car, ValueList<RideHeightLine> ledger, IEnumerable<string> leftOff, ValueList<TorqueConflict>? undecided = null)
+    /// <param name="awaited">What is not here to be fitted; it is said with what waits for it.</param>
+    public static ValueList<RoadBlock> Of(Car car, ValueList<RideHeightLine> ledger, IEnumerable<string> leftOff, ValueList<TorqueConflict>? undecided = null, ValueList<Awaited>? awaited = null)
     {
         var meant = leftOff.ToHashSet();
-        var undone = car.Done.Where(fact => !meant.Contains(fact.Subject)).Select(Block).OfType<RoadBlock>();
+        var found = car.Done.Where(fact => !meant.Contains(fact.Subject)).Select(Block).OfType<RoadBlock>().ToList();
+        var undone = found.Select(block => block with { Why = string.Join("; ", (awaited ?? []).Where(one => one.Thing == block.Thing).Select(one => one.Says).Prepend(block.Why)) })
+            .Concat((awaited ?? []).Where(one => found.TrueForAll(block => block.Thing != one.Thing) && !(Thing.TryParse(one.Thing, out var thing) && meant.Contains(thing.Id)))
+                .Select(one => new RoadBlock(one.Thing ?? one.Name, $"not here: {one.Says}")));
         var unsettled = ledger.Where(line => line.IsToSettle)
             .Select(line => new RoadBlock($"joint {line.Joint.Id}", Why(line.Standing)));
         var unsound = car.Unsound.Select(part => new RoadBlock($"part {part}", "found too weak to carry the car"));

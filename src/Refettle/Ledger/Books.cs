@@ -15,6 +15,17 @@ public sealed record Books(string Currency, ValueList<MoneyLine> Money, ValueLis
 
     public Minutes Worked => new(Work.Sum(work => work.Took.Value));
 
+    /// <summary>The jobs that are to be done, are done, or took something.</summary>
+    public IEnumerable<JobSum> JobsThatCount => Jobs.Where(job => job.Job is null || job.IsChosen || job.IsDone || job.Spent != 0 || job.Owed != 0 || job.Worked != Minutes.Zero);
+
+    /// <summary>How many jobs the others are, in a sentence; empty when there are none.</summary>
+    public string NotChosen => (Jobs.Count - JobsThatCount.Count()) switch
+    {
+        0 => "",
+        1 => "1 job that is not chosen is left out.",
+        var some => $"{some} jobs that are not chosen are left out.",
+    };
+
     /// <summary>What carries no price: the sums are too small by that.</summary>
     public IEnumerable<MoneyLine> Unpriced => Money.Where(line => !line.IsPriceKnown);
 }

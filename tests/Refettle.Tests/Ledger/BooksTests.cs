@@ -105,6 +105,18 @@ public sealed class BooksTests
         Assert.True(tank.IsDone);
     }
 
+    /// <summary>A job that nobody chose is left out and counted, unless something was spent on it.</summary>
+    [Fact]
+    public void Jobs_that_are_not_chosen_and_took_nothing_are_only_counted()
+    {
+        var (tank, floor) = (Jobs.Tank with { Wish = Wish.Maybe }, Jobs.Tank with { Id = "floor", Name = "Floor", Wish = Wish.Maybe });
+        var none = Of(SmallCar.After(new JobEntered(tank), new JobEntered(floor)));
+        Assert.Equal((1, "2 jobs that are not chosen are left out."), (none.JobsThatCount.Count(), none.NotChosen));
+        var some = Of(SmallCar.After(new JobEntered(tank), new JobEntered(floor), new ScopeChosen(["floor"]), new MoneySpent(new(new(20), "sealer", SpendKind.Consumables, "job tank", null, null, new(2026, 3, 1)))));
+        Assert.Equal(["floor", "tank", null], some.JobsThatCount.Select(job => job.Job).OrderBy(job => job ?? "~", StringComparer.Ordinal));
+        Assert.Equal("", some.NotChosen);
+    }
+
     /// <summary>Twice the plan again and again: the rest is then expected to take about twice its plan, and more surely so.</summary>
     [Fact]
     public void The_overrun_so_far_speaks_about_the_rest()

@@ -12,9 +12,13 @@ public static class ShelfParts
     {
         var lines = basket.Lines.Concat(basket.Unnumbered.Select(need => new Served(need, [], need.Count))).Where(line => line.Need.Car == car.Id);
         var places = lines.GroupBy(line => line.Need.Thing).Select(place => Place(shelf, basket, car, [.. place])).ToValueList();
-        return new(places, shelf.Outside.Where(work => work.Car == car.Id && work.IsAway).SelectMany(work => Away(shelf, work, car, today)).DistinctBy(away => away.Part).ToValueList(),
+        return new(places, Away(shelf, car, today),
             TrialFits.Of(shelf, cars, today).Where(fit => Taker(shelf, fit) == car.Id).Select(fit => Trial(fit, car)).ToValueList());
     }
+
+    /// <summary>Parts of the car that are at an outside shop, each once.</summary>
+    public static ValueList<AwayPart> Away(Shelf shelf, Car car, DateOnly today) =>
+        shelf.Outside.Where(work => work.Car == car.Id && work.IsAway).SelectMany(work => Away(shelf, work, car, today)).DistinctBy(away => away.Part).ToValueList();
 
     /// <summary>It is tried on one car: the first in whose place it may go, else the one it was ordered for.</summary>
     private static string Taker(Shelf shelf, TrialFit fit) => fit.Things.Count > 0 ? fit.Things[0].Split(' ')[0] : shelf.Orders.First(order => order.Id == fit.Order).Car;
