@@ -20,6 +20,10 @@ internal static class CalendarView
             Row(spell.Id, $"{(spell.Whose is null ? "" : $"{spell.Whose}: ")}{CalendarWords.Of(spell)}");
         foreach (var facility in calendar.Facilities)
             Row(facility.Id, CalendarWords.Of(facility));
+        foreach (var task in calendar.Tasks)
+            Row(task.Id, $"task: {TaskWords.Of(task, other => other)}");
+        foreach (var terms in calendar.Terms)
+            Row(terms.Task, $"set: {TaskWords.Of(terms)}");
         foreach (var month in calendar.Climate)
             Row($"month {month.Month}", $"{month.Celsius:0.#} °C, {month.HumidityPercent:0.#} %, {Wording.Of(month.Origin)}");
         foreach (var reading in calendar.Readings)

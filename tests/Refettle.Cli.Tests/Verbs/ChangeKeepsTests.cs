@@ -57,6 +57,8 @@ public sealed class ChangeKeepsTests
         Does(bench, "task", "add", "wash", "--uses", "--unbroken", "false");
         task = Assert.Single(Calendar(bench, "tasks"));
         Assert.Equal((false, 1, 0), (task.GetProperty("isUnbroken").GetBoolean(), task.GetProperty("after").GetArrayLength(), task.GetProperty("uses").GetArrayLength()));
+        Does(bench, "task", "uses", "job.floor", "yard");
+        Assert.Contains("wash task: Wash it, 45 min, after strip.axle job.floor set: also needs yard", Flat(bench.Out("spell", "list")), StringComparison.Ordinal);
         Refuses(bench, "nothing is known of polish yet", "task", "add", "polish");
     }
 

@@ -42,9 +42,9 @@ public sealed class AwaitedPartsTests
     [Fact]
     public void What_left_by_its_words_is_told_at_the_end()
     {
-        _garage.Write(Garage.Estate, new SentOut("Plater", "zinc", [new("bolts of the tank", 8, null, [])], Garage.Day(-3), null, null));
+        _garage.Write(Garage.Estate, new SentOut("Plater", "zinc", [new("bolts of the tank", 8, null, [])], Garage.Day(-3), Garage.Day(9), null));
         var told = Assert.Single(Told());
-        Assert.Equal((null, "At Plater: 8 × bolts of the tank, zinc; no day promised"), (told.Step, told.Says));
+        Assert.Equal((null, "At Plater: 8 × bolts of the tank, zinc; promised 10 Mar 2026"), (told.Step, told.Says));
         Assert.Equal($"not here: {told.Says}", Block("bolts of the tank").Why);
     }
 

@@ -14,7 +14,7 @@ internal static class SpellVerb
         List(desk), Add(desk), Remove(desk), Miss(desk), Zone(desk), SpellFiles.Import(desk), SpellFiles.Export(desk),
     };
 
-    private static Command List(Desk desk) => new Command("list", "All spells, the date to meet, and what is there when.")
+    private static Command List(Desk desk) => new Command("list", "All spells, the date to meet, what is there when, tasks of yours and what you set for others.")
         .Answers(desk, parsed => desk.WithCar(parsed, open => Shown(open.Car)));
 
     private static Command Add(Desk desk)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Refettle.Access;
 using Refettle.Logbook;
 using Refettle.Stock;
@@ -33,7 +34,7 @@ public static class AwaitedParts
         where work.Car == car.Id
         from line in work.Lines
         where line.Away > 0 && car.Structure.Parts.All(part => $"part {part.Id}" != line.Item.What)
-        select new Awaited(null, line.Item.What, null, $"At {work.To}: {line.Away} × {line.Item.What}, {work.Work}{(work.Promised is { } day ? $"; promised {day:yyyy-MM-dd}" : "; no day promised")}");
+        select new Awaited(null, line.Item.What, null, $"At {work.To}: {line.Away} × {line.Item.What}, {work.Work}{(work.Promised is { } day ? $"; promised {day.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}" : "; no day promised")}");
 
     /// <summary>New parts for places that a step fits again: what is not in hand of them.</summary>
     private static IEnumerable<Awaited> Bought(Car car, RefitSheet sheet, Shelf shelf, IReadOnlyCollection<CarHistory> histories, DateOnly today)
