@@ -47,6 +47,21 @@ public sealed class SessionPlannerTests
         Assert.Equal((16, 16, 0), (answer.Sessions, answer.AtLeast, answer.NoRoom.Count));
     }
 
+    /// <summary>Two pieces at a time, and what was put on stays for two evenings: nine rows of two coats, one after the other, find room in 60 evenings (9 rows in pairs, five pairs of about six evenings).</summary>
+    [Fact]
+    public void What_dries_for_long_finds_room_one_after_the_other()
+    {
+        ValueList<int> evenings = [.. Enumerable.Range(0, 60)];
+        ValueList<int> until = [.. evenings.Select(one => Math.Min(59, one + 2))];
+        ValueList<ValueList<int>> after = [.. evenings.Select(before => evenings.Where(one => one - before is >= 1 and <= 7).ToValueList())];
+        var row = new CoatRow([new CoatToCome("epoxy", evenings, []) { TakesUntil = until }, new CoatToCome("top", evenings, after) { TakesUntil = until }]) { Load = new(1, 0) };
+        var question = new SessionQuestion(60, [.. Enumerable.Range(0, 9).Select(i => row with { Load = new(1, i / 10m) })]) { Room = new(2, null) };
+        var answer = SessionPlanner.Plan(question);
+        Assert.Empty(SessionCheck.Of(question, answer));
+        Assert.Empty(answer.NoRoom);
+        Assert.Equal(10, answer.Sessions);
+    }
+
     /// <summary>One coat each and windows without gaps: the fewest points that stab all intervals are as many as there are intervals apart from
     /// each other (Gallai; A. Gyárfás and J. Lehel, Covering and coloring problems for relatives of intervals, 1985; greedy by earliest end; from memory).</summary>
     [Fact]

@@ -31,15 +31,44 @@ internal sealed class SessionSearch
     /// <summary>The last search ended before it had looked at everything.</summary>
     public bool WasCutOff => _left < 0;
 
-    /// <summary>With any number of sessions.</summary>
+    /// <summary>With any number of sessions. Where the search is cut off, one row is placed after the other.</summary>
     /// <inheritdoc cref="Find"/>
-    public int[][]? Any() => Find(int.MaxValue);
+    public int[][]? Any() => Find(int.MaxValue) ?? (WasCutOff ? InTurn() : null);
 
     /// <returns>For each row the occasions of its coats; null when there is none, or none was found before the search was cut off.</returns>
     public int[][]? Find(int sessions)
     {
         _left = _most;
         return Go(_begin, sessions);
+    }
+
+    /// <summary>Each row as a whole, in sessions that are made where it can join them, else as soon as can be: what dries is out of the way before the next.</summary>
+    private int[][]? InTurn()
+    {
+        var branch = _begin;
+        for (var row = 0; row < _products.Length; row++)
+        {
+            if (Placed(branch, row, 0) is not { } next)
+                return null;
+            branch = next;
+        }
+
+        return [.. branch.Rows.Select(one => Enumerable.Range(0, one.Count).Select(i => one[i].First).ToArray())];
+    }
+
+    private SessionBranch? Placed(SessionBranch branch, int row, int coat)
+    {
+        if (coat == _products[row].Length)
+            return branch;
+        var made = branch.Made[_products[row][coat]];
+        foreach (var occasion in branch.Rows[row][coat].All().Where(one => branch.Fits(_question, row, coat, one)).OrderByDescending(made.Has).ThenBy(one => one))
+        {
+            var next = branch.With(_question, row, coat, _products[row][coat], occasion);
+            if (!next.IsDead && Placed(next, row, coat + 1) is { } placed)
+                return placed;
+        }
+
+        return null;
     }
 
     private int[][]? Go(SessionBranch branch, int sessions)
