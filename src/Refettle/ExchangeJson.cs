@@ -78,12 +78,18 @@ public static class ExchangeJson
 
     private sealed class ListConverter<T> : JsonConverter<ValueList<T>>
     {
+        private JsonConverter<T>? _item;
+
+        /// <summary>Item by item: a serializer that is asked for the whole list looks through it first, and so through each list in it again.</summary>
         public override ValueList<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
         {
-            var items = JsonSerializer.Deserialize<T[]>(ref reader, options) ?? [];
-            return Array.TrueForAll(items, item => item is not null)
-                ? ValueList.Create<T>(items)
-                : throw new JsonException("A list holds null.");
+            if (reader.TokenType != JsonTokenType.StartArray)
+                throw new JsonException("A list is written in brackets.");
+            _item ??= (JsonConverter<T>)options.GetConverter(typeof(T));
+            var items = new List<T>();
+            while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
+                items.Add(reader.TokenType != JsonTokenType.Null && _item.Read(ref reader, typeof(T), options) is { } item ? item : throw new JsonException("A list holds null."));
+            return ValueList.Create<T>(items.ToArray());
         }
 
         public override void Write(Utf8JsonWriter writer, ValueList<T> value, JsonSerializerOptions options)
