@@ -1,10 +1,13 @@
 using System.CommandLine;
+using System.Globalization;
 using NodaTime;
 using Refettle.Access;
 using Refettle.Cli.Forms;
+using Refettle.Cli.Verbs.Timeline;
 using Refettle.Cli.Views;
 using Refettle.Logbook;
 using Refettle.Scope;
+using Refettle.Sheets.Edits;
 using Refettle.Timeline.Spells;
 
 namespace Refettle.Cli.Verbs;
@@ -12,8 +15,8 @@ namespace Refettle.Cli.Verbs;
 internal static class ScopeVerb
 {
     private static readonly Option<decimal?> _budget = new("--budget") { Description = "Money there is; by default that of refettle means." };
-    private static readonly Option<decimal?> _hours = new("--hours") { Description = "Hours of your own there are." };
-    private static readonly Option<string> _by = new("--by") { Description = "The day to meet, such as 2027-05-08; by default that of the means or the handover.", HelpName = "day" };
+    private static readonly Option<string> _hours = new("--hours") { Description = "Time of your own there is, such as 60h or 60, in hours.", HelpName = "time" };
+    private static readonly Option<string> _by = new("--by") { Description = "The day to meet, such as 2027-05-08 or sat+5w; by default that of the means or the handover.", HelpName = "day" };
     private static readonly Option<decimal?> _perHour = new("--per-hour") { Description = "Money that an hour is worth; by default that of refettle settings." };
     private static readonly Option<decimal?> _perPoint = new("--per-point") { Description = "Money that a point is worth." };
     private static readonly Option<string[]> _also = new("--also") { Description = "Jobs that are in, whatever they take.", HelpName = "job", AllowMultipleArgumentsPerToken = true };
@@ -34,19 +37,38 @@ internal static class ScopeVerb
 
     private static Result<ScopeQuestion> Question(Desk desk, ParseResult parsed, Car car)
     {
-        var by = parsed.GetValue(_by);
-        if (!DateOnly.TryParseExact(by ?? "2000-01-01", "yyyy-MM-dd", out var day))
-            return Result<ScopeQuestion>.Bad(new Fault("--by", $"\"{by}\" is not a day", "Write it like 2027-05-08."));
-        var own = ScopeDays.Question(car, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()), by is null ? null : LocalDate.FromDateOnly(day));
+        var (by, hours) = (By(desk, parsed, car), Hours(parsed));
+        if (!by.IsGood || !hours.IsGood)
+            return Result<ScopeQuestion>.Bad(by.Faults.Concat(hours.Faults));
+        var own = ScopeDays.Question(car, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()), by.Value);
         return Result<ScopeQuestion>.Good(own with
         {
             Budget = parsed.GetValue(_budget) is { } budget ? new Money(budget) : own.Budget,
-            Hours = parsed.GetValue(_hours) is { } hours ? new Minutes(hours * 60) : own.Hours,
+            Hours = hours.Value ?? own.Hours,
             PerHour = parsed.GetValue(_perHour) is { } rate ? new Money(rate) : own.PerHour,
             PerPoint = parsed.GetValue(_perPoint) is { } point ? new Money(point) : own.PerPoint,
             Also = (parsed.GetValue(_also) ?? []).ToValueList(),
             Leave = (parsed.GetValue(_leave) ?? []).ToValueList(),
         });
+    }
+
+    private static Result<LocalDate?> By(Desk desk, ParseResult parsed, Car car)
+    {
+        if (parsed.GetValue(_by) is not { } text)
+            return Result<LocalDate?>.Good(null);
+        var day = new Days(desk.Around, car).Day("--by", text);
+        return day.IsGood ? Result<LocalDate?>.Good(day.Value) : Result<LocalDate?>.Bad(day.Faults);
+    }
+
+    /// <summary>A bare number is hours, as the option's name says; with a unit it is read as the means are.</summary>
+    private static Result<Minutes?> Hours(ParseResult parsed)
+    {
+        if (parsed.GetValue(_hours) is not { } text)
+            return Result<Minutes?>.Good(null);
+        var time = decimal.TryParse(text, NumberStyles.Number, CultureInfo.InvariantCulture, out _) ? $"{text} h" : text;
+        var read = JobEdit.Of(new Means(null, null, null, null), [new KeyValue("hours", time, false)]);
+        return read is { IsGood: true, Value.Hours: { } hours } ? Result<Minutes?>.Good(hours)
+            : Result<Minutes?>.Bad(new Fault("--hours", $"\"{text}\" is no time", "Write it like 60h, or 60 for hours."));
     }
 
     private static Reply Chosen(Desk desk, OpenCar open, ScopeQuestion question, bool keep)

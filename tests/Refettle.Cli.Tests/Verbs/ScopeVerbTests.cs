@@ -15,6 +15,27 @@ public sealed class ScopeVerbTests
         return bench;
     }
 
+    [Theory]
+    [InlineData("60h")]
+    [InlineData("60 h")]
+    [InlineData("3600 min")]
+    public void Hours_are_taken_with_their_unit_too(string hours)
+    {
+        using var bench = WithJobs();
+        Assert.Equal(bench.Out("scope", "--hours", "60"), bench.Out("scope", "--hours", hours));
+        Assert.Equal(ExitCode.Good, bench.Run("scope", "--hours", hours, "--by", "sat+5w"));
+    }
+
+    [Theory]
+    [InlineData("--hours: \"60 kg\" is no time. Write it like 60h", "--hours", "60 kg")]
+    [InlineData("--by: \"2027-02-30\" is not a day. Write it as 2027-01-09, today", "--by", "2027-02-30")]
+    public void A_limit_that_cannot_be_read_is_told(string says, params string[] limit)
+    {
+        using var bench = WithJobs();
+        Assert.Equal(ExitCode.Faults, bench.Run(["scope", .. limit]));
+        Assert.Contains(says, bench.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_is_worth_it_is_in_and_the_rest_says_why_not()
     {
