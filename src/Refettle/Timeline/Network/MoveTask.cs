@@ -34,6 +34,9 @@ internal sealed class MoveTask(CarStanding then, string? at)
 
     private string Where => at is null ? "back to where it usually stands" : $"to {then.Car.Calendar.Facilities.First(one => one.Id == at).Name}";
 
+    /// <summary>The car gets in while the place is there.</summary>
+    private ValueList<string> There => at is null ? [] : [Needed.Facility(at)];
+
     private WorkTask Rolls(string id)
     {
         var (down, up) = (QuickestInto(Refettle.Car.OnWheels), QuickestInto(then.Car.Stance));
@@ -50,11 +53,11 @@ internal sealed class MoveTask(CarStanding then, string? at)
     {
         Says = $"Carry the car {Where}: it does not roll ({Few(against)})",
         Takes = new(Carried),
-        Uses = [Needed.Helper, Needed.Dollies],
+        Uses = [Needed.Helper, Needed.Dollies, .. There],
         Cautions = [.. _carried, UsualCautions.Lower, UsualCautions.Raise],
     };
 
-    private WorkTask Task(string id) => new() { Id = id, Kind = TaskKind.Move, Says = "", Takes = Minutes.Zero, Origin = Origin.CommonPractice, Pace = Pace.Unbroken, At = at };
+    private WorkTask Task(string id) => new() { Id = id, Kind = TaskKind.Move, Says = "", Takes = Minutes.Zero, Origin = Origin.CommonPractice, Pace = Pace.Unbroken, At = at, Uses = There };
 
     private Way? QuickestInto(string? stance) => stance is not null && then.States.TryGetValue(stance, out var state) ? state.Ways.MinBy(way => way.Open.Value) : null;
 

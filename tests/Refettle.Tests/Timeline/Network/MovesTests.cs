@@ -63,7 +63,7 @@ public sealed class MovesTests
         foreach (var move in new[] { Task(network, "move.spray"), Task(network, "move-back.spray") })
         {
             Assert.Contains("does not roll (Axle off", move.Says, StringComparison.Ordinal);
-            Assert.Equal([Needed.Helper, Needed.Dollies], move.Uses);
+            Assert.Equal(move.At is null ? [Needed.Helper, Needed.Dollies] : [Needed.Helper, Needed.Dollies, Needed.Facility("yard")], move.Uses);
             Assert.Equal(Origin.CommonPractice, move.Origin);
             Assert.Contains(move.Cautions, caution => caution.StartsWith("Nobody under the car", StringComparison.Ordinal));
             Assert.Contains(move.Cautions, caution => caution.Contains("A jack lifts, it carries no car", StringComparison.Ordinal));
@@ -91,7 +91,7 @@ public sealed class MovesTests
     {
         var move = Task(Sprayed(after: null, before: "strip.axle", Yard), "move.spray");
         Assert.Contains("roll", move.Says, StringComparison.Ordinal);
-        Assert.Empty(move.Uses);
+        Assert.Equal([Needed.Facility("yard")], move.Uses);
         Assert.True(move.Takes < new Minutes(60));
     }
 
