@@ -27,7 +27,8 @@ public sealed class FacilityDraft(Facility facility)
     /// <summary>The facility as typed, under an identifier; checked like one that is typed at a prompt.</summary>
     public Result<FacilityAdded> ToHappening(CarHistory history, string id)
     {
-        var figures = new Figures(Name.Trim() is { Length: > 0 } name ? name : "facility");
+        var place = Name.Trim() is { Length: > 0 } name ? name : "facility";
+        var figures = new Figures(place);
         var isCorner = Kind == FacilityKind.SprayCorner;
         var typed = facility with
         {
@@ -40,7 +41,7 @@ public sealed class FacilityDraft(Facility facility)
             From = First is { } first ? LocalDate.FromDateOnly(first) : null,
             Until = Last is { } last ? LocalDate.FromDateOnly(last) : null,
         };
-        var faults = figures.Faults.Count > 0 ? figures.Faults : HappeningCheck.Of(history, new FacilityAdded(typed));
+        var faults = figures.Faults.Count > 0 ? figures.Faults : HappeningCheck.Of(history, new FacilityAdded(typed)).Select(fault => fault.Place == $"facility {id}" ? fault with { Place = place } : fault).ToValueList();
         return faults.Count > 0 ? Result<FacilityAdded>.Bad(faults) : Result<FacilityAdded>.Good(new(typed));
     }
 }

@@ -32,7 +32,8 @@ public sealed class OwnTaskDraft(OwnTask task)
     /// <summary>The task as typed, under an identifier; checked like one that is typed at a prompt.</summary>
     public Result<TaskAdded> ToHappening(CarHistory history, string id)
     {
-        var figures = new Figures(Name.Trim() is { Length: > 0 } name ? name : "task");
+        var place = Name.Trim() is { Length: > 0 } name ? name : "task";
+        var figures = new Figures(place);
         var typed = task with
         {
             Id = id,
@@ -44,7 +45,7 @@ public sealed class OwnTaskDraft(OwnTask task)
             Before = Before,
             Uses = Uses.Order(StringComparer.Ordinal).ToValueList(),
         };
-        var faults = figures.Faults.Count > 0 ? figures.Faults : HappeningCheck.Of(history, new TaskAdded(typed));
+        var faults = figures.Faults.Count > 0 ? figures.Faults : HappeningCheck.Of(history, new TaskAdded(typed)).Select(fault => fault.Place == $"task {id}" ? fault with { Place = place } : fault).ToValueList();
         return faults.Count > 0 ? Result<TaskAdded>.Bad(faults) : Result<TaskAdded>.Good(new(typed));
     }
 

@@ -33,17 +33,19 @@ public sealed class MeansDraftTests
     }
 
     [Fact]
-    public async Task Faults_are_those_of_the_prompt()
+    public async Task Faults_are_those_of_the_prompt_and_call_the_thing_by_its_name()
     {
         var history = await HistoryAsync(new FacilityAdded(Yard), new FacilityAdded(Yard with { Id = "bay", Name = "Bay" }));
         var wrong = new FacilityAdded(Corner with { Count = 0, Until = new(2027, 2, 1) });
-        Assert.Equal(HappeningCheck.Of(history, wrong), new FacilityDraft(Corner) { Count = "0", Last = new(2027, 2, 1) }.ToHappening(history, "corner").Faults);
+        Assert.Equal(Named(HappeningCheck.Of(history, wrong), "Corner"), new FacilityDraft(Corner) { Count = "0", Last = new(2027, 2, 1) }.ToHappening(history, "corner").Faults);
         var both = Polish with { Uses = ["bay", "yard"] };
-        Assert.Equal(HappeningCheck.Of(history, new TaskAdded(both)), new OwnTaskDraft(both).ToHappening(history, "polish").Faults);
+        Assert.Equal(Named(HappeningCheck.Of(history, new TaskAdded(both)), "Polish"), new OwnTaskDraft(both).ToHappening(history, "polish").Faults);
         Assert.Equal(HappeningCheck.Of(history, new TaskSplit("polish", [new(30)])), new TermsDraft(TaskTerms.None("polish")) { Parts = "30" }.ToHappenings(history).Faults);
         Assert.Contains("Write a number.", Assert.Single(new OwnTaskDraft(Polish) { Minutes = "long" }.ToHappening(history, "polish").Faults).Mend, StringComparison.Ordinal);
         Assert.Contains("Write a whole number.", Assert.Single(new FacilityDraft(Corner) { Pieces = "2.5" }.ToHappening(history, "corner").Faults).Mend, StringComparison.Ordinal);
     }
+
+    private static IEnumerable<Fault> Named(IEnumerable<Fault> faults, string name) => faults.Select(fault => fault with { Place = name });
 
     [Fact]
     public async Task Each_thing_that_is_set_for_a_task_is_an_entry_of_its_own()
@@ -56,6 +58,10 @@ public sealed class MeansDraftTests
         var back = new TermsDraft(TaskTerms.None("job.floor") with { Takes = new(90), Parts = [new(30), new(60)] }) { Minutes = " ", Parts = "" };
         Assert.Equal([new TaskTimed("job.floor", null), new TaskSplit("job.floor", [])], back.ToHappenings(await HistoryAsync()).Value);
     }
+
+    [Fact]
+    public void A_facility_is_told_by_its_name_where_that_is_known() =>
+        Assert.EndsWith("uses The yard", TaskWords.Of(Polish, other => other, _ => "The yard"), StringComparison.Ordinal);
 
     [Fact]
     public void It_is_told_as_one_would_say_it()
