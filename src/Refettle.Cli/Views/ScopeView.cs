@@ -94,7 +94,7 @@ internal static class ScopeView
     }
 
     private static Rows First(Car car, ScopeReasons reasons) => new([Text.Empty, .. reasons.First.Select(first => new Text(
-        $"Short of {(first.Short == ScopeLimit.Time ? "time" : "money")}, {string.Join(", ", first.Gone)} goes first{(first.Instead.Count == 0 ? "" : $", and {string.Join(", ", first.Instead)} comes in")}: the gain falls by {first.Loses:0} {car.Currency}, "
+        $"Short of {(first.Short == ScopeLimit.Time ? "time" : "money")}, {string.Join(", ", first.Gone)} {(first.Gone.Count == 1 ? "goes" : "go")} first{(first.Instead.Count == 0 ? "" : $", and {string.Join(", ", first.Instead)} {(first.Instead.Count == 1 ? "comes" : "come")} in")}: the gain falls by {first.Loses:0} {car.Currency}, "
         + $"leaving {first.Sum.Time.Value / 60:0.0} h and {first.Sum.Money.Amount:0} {car.Currency} spent."))]);
 
     private static string Why(WhyLeft why) => why switch

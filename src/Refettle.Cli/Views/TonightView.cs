@@ -10,7 +10,7 @@ internal static class TonightView
 {
     private const int Shown = 5;
 
-    public static IRenderable Of(TonightAnswer answer, Minutes minutes)
+    public static IRenderable Of(TonightAnswer answer, Minutes minutes, IEnumerable<WorkTask> tasks)
     {
         var lines = new List<IRenderable>();
         if (answer.Offers.Count == 0)
@@ -18,7 +18,7 @@ internal static class TonightView
         foreach (var (offer, i) in answer.Offers.Take(Shown).Select((offer, i) => (offer, i)))
             lines.AddRange(Offered(offer, i + 1));
         if (answer.Evening.Count > 1)
-            lines.Add(new Text($"One after the other: {string.Join(", ", answer.Evening)}"));
+            lines.Add(new Text($"One after the other: {string.Join(", then ", answer.Evening.Select(id => tasks.FirstOrDefault(task => task.Id == id)?.Says ?? id))}"));
         if (answer.NotNow.Count > 0)
             lines.Add(new Text("Not tonight:"));
         lines.AddRange(answer.NotNow.Take(Shown).Select(one => new Padder(new Markup($"[dim]{one.Task.Says.Safe()}: {one.Why.Safe()}[/]"), new Padding(2, 0, 0, 0))));

@@ -35,7 +35,7 @@ public sealed record ScopeBoard(Car Car, ScopeQuestion Question, ScopeAnswer? An
     public IEnumerable<JobLine> Out => Answer is null ? [] : Answer.Left.Select(left => Line(left.Job, left.Why));
 
     public IEnumerable<string> First => (Reasons?.First ?? []).Select(first =>
-        $"Short of {(first.Short == ScopeLimit.Time ? "time" : "money")}: {Names(first.Gone)} goes first{(first.Instead.Count == 0 ? "" : $", {Names(first.Instead)} comes in")}. The gain falls by {first.Loses:0} {Car.Currency}.");
+        $"Short of {(first.Short == ScopeLimit.Time ? "time" : "money")}: {Names(first.Gone)} {(first.Gone.Count == 1 ? "goes" : "go")} first{(first.Instead.Count == 0 ? "" : $", {Names(first.Instead)} {(first.Instead.Count == 1 ? "comes" : "come")} in")}. The gain falls by {first.Loses:0} {Car.Currency}.");
 
     /// <summary>With a sign, as what is added.</summary>
     public string Takes(ScopeSum takes) => $"{Signed(takes.Time.Value / 60, "0.0")} h, {Signed(takes.Money.Amount, "0")} {Car.Currency}";
