@@ -11,9 +11,13 @@ internal static class UsageFaults
         var command = parsed.CommandResult.Command;
         if (command is RootCommand && parsed.UnmatchedTokens.FirstOrDefault(word => !word.StartsWith('-')) is { } word)
             return Reply.Bad([Unknown(word)], ExitCode.Usage);
-        var help = command is RootCommand ? "refettle --help" : $"refettle {command.Name} --help";
+        var help = command is RootCommand ? "refettle --help" : $"refettle {Path(command)} --help";
         return Reply.Bad(parsed.Errors.Select(error => new Fault("command line", Found(error.Message), Mend(error.Message, command, help))), ExitCode.Usage);
     }
+
+    /// <summary>A word below a verb with the verb before it: <c>task add</c>.</summary>
+    private static string Path(Command command) =>
+        command.Parents.OfType<Command>().FirstOrDefault() is { } verb and not RootCommand ? $"{Path(verb)} {command.Name}" : command.Name;
 
     private static Fault Unknown(string word) =>
         new("command line", $"there is no verb {word}", NearNames.Ask(word, VerbList.Makers.Keys, "refettle --help lists them all."));

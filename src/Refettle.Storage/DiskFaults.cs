@@ -17,6 +17,7 @@ internal static class DiskFaults
         SqliteException { SqliteErrorCode: 5 or 6 } => new(path, "another program holds the logbook locked", "Close the other program or wait until it is done; nothing was written."),
         SqliteException { SqliteErrorCode: 8 or 3 or 23 } => new(path, "the logbook may be read but not written", "Make the file and its folder writable, or copy it to a disk that is; nothing was written."),
         SqliteException { SqliteErrorCode: 13 } => new(path, "the disk is full", "Free some space and do it again; what was written before is safe."),
+        SqliteException { SqliteErrorCode: 14 } when Directory.Exists(path) => new(path, "this is a folder, not a file", "Give the file that keeps the logbooks, or a new name in that folder."),
         SqliteException { SqliteErrorCode: 14 } => new(path, "the file cannot be opened", "Check that the folder exists and that you may write there."),
         SqliteException { SqliteErrorCode: 26 } => new(path, "this is not a logbook, or its beginning was overwritten", "Check the path; leave the file as it is and restore a backup if it was a logbook."),
         SqliteException { SqliteErrorCode: 11 } or FormatException => new(path, "the file is damaged", "Copy it away as it is, then restore a backup; other devices still have what they sent."),

@@ -34,6 +34,7 @@ public sealed class ExitCodeTests
     [InlineData("--minutes is x, which is not a number", "done", "off(axle)", "--minutes", "x")]
     [InlineData("refettle why --help", "why", "off(axle)")]
     [InlineData("refettle reach --help", "reach")]
+    [InlineData("refettle task add --help", "task", "add")]
     public void A_command_line_that_lacks_something_says_what(string says, params string[] words)
     {
         using var bench = new Bench();
@@ -74,6 +75,34 @@ public sealed class ExitCodeTests
         Assert.Equal(ExitCode.Store, bench.Run("cars", "--store", bench.File("text.db", "This is not a database, but it is longer than a header would be.")));
         Assert.Contains("text.db", bench.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", bench.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_folder_for_a_store_is_called_one()
+    {
+        using var bench = new Bench();
+        Assert.Equal(ExitCode.Store, bench.Run("cars", "--store", AppContext.BaseDirectory));
+        Assert.Contains("this is a folder, not a file", bench.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("verify")]
+    [InlineData("script")]
+    [InlineData("import-log")]
+    [InlineData("spell", "import")]
+    public void A_file_that_is_something_else_is_named(params string[] verb)
+    {
+        using var bench = new Bench().WithCar();
+        Assert.Equal(ExitCode.Faults, bench.Run([.. verb, bench.File("other.txt", "BEGIN:VCALENDAR\nsay \"unclosed\n")]));
+        Assert.Contains("other.txt", bench.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Less_than_one_step_is_refused()
+    {
+        using var bench = new Bench().WithCar();
+        Assert.Equal(ExitCode.Faults, bench.Run("refit", "--first", "-2"));
+        Assert.Contains("Give 1 or more.", bench.Error, StringComparison.Ordinal);
     }
 
     [Fact]

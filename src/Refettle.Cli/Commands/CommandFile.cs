@@ -8,7 +8,7 @@ internal static class CommandFile
     public static Reply Run(Desk desk, string file, ValueList<string> passed)
     {
         var path = desk.PathOf(file);
-        return Reply.To(TextFile.Lines(path), lines => Reply.To(CommandLines.Read(lines), commands =>
+        return Reply.To(TextFile.Lines(path), lines => Reply.To(TextFile.From(path, CommandLines.Read(lines)), commands =>
         {
             using var beside = desk.Beside(path);
             foreach (var (command, done) in commands.Select((command, index) => (command, index)))

@@ -59,6 +59,10 @@ internal static class TextFile
         }
     }
 
+    /// <summary>What was read from a file, its faults with the file's name.</summary>
+    public static Result<T> From<T>(string path, Result<T> read) => read.IsGood ? read
+        : Result<T>.Bad(read.Faults.Select(fault => fault.File.Length > 0 ? fault : fault with { File = path }));
+
     private static string Found(string path, Exception trouble) => trouble switch
     {
         FileNotFoundException or DirectoryNotFoundException => Directory.Exists(path) ? "this is a folder, not a file" : "there is no such file",

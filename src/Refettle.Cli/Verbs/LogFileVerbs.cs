@@ -29,7 +29,7 @@ internal static class LogFileVerbs
         var file = new Argument<string>("file") { Description = "What export-log wrote, here or on another machine." };
         return new Command("import-log", "Takes in a log; entries that are here already are passed over.") { file }
             .Answers(desk, parsed => desk.WithLogbook(parsed, logbook => Reply.To(TextFile.Bytes(desk.PathOf(parsed.GetRequiredValue(file))), bytes =>
-                Reply.To(LogLines.Read(new StringReader(Encoding.UTF8.GetString(bytes))), entries => TakeIn(logbook, entries, PhotoStore.Beside(desk.PathOf(parsed.GetRequiredValue(file))))))));
+                Reply.To(TextFile.From(desk.PathOf(parsed.GetRequiredValue(file)), LogLines.Read(new StringReader(Encoding.UTF8.GetString(bytes)))), entries => TakeIn(logbook, entries, PhotoStore.Beside(desk.PathOf(parsed.GetRequiredValue(file))))))));
     }
 
     private static Reply TakeIn(IGarageStore store, ValueList<Entry> entries, PhotoStore beside)

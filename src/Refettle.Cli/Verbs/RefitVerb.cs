@@ -11,7 +11,7 @@ internal static class RefitVerb
     {
         var first = new Option<int>("--first") { Description = "Only so many steps.", DefaultValueFactory = _ => int.MaxValue };
         return new Command("refit", "How the car goes back together from where it stands: the order, each step with what the strip remembers, how tight, which bag.") { first }
-            .Answers(desk, parsed => OpenShelf.With(desk, parsed, shelf =>
+            .Answers(desk, parsed => parsed.GetValue(first) < 1 ? Reply.Bad([new("--first", $"{parsed.GetValue(first)} steps", "Give 1 or more.")]) : OpenShelf.With(desk, parsed, shelf =>
             {
                 var (history, car) = (shelf.Open.History, shelf.Open.Car);
                 var sheet = RefitPlanner.Of(history);

@@ -18,5 +18,5 @@ internal static class Unknown
 
     public static Fault? Of(string kind, string id, IEnumerable<string> known) => known.Contains(id)
         ? null
-        : new($"{kind} {id}", $"there is no {kind} {id} on this car", NearNames.Ask(id, known, $"refettle show lists every {kind}."));
+        : new($"{kind} {id}", $"there is no {kind} {id} on this car", NearNames.Ask(id, known, $"refettle show {kind}s lists them all."));
 }

@@ -15,9 +15,11 @@ internal static class VerifyVerb
     {
         var file = new Argument<string>("file") { Description = "A sale file: page, PDF or record." };
         return new Command("verify", "Tells whether a sale file is as it was made, and if not, which entries were changed, removed or added.") { file }
-            .Answers(desk, parsed => Reply.To(TextFile.Bytes(desk.PathOf(parsed.GetRequiredValue(file)), Largest), bytes =>
-                Reply.To(Verifier.Of(bytes, new EcdsaSeal()), Answer)));
+            .Answers(desk, parsed => Of(desk.PathOf(parsed.GetRequiredValue(file))));
     }
+
+    private static Reply Of(string path) => Reply.To(TextFile.Bytes(path, Largest), bytes =>
+        Reply.To(TextFile.From(path, Verifier.Of(bytes, new EcdsaSeal())), Answer));
 
     private static Reply Answer(Verification found) => new(VerificationView.Of(found), new
     {

@@ -55,15 +55,17 @@ public readonly partial record struct Measure(double Value, Unit Unit)
 
     private static string WrongUnit(string text, string word) => word.Length == 0
         ? $"'{text}' has no unit"
-        : Units.Find(word) is { } other ? $"'{text}' is a {Word(other.Dimension)}" : $"'{text}': the unit '{word}' is not known";
+        : Units.Find(word) is { } other ? $"'{text}' is {Article(other.Dimension)} {Word(other.Dimension)}" : $"'{text}': the unit '{word}' is not known";
 
     private static Result<Measure> Bad(string place, string found, Dimension? dimension, string mend = "") =>
         Result<Measure>.Bad(new Fault(place, found, mend + (dimension switch
         {
             null => "Write a number with its unit, such as 48 N·m",
             Dimension.Number => "Write a bare number, such as 0.20",
-            { } wanted => $"Write a {Word(wanted)} in one of: {Units.Of(wanted)}",
+            { } wanted => $"Write {Article(wanted)} {Word(wanted)} in one of: {Units.Of(wanted)}",
         })));
+
+    private static string Article(Dimension dimension) => "aeiou".Contains(Word(dimension)[0], StringComparison.Ordinal) ? "an" : "a";
 
     private static string Word(Dimension dimension) => dimension switch
     {

@@ -13,7 +13,7 @@ internal static class SpellFiles
         var file = new Argument<string>("file") { Description = "An iCalendar file (.ics)." };
         return new Command("import", "Takes spells from a calendar file: single, daily and weekly events.") { file }
             .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(TextFile.Text(desk.PathOf(parsed.GetRequiredValue(file))), text =>
-                Reply.To(SpellsReader.Read(text, open.Car.Calendar.TimeZone), read => desk.Record(open, Happenings(open.Car, read), now =>
+                Reply.To(TextFile.From(desk.PathOf(parsed.GetRequiredValue(file)), SpellsReader.Read(text, open.Car.Calendar.TimeZone)), read => desk.Record(open, Happenings(open.Car, read), now =>
                     SpellVerb.Said(now, $"{Views.Wording.Count(read.Spells.Count, "spell")} taken in."))))));
     }
 
