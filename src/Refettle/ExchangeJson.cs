@@ -85,10 +85,13 @@ public static class ExchangeJson
         {
             if (reader.TokenType != JsonTokenType.StartArray)
                 throw new JsonException("A list is written in brackets.");
+            if (!reader.Read() || reader.TokenType == JsonTokenType.EndArray)
+                return ValueList<T>.Empty;
             _item ??= (JsonConverter<T>)options.GetConverter(typeof(T));
             var items = new List<T>();
-            while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
+            do
                 items.Add(reader.TokenType != JsonTokenType.Null && _item.Read(ref reader, typeof(T), options) is { } item ? item : throw new JsonException("A list holds null."));
+            while (reader.Read() && reader.TokenType != JsonTokenType.EndArray);
             return ValueList.Create<T>(items.ToArray());
         }
 

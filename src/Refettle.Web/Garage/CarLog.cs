@@ -39,7 +39,7 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
     /// to the next one: it may name more than it has to, never less.</summary>
     public async Task LoadAsync()
     {
-        foreach (var kept in (await keeper.EntriesAsync(car)).OrderBy(kept => kept.Device != device))
+        foreach (var kept in (await keeper.EntriesAsync(car)).OrderBy(kept => kept.Entry.Device != device))
             Take(kept.Entry, kept.Sent);
     }
 

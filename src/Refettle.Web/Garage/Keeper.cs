@@ -1,25 +1,25 @@
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using Microsoft.JSInterop;
 
 namespace Refettle.Web.Garage;
 
-/// <summary>An entry as this browser keeps it.</summary>
+/// <summary>An entry as it is handed to this browser to keep.</summary>
 /// <param name="Sent">The server has it.</param>
 /// <param name="Text">The entry as JSON.</param>
 public sealed record BrowserEntry(string Car, string Device, long Sequence, bool Sent, string Text)
 {
     public static BrowserEntry Of(Entry entry, bool sent) =>
         new(entry.Car, entry.Device, entry.Sequence, sent, JsonSerializer.Serialize(entry, ExchangeJson.Options));
-
-    [JsonIgnore]
-    public Entry Entry => JsonSerializer.Deserialize<Entry>(Text, ExchangeJson.Options)!;
 }
+
+/// <summary>An entry that this browser kept.</summary>
+/// <param name="Sent">The server has it.</param>
+public readonly record struct KeptEntry(Entry Entry, bool Sent);
 
 /// <summary>What this browser keeps over a reload.</summary>
 public interface IKeeper
 {
-    Task<IReadOnlyList<BrowserEntry>> EntriesAsync(string car);
+    Task<IReadOnlyList<KeptEntry>> EntriesAsync(string car);
 
     /// <summary>Keeps an entry of this browser's own chain; false when another tab has taken its place in the chain.</summary>
     Task<bool> AddAsync(BrowserEntry entry);
@@ -42,8 +42,8 @@ public sealed class BrowserKeeper(IJSRuntime browser) : IKeeper
 
     private Func<Task>? _back;
 
-    public async Task<IReadOnlyList<BrowserEntry>> EntriesAsync(string car) =>
-        await (await _module.Value).InvokeAsync<BrowserEntry[]>("entries", car);
+    public async Task<IReadOnlyList<KeptEntry>> EntriesAsync(string car) =>
+        EntryBytes.Read(await (await _module.Value).InvokeAsync<byte[]>("entryBytes", car));
 
     public async Task<bool> AddAsync(BrowserEntry entry) => await (await _module.Value).InvokeAsync<bool>("add", entry);
 

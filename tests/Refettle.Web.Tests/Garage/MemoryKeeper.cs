@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Refettle.Web.Garage;
 
 namespace Refettle.Web.Tests.Garage;
@@ -8,8 +9,9 @@ internal sealed class MemoryKeeper : IKeeper
     private readonly Dictionary<(string, string, long), BrowserEntry> _entries = [];
     private readonly Dictionary<string, object?> _kept = [];
 
-    public Task<IReadOnlyList<BrowserEntry>> EntriesAsync(string car) =>
-        Task.FromResult<IReadOnlyList<BrowserEntry>>([.. _entries.Values.Where(entry => entry.Car == car).OrderBy(entry => entry.Device, StringComparer.Ordinal).ThenBy(entry => entry.Sequence)]);
+    public Task<IReadOnlyList<KeptEntry>> EntriesAsync(string car) =>
+        Task.FromResult<IReadOnlyList<KeptEntry>>([.. _entries.Values.Where(entry => entry.Car == car).OrderBy(entry => entry.Device, StringComparer.Ordinal).ThenBy(entry => entry.Sequence)
+            .Select(entry => new KeptEntry(JsonSerializer.Deserialize<Entry>(entry.Text, ExchangeJson.Options)!, entry.Sent))]);
 
     public Task<bool> AddAsync(BrowserEntry entry) => Task.FromResult(_entries.TryAdd((entry.Car, entry.Device, entry.Sequence), entry));
 

@@ -26,7 +26,14 @@ export const put = (key, value) => within("kept", "readwrite", store => store.pu
 
 const ofCar = car => IDBKeyRange.bound([car], [car, []]);
 
-export const entries = car => within("entries", "readonly", store => store.getAll(ofCar(car)));
+// As Garage/EntryBytes.cs reads them.
+export async function entryBytes(car) {
+  const rows = await within("entries", "readonly", store => store.getAll(ofCar(car)));
+  const entries = rows.map(row => JSON.parse(row.text));
+  const payloads = entries.map(entry => new TextEncoder().encode(entry.payload));
+  const heads = entries.map((entry, i) => ({ entry: { ...entry, payload: "" }, sent: rows[i].sent, bytes: payloads[i].length }));
+  return new Uint8Array(await new Blob([JSON.stringify(heads), "\0", ...payloads]).arrayBuffer());
+}
 
 export const keep = rows => within("entries", "readwrite", store => {
   for (const row of rows) store.put(row);
