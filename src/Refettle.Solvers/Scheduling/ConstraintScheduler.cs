@@ -48,13 +48,16 @@ internal sealed class Effort(ScheduleLimits limits, TimeProvider clock, Cancella
     public double SecondsLeft => Math.Max(0, limits.Time.TotalSeconds - SecondsPassed);
 
     /// <summary>A token that is also cancelled when so many seconds have passed since the beginning.</summary>
-    public CancellationTokenSource Until(double seconds)
+    public CancellationTokenSource Until(double seconds) => Until(() => SecondsPassed >= seconds);
+
+    /// <summary>A token that is also cancelled when something is so; it is asked again and again.</summary>
+    public CancellationTokenSource Until(Func<bool> isSo)
     {
         var source = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         Timer? timer = null;
         timer = new Timer(_ =>
         {
-            if (SecondsPassed < seconds)
+            if (!isSo())
                 return;
             End(source);
             timer?.Dispose();

@@ -1,0 +1,44 @@
+using Refettle.Timeline;
+using Refettle.Timeline.Scheduling;
+
+namespace Refettle.Solvers.Scheduling;
+
+/// <summary>The earliest finish found so far and the bound proven, shared by all who look at the same time.</summary>
+/// <param name="better">Told of every better schedule, one at a time.</param>
+internal sealed class BestFinish(Network network, int bound, Action better)
+{
+    private readonly Lock _lock = new();
+
+    /// <summary>Null until there is one.</summary>
+    public int[]? Starts { get; private set; }
+
+    /// <summary><see cref="WorkTime.Never"/> until there is a schedule.</summary>
+    public int Makespan { get; private set; } = WorkTime.Never;
+
+    /// <summary>No schedule finishes before.</summary>
+    public int Bound { get; private set; } = bound;
+
+    /// <summary>No schedule finishes earlier than the best.</summary>
+    public bool IsProven => Makespan <= Bound;
+
+    public void Keep(int[] starts)
+    {
+        var makespan = MakespanOf(starts);
+        lock (_lock)
+        {
+            if (makespan >= Makespan)
+                return;
+            (Starts, Makespan) = ([.. starts], makespan);
+            better();
+        }
+    }
+
+    /// <summary>Takes note of a proof.</summary>
+    public void Raise(int proven)
+    {
+        lock (_lock)
+            Bound = Math.Max(Bound, Math.Min(proven, Makespan));
+    }
+
+    public int MakespanOf(int[] starts) => starts.Select((start, i) => network.Finish(i, start)).Max();
+}
