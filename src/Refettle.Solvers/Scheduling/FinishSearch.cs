@@ -11,13 +11,9 @@ internal sealed class FinishSearch
     /// <summary>Activities placed while breeding, for each unit of work that the solver is given.</summary>
     private const double PlacedPerWork = 1_000_000;
 
-    /// <summary>What is easy is bred in a moment; to begin a proof takes longer.</summary>
-    private const double FirstBreedingSeconds = 0.05;
-
-    /// <summary>Breeding ends here, and those who bred begin to prove.</summary>
-    private const double BreedingPart = 0.5;
-
-    private const double MostBreedingSeconds = 15;
+    /// <summary>Breeding and proving take turns: what is easy is proven soon, and what is hard is proven from a better schedule. Each ends at a
+    /// part of the time, or after some seconds if those are fewer.</summary>
+    private static readonly (bool IsBreeding, double Part, double Seconds)[] Turns = [(true, 0.05, 0.05), (false, 0.05, 0.5), (true, 0.15, 3), (false, 1, double.MaxValue)];
 
     private readonly ScheduleQuestion _question;
     private readonly Effort _effort;
@@ -77,84 +73,93 @@ internal sealed class FinishSearch
 
     private void Within(double seconds)
     {
-        if (_best.Starts is null)
-            Mix(0.15 * seconds);
-        BreedTogether(Math.Min(BreedingPart * seconds, FirstBreedingSeconds));
-        if (_best.Starts is null || _builder.Network.HasWindows)
-            TakeTurns(seconds);
-        else
-            Race(seconds);
-    }
-
-    /// <summary>One proves, the others breed for a while and then prove too, each in a way of its own.</summary>
-    private void Race(double seconds)
-    {
-        if (IsOver)
-            return;
-        var breedUntil = Math.Min(BreedingPart * seconds, MostBreedingSeconds);
-        using var breeding = _effort.Until(() => _best.IsProven || _effort.SecondsPassed >= breedUntil);
-        var lanes = Enumerable.Range(0, Math.Max(2, _effort.Limits.Workers)).Select(lane => Task.Run(() =>
+        foreach (var (isBreeding, part, most) in Turns)
         {
-            if (lane > 0)
-                Breed(new Builder(_builder.Network), lane, long.MaxValue / 2, breeding.Token);
-            new FinishProver(_builder.Network, _best, _effort, lane).Run(seconds);
-        })).ToArray();
-        Task.WaitAll(lanes);
-        breeding.Cancel();
+            var until = Math.Min(part * seconds, most);
+            if (IsOver || _effort.SecondsPassed >= until)
+                continue;
+            if (isBreeding)
+                BreedTogether(until);
+            else if (_best.Starts is null || _builder.Network.HasWindows)
+                Mix(until);
+            else
+                Prove(until);
+        }
     }
 
-    /// <summary>Where time has windows the mixture finds more than breeding does, and both take turns.</summary>
-    private void TakeTurns(double seconds)
-    {
-        Mix(Math.Min(0.15 * seconds, 1.5));
-        BreedTogether(Math.Min(BreedingPart * seconds, MostBreedingSeconds));
-        Mix(seconds);
-    }
-
-    /// <summary>Breeds on as many islands as there are workers.</summary>
+    /// <summary>Breeds on as many islands as there are workers; an island that has got no further begins anew from the best of all.</summary>
     private void BreedTogether(double until)
     {
-        if (IsOver || _best.Starts is null || _effort.SecondsPassed >= until)
+        if (_best.Starts is null)
             return;
         using var stop = _effort.Until(() => _best.IsProven || _effort.SecondsPassed >= until);
-        var islands = Enumerable.Range(0, _effort.Limits.Workers)
-            .Select(island => Task.Run(() => Breed(island == 0 ? _builder : new Builder(_builder.Network), island, long.MaxValue / 2, stop.Token))).ToArray();
+        var islands = Enumerable.Range(0, _effort.Limits.Workers).Select(island => Task.Run(() =>
+        {
+            var builder = island == 0 ? _builder : new Builder(_builder.Network);
+            for (var round = 0; !stop.IsCancellationRequested; round++)
+                Breed(builder, _effort.Limits.Workers * round + island, long.MaxValue / 2, stop.Token);
+        })).ToArray();
         Task.WaitAll(islands);
         stop.Cancel();
     }
 
-    private void Breed(Builder builder, int island, long mostBuilt, CancellationToken cancel)
+    private void Breed(Builder builder, int stream, long mostBuilt, CancellationToken cancel)
     {
         builder.MostPutBack = builder.Network.Count;
-        new GeneticSearch(builder, _best.Starts!, new Random(_effort.Limits.Seed * 31 + island), Population).Run(_best.Bound, mostBuilt, _best.Keep, cancel);
+        new GeneticSearch(builder, _best.Starts!, new Random(_effort.Limits.Seed * 31 + stream), Population).Run(_best.Bound, mostBuilt, _best.Keep, cancel);
     }
 
     /// <summary>Looks with all that the solver has, from the best known.</summary>
     private void Mix(double until)
     {
-        if (IsOver || _effort.SecondsPassed >= until)
+        if (Model(_best.Starts is null ? _builder.Horizon : _best.Makespan) is not { } model)
             return;
-        var most = _best.Starts is null ? _builder.Horizon : _best.Makespan;
-        if (_builder.Latest(most) is not { } latest)
-        {
-            _isImpossible = true;
-            return;
-        }
-
-        var model = new ScheduleModel(_builder.Network, _builder.Earliest!, latest, _best.Bound, most);
-        model.Model.Minimize(model.Makespan);
         if (_best.Starts is { } known)
         {
             model.Timings.Hint(known);
             model.Model.AddHint(model.Makespan, _best.Makespan);
         }
 
-        var (status, bound, starts) = new ConstraintSearch(_effort).Run(model, until, _effort.Limits.Work, _best.Keep);
-        if (starts is not null)
-            _best.Keep(starts);
-        if (status == CpSolverStatus.Infeasible)
-            _isImpossible = _best.Starts is null;
-        else if (!double.IsInfinity(bound))
-            _best.Raise((int)Math.Ceiling(bound - 1e-6));
+        Learn(model, new ConstraintSearch(_effort).Run(model, until, _effort.Limits.Work, _best.Keep));
+    }
+
+    /// <summary>Looks for a proof that nothing finishes earlier than the best known.</summary>
+    private void Prove(double until)
+    {
+        if (Model(_best.Makespan - 1) is not { } model)
+            return;
+        model.Timings.Hint(_best.Starts!);
+        Learn(model, new ConstraintSearch(_effort).Prove(model, until, _best.Keep));
+    }
+
+    /// <summary>Schedules that finish at a time at the latest; null, and that is noted, when there is none.</summary>
+    private ScheduleModel? Model(int most)
+    {
+        if (_builder.Latest(most) is not { } latest)
+        {
+            Exclude(most);
+            return null;
+        }
+
+        var model = new ScheduleModel(_builder.Network, _builder.Earliest!, latest, _best.Bound, most);
+        model.Model.Minimize(model.Makespan);
+        return model;
+    }
+
+    private void Learn(ScheduleModel model, (CpSolverStatus Status, double Bound, int[]? Starts) found)
+    {
+        if (found.Starts is not null)
+            _best.Keep(found.Starts);
+        if (found.Status == CpSolverStatus.Infeasible)
+            Exclude(model.Horizon);
+        else if (!double.IsInfinity(found.Bound))
+            _best.Raise((int)Math.Ceiling(found.Bound - 1e-6));
+    }
+
+    /// <summary>No schedule finishes so early.</summary>
+    private void Exclude(int finish)
+    {
+        _isImpossible = _best.Starts is null;
+        _best.Raise(finish + 1);
     }
 }
