@@ -162,7 +162,7 @@ internal static class Tour
         await page.GetByLabel("Minutes").FillAsync("90");
         await page.GetByLabel("Welding bay").CheckAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep", Exact = true }).ClickAsync();
-        await page.GetByText("uses welding-bay").WaitForAsync();
+        await page.GetByText("uses Welding bay").WaitForAsync();
         await page.GetByLabel("It comes before").FillAsync("test");
         await look("tasks");
     }
