@@ -25,7 +25,7 @@ public sealed class DiskFaultTests
     public void A_folder_in_place_of_a_file()
     {
         using var shelf = new Shelf();
-        AssertFault(shelf.TryOpen(shelf.Folder), "the file cannot be opened");
+        AssertFault(shelf.TryOpen(shelf.Folder), "this is a folder, not a file");
     }
 
     [Fact]
