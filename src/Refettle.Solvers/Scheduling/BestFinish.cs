@@ -5,7 +5,7 @@ namespace Refettle.Solvers.Scheduling;
 
 /// <summary>The earliest finish found so far and the bound proven, shared by all who look at the same time.</summary>
 /// <param name="better">Told of every better schedule, one at a time.</param>
-internal sealed class BestFinish(Network network, int bound, Action better)
+internal sealed class BestFinish(Builder builder, int bound, Action better)
 {
     private readonly Lock _lock = new();
 
@@ -23,7 +23,7 @@ internal sealed class BestFinish(Network network, int bound, Action better)
 
     public void Keep(int[] starts)
     {
-        var makespan = MakespanOf(starts);
+        var makespan = builder.Makespan(starts);
         lock (_lock)
         {
             if (makespan >= Makespan)
@@ -39,6 +39,4 @@ internal sealed class BestFinish(Network network, int bound, Action better)
         lock (_lock)
             Bound = Math.Max(Bound, Math.Min(proven, Makespan));
     }
-
-    public int MakespanOf(int[] starts) => starts.Select((start, i) => network.Finish(i, start)).Max();
 }

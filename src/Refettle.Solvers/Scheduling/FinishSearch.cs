@@ -25,7 +25,7 @@ internal sealed class FinishSearch
     {
         (_question, _effort) = (question, effort);
         _builder = new(Network.Of(question.Project));
-        _best = new(_builder.Network, LowerBounds.Of(_builder), () => progress?.Report(Answer()));
+        _best = new(_builder, LowerBounds.Of(_builder), () => progress?.Report(Answer()));
         _isImpossible = _builder.Earliest is null;
     }
 
