@@ -1,4 +1,5 @@
 using System.Globalization;
+using Refettle.Logbook;
 
 namespace Refettle.Web.Edits;
 
@@ -35,6 +36,14 @@ public sealed class Figures(string place)
             return (int)value;
         _faults.Add(new(place, $"{what} is {value}", "Write a whole number.") { Path = what });
         return 0;
+    }
+
+    /// <summary>An entry of what was typed, when every figure could be read and the log takes it. Faults tell the place as it is called where it is typed.</summary>
+    /// <param name="thing">What the log's check calls it.</param>
+    public Result<T> Checked<T>(CarHistory history, T entry, string thing) where T : Happening
+    {
+        var faults = _faults.Count > 0 ? Faults : HappeningCheck.Of(history, entry).Select(fault => fault.Place == thing ? fault with { Place = place } : fault).ToValueList();
+        return faults.Count > 0 ? Result<T>.Bad(faults) : Result<T>.Good(entry);
     }
 
     public static string Text(decimal? value) => value?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";

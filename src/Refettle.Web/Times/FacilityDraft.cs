@@ -41,7 +41,6 @@ public sealed class FacilityDraft(Facility facility)
             From = First is { } first ? LocalDate.FromDateOnly(first) : null,
             Until = Last is { } last ? LocalDate.FromDateOnly(last) : null,
         };
-        var faults = figures.Faults.Count > 0 ? figures.Faults : HappeningCheck.Of(history, new FacilityAdded(typed)).Select(fault => fault.Place == $"facility {id}" ? fault with { Place = place } : fault).ToValueList();
-        return faults.Count > 0 ? Result<FacilityAdded>.Bad(faults) : Result<FacilityAdded>.Good(new(typed));
+        return figures.Checked(history, new FacilityAdded(typed), $"facility {id}");
     }
 }

@@ -45,8 +45,7 @@ public sealed class OwnTaskDraft(OwnTask task)
             Before = Before,
             Uses = Uses.Order(StringComparer.Ordinal).ToValueList(),
         };
-        var faults = figures.Faults.Count > 0 ? figures.Faults : HappeningCheck.Of(history, new TaskAdded(typed)).Select(fault => fault.Place == $"task {id}" ? fault with { Place = place } : fault).ToValueList();
-        return faults.Count > 0 ? Result<TaskAdded>.Bad(faults) : Result<TaskAdded>.Good(new(typed));
+        return figures.Checked(history, new TaskAdded(typed), $"task {id}");
     }
 
     private static ValueList<string> Turned(ValueList<string> tasks, string other) =>
