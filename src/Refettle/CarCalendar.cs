@@ -31,6 +31,9 @@ public sealed record CarCalendar
 
     /// <summary>The timeline that was last kept; empty when none was.</summary>
     public ValueList<KeptTask> Kept { get; init; } = [];
+
+    /// <summary>What a facility is called; its identifier where it is not there any more.</summary>
+    public string NameOf(string facility) => Facilities.FirstOrDefault(one => one.Id == facility)?.Name ?? facility;
 }
 
 /// <summary>The date to meet.</summary>
