@@ -1,5 +1,4 @@
 using Bunit;
-using Microsoft.Extensions.DependencyInjection;
 using Refettle.Logbook;
 using Refettle.Stock;
 using Refettle.Web.Garage;
@@ -15,19 +14,7 @@ public sealed class StockPagesTests : BunitContext
 {
     private readonly FaultyServer _server = new();
 
-    public StockPagesTests()
-    {
-        Services.AddSingleton(TimeProvider.System);
-        Services.AddSingleton(_server.Api);
-        Services.AddSingleton<IKeeper>(new MemoryKeeper());
-        Services.AddSingleton<IPhotoKeeper>(new MemoryPhotoKeeper());
-        Services.AddSingleton<PhotoOutbox>();
-        Services.AddSingleton<OpenCar>();
-        Services.AddSingleton<Microsoft.AspNetCore.Components.WebAssembly.Services.LazyAssemblyLoader>();
-        Services.AddSingleton<FurtherPart>();
-        Services.AddSingleton<Storeroom>();
-        Services.AddSingleton<TimelineBook>();
-    }
+    public StockPagesTests() => Services.AddGarage(_server);
 
     [Fact]
     public async Task Two_cars_share_the_shelf_and_what_is_counted_on_the_page_is_there()

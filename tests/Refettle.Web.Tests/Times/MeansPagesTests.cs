@@ -16,19 +16,7 @@ public sealed class MeansPagesTests : BunitContext
 {
     private readonly FaultyServer _server = new();
 
-    public MeansPagesTests()
-    {
-        Services.AddSingleton(TimeProvider.System);
-        Services.AddSingleton(_server.Api);
-        Services.AddSingleton<IKeeper>(new MemoryKeeper());
-        Services.AddSingleton<IPhotoKeeper>(new MemoryPhotoKeeper());
-        Services.AddSingleton<PhotoOutbox>();
-        Services.AddSingleton<OpenCar>();
-        Services.AddSingleton<Microsoft.AspNetCore.Components.WebAssembly.Services.LazyAssemblyLoader>();
-        Services.AddSingleton<FurtherPart>();
-        Services.AddSingleton<Storeroom>();
-        Services.AddSingleton<TimelineBook>();
-    }
+    public MeansPagesTests() => Services.AddGarage(_server);
 
     private Happening Last => Happenings.Decode(_server.Entries[_server.Entries.Count - 1]).Value!;
 
