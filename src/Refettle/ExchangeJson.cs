@@ -12,6 +12,9 @@ public static class ExchangeJson
 
     public static JsonSerializerOptions Indented { get; } = Make(indented: true);
 
+    /// <summary>Writes what <see cref="Options"/> reads as the same and is shorter: see <see cref="Unsaid"/>.</summary>
+    public static JsonSerializerOptions Short { get; } = new(Options) { TypeInfoResolver = Options.TypeInfoResolver!.WithAddedModifier(Unsaid.LeaveOut) };
+
     private static JsonSerializerOptions Make(bool indented)
     {
         var options = new JsonSerializerOptions(JsonSerializerDefaults.Web)

@@ -94,9 +94,9 @@ public static class Happenings
     /// <summary>The word and version that an entry about this happening carries.</summary>
     public static (string Kind, int Version) KindOf(Happening happening) => WordOf[happening.GetType()];
 
-    /// <summary>The payload as JSON text.</summary>
+    /// <summary>The payload as JSON text, without what goes unsaid.</summary>
     public static string Encode(Happening happening) =>
-        JsonSerializer.Serialize(happening, happening.GetType(), ExchangeJson.Options);
+        JsonSerializer.Serialize(happening, happening.GetType(), ExchangeJson.Short);
 
     /// <summary>What an entry tells. A good result without a value is an entry from a newer version: it is kept, shown and passed
     /// on, but says nothing to this one. A bad result is an entry of a known kind whose payload cannot be read.</summary>

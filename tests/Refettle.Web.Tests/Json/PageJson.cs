@@ -17,6 +17,9 @@ internal static class PageJson
     /// <summary>In the order of their names.</summary>
     public static IReadOnlyList<Type> Types { get; } = [.. Closure([.. Ours.SelectMany(Called), .. Asked, .. Told]).OrderBy(type => type.FullName, StringComparer.Ordinal)];
 
+    /// <summary>What entries are made of.</summary>
+    public static IReadOnlyList<Type> Logged { get; } = [.. Closure(Told).OrderBy(type => type.FullName, StringComparer.Ordinal)];
+
     private static IEnumerable<Type> Asked => typeof(ServerApi).GetMethods().SelectMany(method => method.GetParameters()).Select(parameter => parameter.ParameterType);
 
     private static IEnumerable<Type> Told => Ours[0].GetTypes().Where(type => type.IsSubclassOf(typeof(Happening)) && !type.IsAbstract);
