@@ -24,7 +24,7 @@ public static class ExchangeJson
             NumberHandling = JsonNumberHandling.Strict,
             RespectNullableAnnotations = true,
             AllowDuplicateProperties = false,
-            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { AskForWhatCannotBeNull } },
+            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { AskForWhatCannotBeNull, DirectSetters.Use } },
             Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         };
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
@@ -62,8 +62,9 @@ public static class ExchangeJson
 
     private sealed class QuantityConverter<T>(Func<decimal, T> make, Func<T, decimal> value) : JsonConverter<T>
     {
+        /// <summary>Most are whole; to read a decimal is long work where code is interpreted.</summary>
         public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-            make(reader.GetDecimal());
+            make(reader.TokenType == JsonTokenType.Number && reader.TryGetInt32(out var whole) ? whole : reader.GetDecimal());
 
         public override void Write(Utf8JsonWriter writer, T quantity, JsonSerializerOptions options) =>
             writer.WriteNumberValue(value(quantity));
