@@ -13,6 +13,8 @@ builder.Services.AddSingleton<ServerApi>();
 builder.Services.AddSingleton<IKeeper, BrowserKeeper>();
 builder.Services.AddSingleton<IPhotoKeeper, BrowserPhotoKeeper>();
 builder.Services.AddSingleton<PhotoOutbox>();
+builder.Services.AddSingleton<ThisDevice>();
+builder.Services.AddSingleton<Lookout>();
 builder.Services.AddSingleton<OpenCar>();
 builder.Services.AddSingleton<LazyAssemblyLoader>();
 builder.Services.AddSingleton<FurtherPart>();

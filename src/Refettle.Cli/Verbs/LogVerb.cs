@@ -21,8 +21,8 @@ internal static class LogVerb
     }
 
     /// <summary>What is wrong with clocks, as far as the log shows it.</summary>
-    private static IEnumerable<Fault> Clocks(Desk desk, OpenCar open) => ClockDoubts.Ahead(open.Entries, desk.Around.Clock.GetUtcNow())
-        .Concat(ClockDoubts.Backward(open.History.Lines.Select(line => line.Entry))).Select(doubt => doubt.Says(open.Logbook.Device));
+    private static IEnumerable<Fault> Clocks(Desk desk, OpenCar open) => ClockDoubts.Of(open.History, desk.Around.Clock.GetUtcNow())
+        .Select(doubt => doubt.Says(open.Logbook.Device));
 
     /// <summary>The last letters of an identifier: its first ones are the time, alike for entries of one evening.</summary>
     public static string Mark(Guid id) => $"{id:N}"[^MarkLength..];

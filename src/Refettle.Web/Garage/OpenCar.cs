@@ -8,15 +8,12 @@ using Refettle.Web.Words;
 namespace Refettle.Web.Garage;
 
 /// <summary>The car that the pages show: its log, what the log folds to, and the plan that is followed.</summary>
-public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos, TimeProvider clock) : IDisposable
+public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device, Lookout lookout, PhotoOutbox photos, TimeProvider clock) : IDisposable
 {
-    private const string DeviceKey = "device";
-    private static readonly TimeSpan Look = TimeSpan.FromSeconds(15);
     private string? _id;
+    private Task _opened = Task.CompletedTask;
     private CarLog? _log;
     private CurrentPlan? _plan;
-    private CancellationTokenSource _leave = new();
-    private bool _watching;
 
     /// <summary>Something that is shown may have changed.</summary>
     public event Action? Changed;
@@ -54,38 +51,26 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
     public Fault? Clock => ClockDoubts.OfThisDevice(server.Ahead);
 
     /// <summary>Where clocks contradict each other in the log.</summary>
-    public ValueList<Fault> ClocksApart => History is not { } history ? [] : ClockDoubts.Ahead(_log!.Entries, clock.GetUtcNow())
-        .Concat(ClockDoubts.Backward(history.Lines.Select(line => line.Entry))).Select(doubt => doubt.Says(_log.Device)).ToValueList();
-
-    public bool IsWaiting(Guid entry) => _log?.IsWaiting(entry) ?? false;
+    public ValueList<Fault> ClocksApart => History is { } history ? ClockDoubts.Of(history, clock.GetUtcNow()).Select(doubt => doubt.Says(_log!.Device)).ToValueList() : [];
 
     /// <summary>Without a network the plan on hand stays good, so that alone is no fault.</summary>
     private ValueList<Fault> PlanFaults => _plan is { Plan: not null } && !IsReached ? [] : _plan?.Faults ?? [];
 
+    public bool IsWaiting(Guid entry) => _log?.IsWaiting(entry) ?? false;
+
     /// <summary>Opens a car's logbook: what is kept here at once, then what the server has.</summary>
-    public async Task OpenAsync(string id)
+    /// <returns>When both are here, or the server was asked in vain; for who asks while it is being opened too.</returns>
+    public Task OpenAsync(string id)
     {
-        if (_id == id)
-            return;
-        Leave();
-        (_id, Opening) = (id, true);
-        var plan = _plan = new(id, server, keeper);
-        var log = _log = new(id, await DeviceAsync(), server, keeper, clock);
-        await log.LoadAsync();
-        await plan.LoadAsync();
-        await photos.LoadAsync();
-        Fold();
-        await log.SyncAsync();
-        Opening = false;
-        Fold();
-        await WatchAsync();
-        await SendPhotosAsync();
+        if (_id != id)
+            _opened = OpenAnewAsync(id);
+        return _opened;
     }
 
     /// <summary>Begins a car. It is kept here and sent like any other entry.</summary>
     public async Task BeginAsync(string id, IEnumerable<Happening> first)
     {
-        using var log = new CarLog(id, await DeviceAsync(), server, keeper, clock);
+        using var log = await LogAsync(id);
         foreach (var happening in first)
             await log.WriteAsync(happening);
     }
@@ -112,24 +97,16 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
     /// <summary>Marks a step done, or takes the mark back.</summary>
     public Task TickAsync(int step)
     {
-        var (fact, way) = (Plan!.Steps[step].Fact, Plan.Steps[step].Way);
-        var isStance = Car!.IsStance(fact);
-        if (!Progress!.Done[step])
-            return WriteAsync(isStance ? new StanceTaken(fact.Subject) : new StepDone(fact, way.Length == 0 ? null : way, null));
-        return LastMark(fact, isStance) is { } mark
-            ? WriteAsync(new Struck(mark.Entry.Id, null))
-            : isStance ? Task.CompletedTask : WriteAsync(new StepReversed(fact, null));
+        var one = Plan!.Steps[step];
+        var isStance = Car!.IsStance(one.Fact);
+        var mark = Progress!.Done[step] ? StepMarks.Back(History!, one.Fact, isStance) : StepMarks.Done(one, isStance);
+        return mark is null ? Task.CompletedTask : WriteAsync(mark);
     }
 
     /// <summary>Strikes an entry; striking a strike restores what it struck.</summary>
     public Task StrikeAsync(Guid entry) => WriteAsync(new Struck(entry, null));
 
-    /// <summary>Strikes the newest mark of a step that still counts and that this device or another made.</summary>
-    public Task UndoAsync()
-    {
-        var mark = History?.Lines.LastOrDefault(line => line.Standing == Standing.InForce && line.Happening is StepDone or StanceTaken);
-        return mark is null ? Task.CompletedTask : StrikeAsync(mark.Entry.Id);
-    }
+    public Task UndoAsync() => History is { } history && StepMarks.Last(history) is { } mark ? StrikeAsync(mark.Entry.Id) : Task.CompletedTask;
 
     /// <summary>Takes back what was put back last.</summary>
     public async Task UndoClosingAsync()
@@ -152,44 +129,30 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
         Show();
     }
 
-    public void Dispose() => Leave();
+    public void Dispose() => _log?.Dispose();
 
-    private HistoryLine? LastMark(Fact fact, bool isStance) => History!.Lines.LastOrDefault(line =>
-        line.Standing == Standing.InForce && (isStance
-            ? line.Happening is StanceTaken taken && taken.Stance == fact.Subject
-            : line.Happening is StepDone done && done.Fact == fact));
-
-    /// <summary>This browser's name in the entries that it writes; made when it is first asked for.</summary>
-    internal async Task<string> DeviceAsync()
+    /// <summary>The page comes first: what waits to be sent is looked up once it is there. Who goes on to another car meanwhile is not led back.</summary>
+    private async Task OpenAnewAsync(string id)
     {
-        if (await keeper.GetAsync<string>(DeviceKey) is { } known)
-            return known;
-        var made = $"browser-{Guid.CreateVersion7(clock.GetUtcNow()):n}";
-        await keeper.PutAsync(DeviceKey, made);
-        return made;
-    }
-
-    private async Task WatchAsync()
-    {
-        if (!_watching)
-            await keeper.WatchNetworkAsync(SyncAsync);
-        _watching = true;
-        _ = LookAgainAsync(_leave.Token);
-    }
-
-    private async Task LookAgainAsync(CancellationToken left)
-    {
-        using var timer = new PeriodicTimer(Look, clock);
-        try
-        {
-            while (await timer.WaitForNextTickAsync(left))
-                await SyncAsync();
-        }
-        catch (OperationCanceledException)
-        {
+        (_id, Opening, _log, _plan, History, Car, Progress) = (id, true, null, null, null, null, null);
+        var (log, plan) = (await LogAsync(id), new CurrentPlan(id, server, keeper));
+        await log.LoadAsync();
+        await plan.LoadAsync();
+        if (_id != id)
             return;
-        }
+        (_log, _plan) = (log, plan);
+        Fold();
+        await photos.LoadAsync();
+        await log.SyncAsync();
+        if (_log != log)
+            return;
+        Opening = false;
+        Fold();
+        await lookout.BeginAsync(() => Opening ? Task.CompletedTask : SyncAsync());
+        await SendPhotosAsync();
     }
+
+    private async Task<CarLog> LogAsync(string id) => new(id, await device.NameAsync(), server, keeper, clock);
 
     private async Task SyncAsync()
     {
@@ -224,14 +187,5 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, PhotoOutbox photos
     {
         Progress = Plan is { } plan && Car is { } car ? PlanProgress.Of(plan, car) : null;
         Changed?.Invoke();
-    }
-
-    private void Leave()
-    {
-        _leave.Cancel();
-        _leave.Dispose();
-        _leave = new();
-        _log?.Dispose();
-        (History, Car, Progress, _id) = (null, null, null, null);
     }
 }

@@ -6,7 +6,7 @@ using Refettle.Web.Garage;
 namespace Refettle.Web.Stores;
 
 /// <summary>The stock of all cars in this browser: the open car's log, and the others' beside it.</summary>
-public sealed class Storeroom(OpenCar open, ServerApi server, IKeeper keeper, TimeProvider clock) : IDisposable
+public sealed class Storeroom(OpenCar open, ThisDevice device, ServerApi server, IKeeper keeper, TimeProvider clock) : IDisposable
 {
     private const string CarsKey = "cars";
     private readonly Dictionary<string, Other> _others = [];
@@ -52,7 +52,7 @@ public sealed class Storeroom(OpenCar open, ServerApi server, IKeeper keeper, Ti
         {
             if (!_others.TryGetValue(car.Id, out var other))
             {
-                _others[car.Id] = other = new(new(car.Id, await open.DeviceAsync(), server, keeper, clock), new(car.Id, server, keeper));
+                _others[car.Id] = other = new(new(car.Id, await device.NameAsync(), server, keeper, clock), new(car.Id, server, keeper));
                 await other.Log.LoadAsync();
                 await other.Plan.LoadAsync();
             }

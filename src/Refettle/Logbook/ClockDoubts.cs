@@ -26,6 +26,10 @@ public sealed record ClockDoubt(string Device, TimeSpan By, string? Other)
 /// <summary>Finds by what clocks contradict each other. It changes nothing: <see cref="EntryOrder"/> looks at no clock.</summary>
 public static class ClockDoubts
 {
+    /// <summary>All that a car's log shows.</summary>
+    public static ValueList<ClockDoubt> Of(CarHistory history, DateTimeOffset now) =>
+        [.. Ahead(history.Lines.Select(line => line.Entry), now), .. Backward(history.Lines.Select(line => line.Entry))];
+
     /// <summary>Devices with entries of a time that is still to come, each with how far.</summary>
     public static ValueList<ClockDoubt> Ahead(IEnumerable<Entry> entries, DateTimeOffset now) => entries.Where(entry => entry.At > now + ClocksApart.Borne)
         .GroupBy(entry => entry.Device).Select(group => new ClockDoubt(group.Key, group.Max(entry => entry.At) - now, null))

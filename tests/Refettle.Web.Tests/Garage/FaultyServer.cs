@@ -21,6 +21,9 @@ internal sealed class FaultyServer : HttpMessageHandler
     /// <summary>What happens to the next requests; asked once for each.</summary>
     public Func<Fate> Next { get; set; } = () => Fate.Arrives;
 
+    /// <summary>No request goes on before this is over.</summary>
+    public Task Held { get; set; } = Task.CompletedTask;
+
     public IReadOnlyList<Entry> Entries => _entries;
 
     public ServerApi Api => new(new HttpClient(this, disposeHandler: false) { BaseAddress = new("http://garage/") });
@@ -30,6 +33,7 @@ internal sealed class FaultyServer : HttpMessageHandler
 
     protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
+        await Held;
         var fate = Next();
         if (fate == Fate.RequestLost)
             throw new HttpRequestException("lost");

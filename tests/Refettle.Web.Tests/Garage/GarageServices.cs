@@ -15,6 +15,8 @@ internal static class GarageServices
         .AddSingleton<IKeeper>(new MemoryKeeper())
         .AddSingleton<IPhotoKeeper>(new MemoryPhotoKeeper())
         .AddSingleton<PhotoOutbox>()
+        .AddSingleton<ThisDevice>()
+        .AddSingleton<Lookout>()
         .AddSingleton<OpenCar>()
         .AddSingleton<LazyAssemblyLoader>()
         .AddSingleton<FurtherPart>()
