@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
+using Refettle.Server.Tests;
 
 namespace Refettle.Browser.Tests;
 
@@ -32,6 +33,25 @@ public sealed class StartTests(Bench bench) : IClassFixture<Bench>
         await visit.Page.GetByRole(AriaRole.Heading, new() { Name = "This page is not here yet" }).WaitForAsync();
         await visit.Page.GetByRole(AriaRole.Link, new() { Name = "To the garage" }).ClickAsync();
         await visit.Page.GetByRole(AriaRole.Searchbox).WaitForAsync();
+    }
+
+    [NeedsChromiumFact]
+    public async Task A_car_s_log_is_fetched_while_the_program_is_still_on_its_way()
+    {
+        await using var visit = await VisitAsync();
+        await visit.Context.RouteAsync(new Regex("dotnet\\.native\\..*\\.wasm"), _ => Task.CompletedTask);
+        await visit.Page.AddInitScriptAsync("const all = IDBObjectStore.prototype.getAll; IDBObjectStore.prototype.getAll = function (...of) { if (this.name === 'entries') globalThis.asked = true; return all.apply(this, of); };");
+        await visit.Page.GotoAsync(new Uri(visit.Garage.Address, $"car/{SmallCar.Id}").ToString());
+        await visit.Page.WaitForFunctionAsync("() => globalThis.asked");
+    }
+
+    [NeedsChromiumFact]
+    public async Task A_car_is_opened_while_the_part_of_its_page_is_still_on_its_way()
+    {
+        await using var visit = await VisitAsync();
+        await visit.Context.RouteAsync("**/Refettle.Further.*.wasm", _ => Task.CompletedTask);
+        await visit.Page.RunAndWaitForRequestAsync(
+            () => visit.Page.GotoAsync(new Uri(visit.Garage.Address, $"car/{SmallCar.Id}/bags").ToString()), request => request.Url.Contains("/entries?after=", StringComparison.Ordinal));
     }
 
     /// <summary>The bench numbers, after the first requests for a file were answered otherwise.</summary>

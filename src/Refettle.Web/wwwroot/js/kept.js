@@ -26,8 +26,18 @@ export const put = (key, value) => within("kept", "readwrite", store => store.pu
 
 const ofCar = car => IDBKeyRange.bound([car], [car, []]);
 
-// As Garage/EntryBytes.cs reads them.
+// The page's address tells which car is opened first: its entries are fetched while the program is still being started.
+const first = /^\/car\/([^/%]+)/.exec(location.pathname)?.[1];
+let ahead = first && read(first).catch(() => null);
+
 export async function entryBytes(car) {
+  const fetched = car === first && await ahead;
+  ahead = null;
+  return fetched || read(car);
+}
+
+// As Garage/EntryBytes.cs reads them.
+async function read(car) {
   const rows = await within("entries", "readonly", store => store.getAll(ofCar(car)));
   const entries = rows.map(row => JSON.parse(row.text));
   const payloads = entries.map(entry => new TextEncoder().encode(entry.payload));
