@@ -9,7 +9,7 @@ internal sealed class BestFinish(Builder builder, int bound, Action better)
 {
     private readonly Lock _lock = new();
 
-    /// <summary>Null until there is one.</summary>
+    /// <summary>Of equals the latest; null until there is one.</summary>
     public int[]? Starts { get; private set; }
 
     /// <summary><see cref="WorkTime.Never"/> until there is a schedule.</summary>
@@ -26,10 +26,12 @@ internal sealed class BestFinish(Builder builder, int bound, Action better)
         var makespan = builder.Makespan(starts);
         lock (_lock)
         {
-            if (makespan >= Makespan)
+            if (makespan > Makespan)
                 return;
+            var isBetter = makespan < Makespan;
             (Starts, Makespan) = ([.. starts], makespan);
-            better();
+            if (isBetter)
+                better();
         }
     }
 

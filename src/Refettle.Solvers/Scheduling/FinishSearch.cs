@@ -6,7 +6,7 @@ namespace Refettle.Solvers.Scheduling;
 /// <summary>Looks for the earliest finish.</summary>
 internal sealed class FinishSearch
 {
-    private const int Population = 100;
+    private const int PopulationSize = 100;
 
     /// <summary>Activities placed while breeding, for each unit of work that the solver is given.</summary>
     private const double PlacedPerWork = 1_000_000;
@@ -106,7 +106,9 @@ internal sealed class FinishSearch
     private void Breed(Builder builder, int stream, long mostBuilt, CancellationToken cancel)
     {
         builder.MostPutBack = builder.Network.Count;
-        new GeneticSearch(builder, _best.Starts!, new Random(_effort.Limits.Seed * 31 + stream), Population).Run(_best.Bound, mostBuilt, _best.Keep, cancel);
+        var search = new GeneticSearch(builder, _best.Starts!, new Random(_effort.Limits.Seed * 31 + stream), PopulationSize);
+        search.Run(_best.Bound, mostBuilt, _best.Keep, cancel);
+        _best.Keep(search.Best);
     }
 
     /// <summary>Looks with all that the solver has, from the best known.</summary>

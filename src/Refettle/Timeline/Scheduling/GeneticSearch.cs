@@ -6,35 +6,35 @@ internal sealed class GeneticSearch
 {
     private const long PatienceAtLeast = 100_000;
 
+    /// <summary>Rounds without gain after which a new population begins.</summary>
+    private const int MostIdle = 20;
+
     private readonly Builder _builder;
     private readonly Random _random;
     private readonly int _count;
     private readonly long[] _keys;
     private readonly int[] _child;
+    private readonly Population _left;
+    private readonly Population _right;
     private long _built;
     private long _builtAtBetter;
-    private int[][] _left;
-    private int[][] _right;
-    private int[] _leftEnd;
-    private int[] _rightEnd;
 
     public GeneticSearch(Builder builder, int[] seed, Random random, int population)
     {
         (_builder, _random, _count) = (builder, random, builder.Network.Count);
         (_keys, _child) = (new long[_count], new int[_count]);
         (Best, Makespan) = ([.. seed], builder.Makespan(seed));
-        _left = [.. Enumerable.Range(0, population).Select(_ => new int[_count])];
-        _right = [.. Enumerable.Range(0, population).Select(_ => new int[_count])];
-        (_leftEnd, _rightEnd) = (new int[population], new int[population]);
+        (_left, _right) = (new(population, _count), new(population, _count));
     }
 
-    public int[] Best { get; private set; }
+    /// <summary>Of equals the latest, so that what begins from it comes to other places.</summary>
+    public int[] Best { get; }
 
     public int Makespan { get; private set; }
 
     /// <summary>Breeds until the bound is met, nothing comes of it any more, or it is told to stop.</summary>
     /// <param name="mostBuilt">Schedules built at most.</param>
-    /// <param name="better">Told of every better schedule.</param>
+    /// <param name="better">Told of every better schedule; what it is given changes afterwards.</param>
     public void Run(int bound, long mostBuilt, Action<int[]>? better = null, CancellationToken cancel = default)
     {
         var end = _builder.Built + mostBuilt;
@@ -43,12 +43,12 @@ internal sealed class GeneticSearch
         while (GoesOn())
         {
             Begin(GoesOn, better);
-            for (var idle = 0; idle < 60 && GoesOn();)
+            for (var idle = 0; idle < MostIdle && GoesOn();)
             {
-                var before = _leftEnd.Sum(end => (long)end) + Makespan;
-                Breed(_left, _leftEnd, _right, _rightEnd, toRight: true, GoesOn, better);
-                Breed(_right, _rightEnd, _left, _leftEnd, toRight: false, GoesOn, better);
-                idle = _leftEnd.Sum(end => (long)end) + Makespan < before ? 0 : idle + 1;
+                var before = _left.Makespans + Makespan;
+                Breed(_left, _right, toRight: true, GoesOn, better);
+                Breed(_right, _left, toRight: false, GoesOn, better);
+                idle = _left.Makespans + Makespan < before ? 0 : idle + 1;
             }
         }
     }
@@ -56,51 +56,39 @@ internal sealed class GeneticSearch
     /// <summary>It gives up when nothing better has come for long, and for longer than the best took.</summary>
     private bool IsFruitful => _builder.Built - _builtAtBetter < Math.Max(PatienceAtLeast, 2 * (_builtAtBetter - _built));
 
-    /// <summary>A new population: the best so far blurred more and more.</summary>
+    /// <summary>A new population: the best so far blurred more and more. Blurring less ends where it began.</summary>
     private void Begin(Func<bool> goesOn, Action<int[]>? better)
     {
-        for (var member = 0; member < _left.Length; member++)
+        for (var member = 0; member < _left.Size; member++)
         {
-            (_leftEnd[member], _rightEnd[member]) = (WorkTime.Never, WorkTime.Never);
-            var width = Makespan * (0.1 + 0.9 * member / _left.Length);
+            var width = Makespan * (0.3 + 1.7 * member / _left.Size);
             for (var i = 0; i < _count; i++)
                 _keys[i] = Best[i] * 16L + (long)(16 * width * _random.NextDouble());
-            if (!goesOn())
-                continue;
-            _leftEnd[member] = Build(toRight: false, Makespan, better);
-            _child.CopyTo(_left[member], 0);
+            _left.Set(member, _child, goesOn() ? Build(toRight: false, Makespan, better) : Fitness.None);
         }
     }
 
     /// <summary>Each member has two children with its mate, one with either as the mother; the better one takes its place on the other side.
     /// No child is changed at random: here that does harm.</summary>
-    private void Breed(int[][] from, int[] fromEnd, int[][] to, int[] toEnd, bool toRight, Func<bool> goesOn, Action<int[]>? better)
+    private void Breed(Population from, Population to, bool toRight, Func<bool> goesOn, Action<int[]>? better)
     {
-        for (var member = 0; member < from.Length && goesOn(); member++)
+        for (var member = 0; member < from.Size && goesOn(); member++)
         {
-            if (fromEnd[member] >= WorkTime.Never)
+            to.Set(member, from.Starts(member), from.FitnessOf(member));
+            if (from.FitnessOf(member).IsNone)
                 continue;
-            from[member].CopyTo(to[member], 0);
-            var (end, mate) = (WorkTime.Never, Mate(fromEnd, member));
+            var (best, mate) = (Fitness.None, from.Mate(member, _random));
             foreach (var (mother, father) in ((int, int)[])[(member, mate), (mate, member)])
             {
-                Cross(from[mother], from[father], fromEnd[mother], toRight);
-                var childEnd = Build(toRight, fromEnd[mother], better);
-                if (childEnd > end || childEnd >= WorkTime.Never)
+                var end = from.FitnessOf(mother).Makespan;
+                Cross(from.Starts(mother), from.Starts(father), end, toRight);
+                var child = Build(toRight, end, better);
+                if (child.CompareTo(best) >= 0)
                     continue;
-                _child.CopyTo(to[member], 0);
-                end = childEnd;
+                to.Set(member, _child, child);
+                best = child;
             }
-
-            toEnd[member] = end < WorkTime.Never ? end : fromEnd[member];
         }
-    }
-
-    private int Mate(int[] end, int member)
-    {
-        var (one, other) = (_random.Next(end.Length), _random.Next(end.Length));
-        var mate = end[one] <= end[other] ? one : other;
-        return mate == member || end[mate] >= WorkTime.Never ? member : mate;
     }
 
     /// <summary>Keys: outside a stretch of time the order of one parent, inside it that of the other.</summary>
@@ -116,34 +104,44 @@ internal sealed class GeneticSearch
     }
 
     /// <summary>Builds a child.</summary>
-    /// <returns>How long it is; <see cref="WorkTime.Never"/> when none came of it.</returns>
-    private int Build(bool toRight, int finish, Action<int[]>? better)
+    private Fitness Build(bool toRight, int finish, Action<int[]>? better)
     {
         if (toRight ? !_builder.Backwards(_keys, finish, _child) : !_builder.Forwards(_keys, _child))
-            return WorkTime.Never;
+            return Fitness.None;
         var makespan = _builder.Makespan(_child);
         if (toRight)
+            return ToFloor(makespan, finish);
+        if (makespan <= Makespan)
+            _child.CopyTo(Best, 0);
+        if (makespan < Makespan)
         {
-            // Pushed to the right it begins later instead of finishing earlier: what it has gained lies before its first start.
-            var gained = FirstStart() - _builder.Floor;
-            makespan -= gained;
-            for (var i = 0; i < _count; i++)
-                _child[i] -= gained;
-        }
-        else if (makespan < Makespan)
-        {
-            (Best, Makespan, _builtAtBetter) = ([.. _child], makespan, _builder.Built);
+            (Makespan, _builtAtBetter) = (makespan, _builder.Built);
             better?.Invoke(Best);
         }
 
-        return makespan;
+        return new(makespan, Lateness(toRight: false, _builder.Floor));
     }
 
-    private int FirstStart()
+    /// <summary>Pushed to the right a child begins later instead of finishing earlier: what it has gained lies before its first start. It counts backwards from its end.</summary>
+    private Fitness ToFloor(int makespan, int finish)
     {
-        var first = WorkTime.Never;
+        var lateness = Lateness(toRight: true, finish);
+        var gained = _child.Min() - _builder.Floor;
         for (var i = 0; i < _count; i++)
-            first = Math.Min(first, _child[i]);
-        return first;
+            _child[i] -= gained;
+        return new(makespan - gained, lateness);
+    }
+
+    /// <summary>Squares of how long after the beginning each finishes, or of how long before the end each starts.</summary>
+    private long Lateness(bool toRight, int from)
+    {
+        var sum = 0L;
+        for (var i = 0; i < _count; i++)
+        {
+            long after = toRight ? from - _child[i] : _builder.Network.Finish(i, _child[i]) - from;
+            sum += after * after;
+        }
+
+        return sum;
     }
 }
