@@ -68,8 +68,6 @@ internal sealed class ScheduleModel
             cumulative.AddDemand(Interval(i, axis), _network.Need(i, r));
         foreach (var (interval, held) in done)
             cumulative.AddDemand(interval, held);
-        if (axis is null && done.Count == 0)
-            cumulative.AddDemand(Model.NewIntervalVar(Makespan, Model.NewIntVar(1, _to - _from + 1, ""), LinearExpr.Constant(_to + 1), ""), capacity);
     }
 
     private IntervalVar Interval(int i, Axis? axis)
