@@ -50,7 +50,7 @@ internal sealed class TimelineView(TimelineQuestion question, Projection project
             Finish = _clock.At(Math.Max(0, schedule.Makespan)),
             Spells = Spells(schedule.Makespan),
             Changes = Changes(tasks),
-            Notes = [.. shown.Notes, .. faults],
+            Notes = [.. shown.Notes, .. AwayNotes.Of(projection, schedule), .. faults],
         };
     }
 

@@ -12,8 +12,20 @@ public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
     /// <summary>What is tried at stuck joints.</summary>
     public LadderSet Ladders { get; init; } = new([]);
 
+    /// <summary>How what the work takes stands; null while the shelf was not asked.</summary>
+    public PartsAhead? Parts { get; init; }
+
     /// <summary>The tasks once the shelf was asked.</summary>
-    public TimelineWork With(PartsAhead parts) => Network is null ? this : this with { Network = Derived(Car, Plan, Ladders, parts) };
+    public TimelineWork With(PartsAhead parts) => Network is null ? this : this with { Network = Derived(Car, Plan, Ladders, parts), Parts = parts };
+
+    /// <summary>Where the car cannot leave for another place yet, the time is used for what leaves it rolling: as far as that ends sooner.</summary>
+    public TimelineWork Filled(Instant now, CancellationToken cancel = default)
+    {
+        if (Network is null || MoveTimes.Of(Car, Network, now, cancel) is not { Count: > 0 } moves)
+            return this;
+        var filled = this with { Network = Derived(Car, Plan, Ladders, Parts, moves) };
+        return MoveTimes.End(Car, filled.Network, now, cancel) < MoveTimes.End(Car, Network, now, cancel) ? filled : this;
+    }
 
     /// <summary>No job is chosen, no goal is named, and the owner has no task of his own: there is no timeline to make.</summary>
     public static bool HasNothing(Car car, ValueList<Fact> further) => further.Count == 0 && car.Calendar.Tasks.Count == 0 && ChosenJobs.Of(car).Count == 0;
@@ -37,8 +49,8 @@ public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
     public Result<TaskNetwork> Tasks() => Network is { } network ? Result<TaskNetwork>.Good(network)
         : Result<TaskNetwork>.Bad(new Fault("goals", "no plan reaches them", "The plan page tells what is in the way."));
 
-    private static TaskNetwork Derived(Car car, Plan plan, LadderSet ladders, PartsAhead? parts) =>
-        NetworkPlanner.Of(new() { Car = car, Plan = plan, Jobs = ChosenJobs.Of(car), Ladders = ladders, Parts = parts });
+    private static TaskNetwork Derived(Car car, Plan plan, LadderSet ladders, PartsAhead? parts, ValueList<MoveDue>? moves = null) =>
+        NetworkPlanner.Of(new() { Car = car, Plan = plan, Jobs = ChosenJobs.Of(car), Ladders = ladders, Parts = parts, Moves = moves ?? [] });
 
     /// <summary>The question when all of it is done.</summary>
     /// <exception cref="InvalidOperationException">No plan reaches the goals.</exception>

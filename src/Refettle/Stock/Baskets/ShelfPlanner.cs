@@ -49,7 +49,7 @@ public static class ShelfPlanner
                 break;
         }
 
-        return new(works, basket);
+        return new(works.Select(work => work.Filled(now, cancel)).ToValueList(), basket);
 
         ValueList<TimelineWork> Supplied() => cars.Select(car => car.Work.With(ShelfParts.Of(shelf, basket, car.History.Car, all, today))).ToValueList();
 

@@ -32,10 +32,13 @@ internal sealed class MoveTask(CarStanding then, string? at)
         return against.Count == 0 ? Rolls(id) : Stands(id, against);
     }
 
+    /// <summary>The name of the move to where a task is done.</summary>
+    public static string There(string task) => $"move.{task}";
+
     private string Where => at is null ? "back to where it usually stands" : $"to {then.Car.Calendar.Facilities.First(one => one.Id == at).Name}";
 
     /// <summary>The car gets in while the place is there.</summary>
-    private ValueList<string> There => at is null ? [] : [Needed.Facility(at)];
+    private ValueList<string> Open => at is null ? [] : [Needed.Facility(at)];
 
     private WorkTask Rolls(string id)
     {
@@ -53,11 +56,11 @@ internal sealed class MoveTask(CarStanding then, string? at)
     {
         Says = $"Carry the car {Where}: it does not roll ({Few(against)})",
         Takes = new(Carried),
-        Uses = [Needed.Helper, Needed.Dollies, .. There],
+        Uses = [Needed.Helper, Needed.Dollies, .. Open],
         Cautions = [.. _carried, UsualCautions.Lower, UsualCautions.Raise],
     };
 
-    private WorkTask Task(string id) => new() { Id = id, Kind = TaskKind.Move, Says = "", Takes = Minutes.Zero, Origin = Origin.CommonPractice, Pace = Pace.Unbroken, At = at, Uses = There };
+    private WorkTask Task(string id) => new() { Id = id, Kind = TaskKind.Move, Says = "", Takes = Minutes.Zero, Origin = Origin.CommonPractice, Pace = Pace.Unbroken, At = at, Uses = Open };
 
     private Way? QuickestInto(string? stance) => stance is not null && then.States.TryGetValue(stance, out var state) ? state.Ways.MinBy(way => way.Open.Value) : null;
 

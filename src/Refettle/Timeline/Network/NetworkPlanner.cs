@@ -36,7 +36,7 @@ public static class NetworkPlanner
         var terms = new OwnersTerms(draft, question.Car.Calendar);
         terms.AddTasks();
         terms.Equip();
-        new Moves(draft, standing).Add();
+        new Moves(draft, standing, question.Moves).Add();
         terms.Apply();
         Serve(draft, question.Plan.Question.Goals, strip);
         return draft.Build();

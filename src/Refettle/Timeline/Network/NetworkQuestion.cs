@@ -17,6 +17,9 @@ public sealed record NetworkQuestion
     /// <summary>How what the work takes stands; null while the shelf is not asked: then all of it is ordered and takes the default.</summary>
     public PartsAhead? Parts { get; init; }
 
+    /// <summary>When moves of the car can be made, where that is known: the time before is used.</summary>
+    public ValueList<MoveDue> Moves { get; init; } = [];
+
     /// <summary>Without any, no joint is taken to be stuck.</summary>
     public LadderSet Ladders { get; init; } = new([]);
 }

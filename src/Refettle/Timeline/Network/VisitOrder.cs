@@ -1,10 +1,13 @@
+using Refettle.Access;
+
 namespace Refettle.Timeline.Network;
 
-/// <summary>An order of tasks with few moves of the car: as much as can be done is done at one place before it moves on. In it no more is done before the
-/// car leaves than what it leaves for needs, so that it is as whole then as can be.</summary>
+/// <summary>An order of tasks with few moves of the car: as much as can be is done at one place before it moves on. In it no more is done before the
+/// car leaves than what it leaves for needs, so that it is as whole then as can be; where it cannot leave yet the time is used.</summary>
 /// <param name="start">The place that the car is at; null for where it usually stands.</param>
 /// <param name="isBound">Whether a task asks where the car is.</param>
-internal sealed class VisitOrder(NetworkDraft draft, string? start, Predicate<WorkTask> isBound)
+/// <param name="dues">When the car can leave at the earliest, where that is known.</param>
+internal sealed class VisitOrder(NetworkDraft draft, CarStanding standing, string? start, Predicate<WorkTask> isBound, ValueList<MoveDue> dues)
 {
     /// <summary>What is done in one go away from the usual place, and all that has to be done before.</summary>
     private sealed record Visit(HashSet<string> Tasks, HashSet<string> Needs);
@@ -37,15 +40,16 @@ internal sealed class VisitOrder(NetworkDraft draft, string? start, Predicate<Wo
         var open = draft.Tasks.ToDictionary(task => task.Id, task => draft.DirectlyBefore(task.Id).Count);
         var ready = draft.Tasks.Where(task => open[task.Id] == 0).ToList();
         var order = new List<WorkTask>();
-        var at = start;
+        var (at, meantime) = (start, new Meantime(draft, standing, dues));
         while (ready.Count > 0)
         {
             var visit = visits.Find(one => one.Tasks.Count > 0);
             var next = ready.Find(task => !isBound(task)) ?? ready.Find(task => task.At == at && IsDue(task, visit)) ?? ready.Find(task => task.At is null && IsDue(task, visit))
-                ?? ready.Find(task => task.At is not null && visit?.Tasks.Contains(task.Id) != false) ?? ready[0];
+                ?? ready.Find(task => at is null && task.At is null && visit is not null && meantime.Takes(task, visit.Tasks, visit.Needs)) ?? ready.Find(task => task.At is not null && visit?.Tasks.Contains(task.Id) != false) ?? ready[0];
             ready.Remove(next);
             order.Add(next);
             visit?.Tasks.Remove(next.Id);
+            meantime.Pass(next, isBound(next) || visit?.Needs.Contains(next.Id) == true);
             at = isBound(next) ? next.At : at;
             ready.AddRange(draft.DirectlyAfter(next.Id).Where(id => --open[id] == 0).Select(id => draft[id]));
         }

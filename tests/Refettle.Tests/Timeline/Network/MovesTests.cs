@@ -117,6 +117,48 @@ public sealed class MovesTests
         Assert.Single(Refettle.Timeline.Tonight.TonightPlanner.Of(asked with { Car = Car() with { Calendar = new() { Facilities = [Skates] } } }).Offers);
     }
 
+    /// <summary>The last day of the place is the last on which the car stands there, also where nothing else waits for it.</summary>
+    [Fact]
+    public void A_place_with_a_last_day_is_left_by_then()
+    {
+        var brief = Yard with { Until = new(2027, 3, 7) };
+        Assert.Equal(new NodaTime.LocalDateTime(2027, 3, 8, 0, 0), Task(Sprayed(after: null, before: "strip.axle", brief), "move-back.spray").Latest);
+        Assert.Null(Task(Sprayed(after: null, before: "strip.axle", brief), "move.spray").Latest);
+        Assert.Equal(["move.spray", "move-back.spray"], Moved(With(Car() with { Stance = Refettle.Car.OnWheels }, [], "none", brief)));
+        Assert.Equal(["move.spray"], Moved(With(Car() with { Stance = Refettle.Car.OnWheels }, [], "none", Yard)));
+        Assert.Equal(["move-back.spray"], Moved(Marked(Marked(With(Car(), [], "none", brief), "move.spray"), "spray")));
+    }
+
+    /// <summary>The yard is there from the third week on. Until then comes off what leaves the car rolling, and the timeline says why the rest waits.</summary>
+    [Fact]
+    public void Before_the_place_is_there_the_car_is_taken_apart_as_far_as_it_still_rolls()
+    {
+        var now = NodaTime.Instant.FromUtc(2027, 3, 1, 8, 0);
+        var later = Planned(Yard with { From = new(2027, 3, 20) });
+        Assert.True(Reaches(later.Network!, "move.spray", "strip.trim"));
+        var filled = later.Filled(now);
+        Assert.True(Reaches(filled.Network!, "strip.trim", "move.spray") && Reaches(filled.Network!, "move.spray", "strip.axle"));
+        var notes = new Refettle.Timeline.TimelinePlanner(new Refettle.Timeline.Scheduling.FirstScheduler()).Of(filled.Ask(now), new(TimeSpan.FromSeconds(1))).Value.Notes;
+        Assert.Contains("pass without work on the car", Assert.Single(notes, note => note.Place == "task move.spray").Found, StringComparison.Ordinal);
+        Assert.DoesNotContain(notes, note => note.Severity == Severity.Error);
+        var always = Planned(Yard);
+        Assert.Same(always.Network, always.Filled(now).Network);
+        Assert.DoesNotContain(new Refettle.Timeline.TimelinePlanner(new Refettle.Timeline.Scheduling.FirstScheduler()).Of(always.Ask(now), new(TimeSpan.FromSeconds(1))).Value.Notes, note => note.Place == "task move.spray");
+
+        static Refettle.Timeline.TimelineWork Planned(Facility yard)
+        {
+            var car = With(Car(), [], "refit.axle", yard);
+            var clips = new Joint { Id = "clips", Name = "Clips", Kind = JointKind.Clip, Holds = ["trim", "shell"], Ways = [new() { Id = "pull", Tool = "hook", Open = new(60), Close = new(30) }] };
+            return Refettle.Timeline.TimelineWork.Of(
+                car with
+                {
+                    Structure = car.Structure with { Parts = car.Structure.Parts.Select(part => part.Id == "trim" ? part with { Zone = "cabin" } : part).ToValueList(), Joints = [.. car.Structure.Joints, clips] },
+                    Calendar = car.Calendar with { Spells = [new() { Id = "evenings", First = new(2027, 3, 2), From = new(18, 30), Until = new(21, 30), Repeats = new(Rhythm.Weekly, 1, []) }] },
+                },
+                [Fact.Off("axle"), Fact.Off("trim")], new([]), new AccessPlanner(new ReducedSolver())).Value;
+        }
+    }
+
     [Fact]
     public void A_move_that_was_made_is_not_made_again()
     {
