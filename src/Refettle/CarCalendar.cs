@@ -32,6 +32,9 @@ public sealed record CarCalendar
     /// <summary>The timeline that was last kept; empty when none was.</summary>
     public ValueList<KeptTask> Kept { get; init; } = [];
 
+    /// <summary>What a task of the owner's is called; of any other its identifier.</summary>
+    public string NameOfTask(string task) => Tasks.FirstOrDefault(one => one.Id == task)?.Name ?? task;
+
     /// <summary>What a facility is called; its identifier where it is not there any more.</summary>
     public string NameOf(string facility) => Facilities.FirstOrDefault(one => one.Id == facility)?.Name ?? facility;
 }

@@ -21,7 +21,7 @@ internal static class CalendarView
         foreach (var facility in calendar.Facilities)
             Row(facility.Id, CalendarWords.Of(facility));
         foreach (var task in calendar.Tasks)
-            Row(task.Id, $"task: {TaskWords.Of(task, other => other)}");
+            Row(task.Id, $"task: {TaskWords.Of(task, calendar.NameOfTask)}");
         foreach (var terms in calendar.Terms)
             Row(terms.Task, $"set: {TaskWords.Of(terms)}");
         foreach (var month in calendar.Climate)

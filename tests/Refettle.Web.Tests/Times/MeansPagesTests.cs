@@ -63,7 +63,7 @@ public sealed class MeansPagesTests : BunitContext
         page.Find(".found button").Click();
         page.FindAll("button.main")[^1].Click();
         page.WaitForAssertion(() => Assert.Equal(new TaskAdded(new() { Id = "weld-the-floor", Name = "Weld the floor", Takes = new(90), After = ["wash"], Uses = ["bay"] }), Last));
-        Assert.Contains("Weld the floor, 90 min, after wash, uses Bay", page.Find("ul.plain-list").TextContent);
+        Assert.Contains("Weld the floor, 90 min, after Wash, uses Bay", page.Find("ul.plain-list").TextContent);
     }
 
     private async Task OpenAsync(params Happening[] more)

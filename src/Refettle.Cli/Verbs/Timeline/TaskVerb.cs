@@ -108,7 +108,20 @@ internal static class TaskVerb
     }
 
     private static Reply Write(Desk desk, OpenCar open, Happening happening) =>
-        desk.Record(open, [happening], now => SpellVerb.Said(now, $"{CalendarWords.Sentence(happening)}."));
+        desk.Record(open, [happening], now => SpellVerb.Said(now, $"{CalendarWords.Sentence(happening)}.").With(TaskNames.Unknown(desk, now, Named(happening)).ToList()));
+
+    /// <summary>Tasks of the timeline that it speaks of.</summary>
+    private static IEnumerable<string> Named(Happening happening) => happening switch
+    {
+        TaskAdded added => added.Task.After.Concat(added.Task.Before),
+        TaskTimed timed => [timed.Task],
+        TaskSplit split => [split.Task],
+        TaskFixed set => [set.Task],
+        TaskForbidden forbidden => [forbidden.Task],
+        TaskEquipped equipped => [equipped.Task],
+        TaskMarked marked => [marked.Mark.Task],
+        _ => [],
+    };
 
     private static Result<Happening> Good(Happening happening) => Result<Happening>.Good(happening);
 
