@@ -62,6 +62,21 @@ public sealed class ChangeKeepsTests
         Refuses(bench, "nothing is known of polish yet", "task", "add", "polish");
     }
 
+    /// <summary>Another verdict has reasons of its own.</summary>
+    [Fact]
+    public void A_verdict_given_again_keeps_its_reason_and_another_does_not()
+    {
+        using var bench = new Bench().WithCar();
+        JsonElement Own() => Assert.Single(bench.Json("verdict", "axle").GetProperty("verdicts").EnumerateArray()).GetProperty("own");
+        Does(bench, "verdict", "axle", "--decide", "refurbish", "--why", "bent");
+        Does(bench, "verdict", "axle", "--decide", "refurbish", "--outside");
+        Does(bench, "verdict", "axle", "--decide", "refurbish");
+        Assert.Equal(("bent", "outside-shop"), (Word(Own(), "why"), Word(Own(), "by")));
+        Does(bench, "verdict", "axle", "--decide", "keep");
+        Assert.False(Own().TryGetProperty("why", out var why) && why.ValueKind != JsonValueKind.Null);
+        Assert.Equal("self", Word(Own(), "by"));
+    }
+
     [Fact]
     public void A_limit_keeps_its_other_end_of_the_same_word_and_mixes_no_two()
     {
