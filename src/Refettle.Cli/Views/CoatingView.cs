@@ -15,8 +15,9 @@ internal static class CoatingView
             lines.Add(new Text("Nothing is to be coated. Choose a system for parts: refettle coating for SYSTEM PART=AREA …"));
         if (plan.Sessions.Count > 0)
             lines.Add(new Text($"{Wording.Count(plan.Sessions.Count, "session")}{(plan.IsProven ? ", fewer will not do" : $", at least {plan.AtLeast} (search ended early)")}."));
+        var masked = new HashSet<string>();
         foreach (var session in plan.Sessions)
-            lines.AddRange(Session(car, session));
+            lines.AddRange(Session(car, session, masked));
         lines.AddRange(plan.Unplanned.Select(one => new Text($"Not planned: {Name(car, one.Part)}, {one.Product}: {one.Why}. {one.Mend}")));
         return new Rows(lines);
     }
@@ -58,17 +59,23 @@ internal static class CoatingView
     private static string Mask(IEnumerable<BareSpot> spots) =>
         $"  {string.Join("; ", spots.Select((spot, i) => $"{(i == 0 ? spot.Spot : spot.Spot[(spot.Spot.IndexOf(": ", StringComparison.Ordinal) + 1)..].TrimStart())}{(spot.Origin == Origin.User ? ", your word" : "")}"))}";
 
-    private static IEnumerable<IRenderable> Session(Car car, SpraySession session)
+    /// <param name="masked">Parts of which it was told already what stays bare.</param>
+    private static IEnumerable<IRenderable> Session(Car car, SpraySession session, HashSet<string> masked)
     {
         yield return new Text("");
         yield return new Text($"{DayWords.Moment(session.At)}  {car.Coating.Product(session.Product)?.Name}{(session.Air is { } air ? $" ({air.Celsius:0.#} °C, {air.HumidityPercent:0.#} % expected)" : "")}");
         foreach (var part in session.Parts)
-            yield return new Text($"  {Name(car, part.Part)}{(part.NotBefore is { } opens ? $", not before {DayWords.Moment(opens)}" : "")}{(part.NotAfter is { } closes ? $", not after {DayWords.Moment(closes)}" : "")}");
+            yield return new Text($"  {Name(car, part.Part)}{(part.NotBefore is { } opens ? $", not before {DayWords.Moment(opens)}" : "")}{(part.NotAfter is { } closes ? $", not after {DayWords.Moment(closes)}" : "")}{(part.Corner is { } corner ? $", in {car.Calendar.NameOf(corner)}" : "")}");
         foreach (var caution in session.Cautions)
             yield return new Text($"  ! {caution}");
         foreach (var (step, i) in session.Steps.Select((step, i) => (step, i)))
             yield return new Text($"  {i + 1}. {step}");
-        yield return new Padder(OfMasks(car, session.Masks), new(2, 0, 0, 0));
+        var again = session.Parts.Where(part => masked.Contains(part.Part)).Select(part => Name(car, part.Part)).ToList();
+        var masks = session.Masks.Where(spot => masked.Add(spot.Part) || !again.Contains(Name(car, spot.Part))).ToValueList();
+        if (masks.Count > 0 || again.Count == 0)
+            yield return new Padder(OfMasks(car, masks), new(2, 0, 0, 0));
+        if (again.Count > 0)
+            yield return new Text($"  {string.Join(", ", again)}: keep bare as above");
     }
 
     private static string Name(Car car, string part) => car.Structure.Parts.FirstOrDefault(one => one.Id == part)?.Name ?? part;

@@ -32,7 +32,11 @@ public sealed record SpraySession(string Product, LocalDateTime At, OccasionAir?
 /// <param name="NotBefore">The coat before has to be so old; null for the first coat.</param>
 /// <param name="NotAfter">Later than that the coat before has to be abraded; null when there is no end or none is entered.</param>
 /// <param name="Late">What the sheet of the coat before says to do first because its longest time is over; null when it is not.</param>
-public sealed record SprayedPart(string Part, int Stage, int Coats, LocalDateTime? NotBefore, LocalDateTime? NotAfter, string? Late);
+public sealed record SprayedPart(string Part, int Stage, int Coats, LocalDateTime? NotBefore, LocalDateTime? NotAfter, string? Late)
+{
+    /// <summary>The spray corner it hangs in until it is dry, by identifier; null where there are not several.</summary>
+    public string? Corner { get; init; }
+}
 
 /// <summary>A part that cannot be planned.</summary>
 /// <param name="Stage">Of its system, counted from 0.</param>

@@ -24,7 +24,7 @@ public static class CoatingPlanCheck
                 yield return $"{session.Product} {session.At}: a caution or a mask is missing";
         }
 
-        foreach (var crowd in CornerCheck.Crowds(question.Car, plan))
+        foreach (var crowd in CornerCheck.Crowds(question.Car, plan).Concat(CornerCheck.CrowdsOfEach(question.Car, plan)))
             yield return crowd;
 
         foreach (var part in PartProgress.All(coating).Where(part => !part.IsDone))

@@ -10,7 +10,7 @@ public static class CoatingPlanner
     public static Result<CoatingPlan> Plan(CoatingQuestion question)
     {
         var faults = question.Check().ToList();
-        return faults.Count > 0 ? Result<CoatingPlan>.Bad(faults) : Result<CoatingPlan>.Good(Sound(question));
+        return faults.Count > 0 ? Result<CoatingPlan>.Bad(faults) : Result<CoatingPlan>.Good(CornerPlan.Of(question, Sound));
     }
 
     private static CoatingPlan Sound(CoatingQuestion question)

@@ -10,7 +10,11 @@ internal static class CornerCheck
     public static bool IsThere(Car car, SpraySession session)
     {
         var (corners, dry) = (Corners(car), Dry(car, session.Product, session.At, null));
-        return corners.Count == 0 || corners.Exists(corner => (corner.From ?? session.At.Date) <= session.At.Date && (corner.Until ?? dry.Date) >= dry.Date && HasSpell(car.Calendar, corner, session.At));
+        if (corners.Count > 1)
+            return session.Parts.All(part => corners.Exists(corner => corner.Id == part.Corner && Serves(corner)));
+        return corners.Count == 0 || corners.Exists(Serves);
+
+        bool Serves(Facility corner) => (corner.From ?? session.At.Date) <= session.At.Date && (corner.Until ?? dry.Date) >= dry.Date && HasSpell(car.Calendar, corner, session.At);
     }
 
     /// <summary>Whenever something goes on: all that is in there then, what dries from before with it.</summary>
@@ -29,6 +33,22 @@ internal static class CornerCheck
             var corners = Corners(car).Where(one => (one.From ?? time.Date) <= time.Date && (one.Until ?? time.Date) >= time.Date).ToList();
             if (corners.Count > 0 && (pieces > corners.Sum(one => one.MostPieces * one.Count ?? 1_000_000) || area > corners.Sum(one => one.MostSquareMetres * one.Count ?? 1_000_000)))
                 yield return $"{time}: {pieces} pieces and {area} m² are more than fits into the spray corner";
+        }
+    }
+
+    /// <summary>Of several corners each: all that the plan hangs into it and that is not dry yet, a part in one place at a time.</summary>
+    public static IEnumerable<string> CrowdsOfEach(Car car, CoatingPlan plan)
+    {
+        var hung = plan.Sessions.SelectMany(session => session.Parts.Select(part => (part.Part, part.Corner, session.At, Dry: Dry(car, session.Product, session.At, null)))).ToList();
+        foreach (var (corner, time) in Corners(car) is { Count: > 1 } corners ? corners.SelectMany(corner => plan.Sessions.Select(session => (corner, session.At)).Distinct()) : [])
+        {
+            var now = hung.Where(one => one.At == time || (one.At < time && one.Dry > time)).ToList();
+            var here = now.Where(one => one.Corner == corner.Id).Select(one => one.Part).Distinct().ToList();
+            var (pieces, area) = (here.Sum(part => car.Structure.Parts.First(one => one.Id == part).Count), here.Sum(part => car.Coating.Parts.First(one => one.Part == part).SquareMetres ?? 0));
+            if (pieces > corner.MostPieces * corner.Count || area > corner.MostSquareMetres * corner.Count)
+                yield return $"{time}: {pieces} pieces and {area} m² are more than fits into {corner.Name}";
+            if (now.GroupBy(one => one.Part).Any(part => part.Select(one => one.Corner).Distinct().Count() > 1))
+                yield return $"{time}: a part is in two corners";
         }
     }
 

@@ -8,22 +8,23 @@ internal static class SessionSheet
 {
     public static SpraySession Of(Car car, CoatingProduct product, Occasion occasion, ValueList<SprayedPart> parts) => new(product.Id, occasion.At, occasion.Air, parts)
     {
-        Steps = Steps(product, parts).ToValueList(),
+        Steps = Steps(product, parts, part => car.Structure.Parts.FirstOrDefault(one => one.Id == part)?.Name ?? part).ToValueList(),
         Cautions = CoatingCautions.Of(product),
         Masks = parts.SelectMany(part => KeepBare.Of(car, part.Part)).ToValueList(),
     };
 
-    private static IEnumerable<string> Steps(CoatingProduct product, ValueList<SprayedPart> parts)
+    private static IEnumerable<string> Steps(CoatingProduct product, ValueList<SprayedPart> parts, Func<string, string> name)
     {
         if (parts.Any(part => part is { Stage: 0, NotBefore: null, Late: null }))
             yield return "First coat: derust, dust off and degrease right before it; bare steel rusts again within hours (common practice, no source).";
         foreach (var late in parts.Where(part => part.Late is not null).GroupBy(part => part.Late))
-            yield return $"Too late for {string.Join(", ", late.Select(part => part.Part))}, by the sheet of the coat before: {late.Key}";
+            yield return $"Too late for {string.Join("; ", late.Select(part => name(part.Part)))}, by the sheet of the coat before: {late.Key}";
         yield return "Mask what stays bare.";
         yield return Air(product);
         yield return $"Mix: {product.Mix ?? Missing("mix", "mixing ratio")}{Thinned(product)}{(product.Mix == CoatingProduct.OnePack ? "." : $"; use it up within {Or(product, FigureKind.PotLife)}.")}";
-        foreach (var coats in parts.GroupBy(part => part.Coats).OrderBy(group => group.Key))
-            yield return $"{(coats.Key == 1 ? "1 coat" : $"{coats.Key} coats, {Or(product, FigureKind.FlashOff)} between them,")} of {Film(product)}: {string.Join(", ", coats.Select(part => part.Part))}";
+        var groups = parts.GroupBy(part => part.Coats).OrderBy(group => group.Key).ToList();
+        foreach (var coats in groups)
+            yield return $"{(coats.Key == 1 ? "1 coat" : $"{coats.Key} coats, {Or(product, FigureKind.FlashOff)} between them,")} of {Film(product)}{(groups.Count == 1 ? parts.Count == 1 ? "." : " on every part." : $": {string.Join("; ", coats.Select(part => name(part.Part)))}.")}";
         yield return $"Handle after {Or(product, FigureKind.Handle)} at {Or(product, FigureKind.At)}; cured after {Or(product, FigureKind.FullCure)}. Enter it when it is on: refettle coat {product.Id} …";
     }
 

@@ -106,6 +106,32 @@ public sealed class CoatingPlannerTests
         Assert.False(IsSound(apart, new FacilityAdded(Small), new ProductDescribed(slow)));
     }
 
+    /// <summary>Each holds one part; the second goes away with the first day, and epoxy of that day dries until the next morning. Added up they would take both parts.</summary>
+    [Fact]
+    public void Of_several_corners_each_has_its_own_days_and_room()
+    {
+        var slow = new ProductDescribed(Coatings.Epoxy with { Figures = [.. Coatings.Epoxy.Figures, new(FigureKind.At, 20, Origin.Maker), new(FigureKind.Handle, 20, Origin.Maker)] });
+        var (one, other) = (new FacilityAdded(Small), new FacilityAdded(Small with { Id = "tent", Name = "Tent" }));
+        var both = Coatings.Plan(Coatings.Car(slow, one, other));
+        Assert.All(both.Sessions, session => Assert.Equal(2, session.Parts.Select(part => part.Corner).Distinct().Count()));
+        var brief = Coatings.Plan(Coatings.Car(slow, one, new FacilityAdded(Small with { Id = "tent", Name = "Tent", Until = new(2027, 3, 1) })));
+        Assert.Empty(brief.Unplanned);
+        Assert.All(brief.Sessions, session => Assert.Equal("corner", Assert.Single(session.Parts).Corner));
+        Assert.Contains(brief.Notes, note => note.Found.Contains("planned with Corner alone", StringComparison.Ordinal));
+        Assert.All(Coatings.Plan(Coatings.Car(one)).Sessions, session => Assert.All(session.Parts, part => Assert.Null(part.Corner)));
+    }
+
+    [Fact]
+    public void In_a_step_parts_go_by_their_names()
+    {
+        var named = Coatings.Car();
+        var car = named with { Structure = named.Structure with { Parts = named.Structure.Parts.Select(part => part with { Name = $"The {part.Id}" }).ToValueList() } };
+        Assert.Contains(Coatings.Plan(car).Sessions[0].Steps, step => step.EndsWith(" on every part.", StringComparison.Ordinal));
+        var late = Coatings.Plan(car with { Coating = Coatings.Car(new CoatApplied(new("epoxy", ["axle"], new(2027, 2, 1, 15, 0), 1, 20, 60, null, []))).Coating });
+        Assert.Contains(late.Sessions.SelectMany(session => session.Steps), step => step.StartsWith("Too late for The axle", StringComparison.Ordinal));
+        Assert.Contains(late.Notes, note => note.Found.StartsWith("The axle; The tank: still on the car", StringComparison.Ordinal));
+    }
+
     private static Facility Small => new() { Id = "corner", Name = "Corner", Kind = FacilityKind.SprayCorner, MostPieces = 1 };
 
     [Fact]
