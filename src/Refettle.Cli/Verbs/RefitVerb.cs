@@ -14,13 +14,13 @@ internal static class RefitVerb
             .Answers(desk, parsed => parsed.GetValue(first) < 1 ? Reply.Bad([new("--first", $"{parsed.GetValue(first)} steps", "Give 1 or more.")]) : OpenShelf.With(desk, parsed, shelf =>
             {
                 var (history, car) = (shelf.Open.History, shelf.Open.Car);
-                var sheet = RefitPlanner.Of(history);
+                var histories = shelf.Cars.Select(one => one.History).ToList();
+                var sheet = RefitPlanner.Of(history, AwaitedParts.Absent(car, histories, shelf.Today));
                 if (RefitCheck.Of(car, sheet) is { Count: > 0 } faults)
                     return Reply.Bad(faults);
-                var histories = shelf.Cars.Select(one => one.History).ToList();
                 var fasteners = RefitFasteners.Of(car, sheet, histories, shelf.Today);
                 var awaited = AwaitedParts.Of(car, sheet, fasteners, histories, shelf.Today);
-                return new(RefitView.Of(sheet, fasteners, awaited, parsed.GetValue(first)), new { sheet.Steps, sheet.Leftover, sheet.Bleeding, sheet.Checks, fasteners, awaited });
+                return new(RefitView.Of(car, sheet, fasteners, awaited, parsed.GetValue(first)), new { sheet.Steps, sheet.Leftover, sheet.Bleeding, sheet.Checks, fasteners, awaited });
             }));
     }
 }

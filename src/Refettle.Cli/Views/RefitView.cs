@@ -7,17 +7,25 @@ namespace Refettle.Cli.Views;
 /// <summary>The sheet by which the car goes together: numbered steps, what belongs to each below it.</summary>
 internal static class RefitView
 {
-    public static IRenderable Of(RefitSheet sheet, ValueList<StepFasteners> fasteners, ValueList<Awaited> awaited, int most) => sheet.Steps.Count == 0 && sheet.Leftover.Count == 0 && awaited.Count == 0
+    public static IRenderable Of(Car car, RefitSheet sheet, ValueList<StepFasteners> fasteners, ValueList<Awaited> awaited, int most) => sheet.Steps.Count == 0 && sheet.Leftover.Count == 0 && awaited.Count == 0
         ? new Text("By the log nothing is apart.")
         : new Rows([
-            .. sheet.Steps.Take(most).SelectMany((step, place) => Step(step, fasteners.FirstOrDefault(one => one.Step == place), awaited.Where(one => one.Step == place), place + 1)),
+            .. sheet.Steps.Take(most).SelectMany((step, place) => Held(car, sheet, place).Concat(Step(step, fasteners.FirstOrDefault(one => one.Step == place), awaited.Where(one => one.Step == place), place + 1))),
             .. sheet.Steps.Count > most ? [new Text($"… {sheet.Steps.Count - most} more steps")] : Array.Empty<IRenderable>(),
             .. Section("Not here yet:", awaited.Select(one => $"{(one.Step is { } step ? $"step {step + 1}: " : "")}{one.Says}")),
             .. Section("Left over, belonging to no step:", sheet.Leftover.Select(Bag)),
             .. Section("Bleed, in the maker's order: opened were", sheet.Bleeding.Select(joint => joint.Name ?? joint.Id)),
-            .. Section("At the end:", sheet.Checks.SelectMany(check => check.Cautions.Select(caution => $"  ! {caution}").Concat(check.Waste.Select(one => $"  {one.Line()}")).Prepend(check.Says))),
+            .. Section("At the end:", sheet.Checks.SelectMany(check => check.Cautions.Select(caution => $"  ! {caution}").Concat(check.Waste.Select(one => $"  {one.Line()}")).Prepend(check.Says).Concat(check.Waste.Count == 0 ? [] : [$"  When it is handed in: refettle task done {check.Id}"]))),
             new Text("The vehicle maker's manual, local rules and licensed practice come first."),
         ]);
+
+    /// <summary>Where that changes: what has to be here before it can go on.</summary>
+    private static IEnumerable<IRenderable> Held(Car car, RefitSheet sheet, int place)
+    {
+        var waits = sheet.Steps[place].WaitsFor;
+        if (waits.Count > 0 && (place == 0 || sheet.Steps[place - 1].WaitsFor != waits))
+            yield return new Markup($"[yellow]Not to be begun before it is here: {string.Join(", ", waits.Select(id => car.Structure.Parts.FirstOrDefault(part => part.Id == id)?.Name ?? id)).Safe()}[/]");
+    }
 
     private static IEnumerable<IRenderable> Step(RefitStep step, StepFasteners? fasteners, IEnumerable<Awaited> awaited, int number)
     {

@@ -6,7 +6,8 @@ namespace Refettle.Web.CloseUp;
 
 /// <summary>All that the close-up page shows of a car: the sheet, and what stands before the road.</summary>
 /// <param name="Logs">The logs that it was worked out from, the car's own first.</param>
-public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, ValueList<Joint> ToTorque, ValueList<StepFasteners> Fasteners, ValueList<Awaited> Awaited)
+/// <param name="Absent">Parts that are not here, by identifier.</param>
+public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, ValueList<Joint> ToTorque, ValueList<StepFasteners> Fasteners, ValueList<Awaited> Awaited, ValueList<string> Absent)
 {
     /// <summary>Worked out anew only when the log has grown: a sheet of a car in pieces takes a while in a browser.</summary>
     /// <param name="logs">Of all cars, since they share the shelf; the car's own first.</param>
@@ -15,9 +16,12 @@ public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, V
         if (known is not null && known.Logs.SequenceEqual(logs, ReferenceEqualityComparer.Instance))
             return known;
         var history = logs[0];
-        var (sheet, toTorque) = known is not null && ReferenceEquals(known.Logs[0], history) ? (known.Sheet, known.ToTorque) : (RefitPlanner.Of(history), Settling(history));
+        var absent = AwaitedParts.Absent(history.Car, logs, today);
+        var isSame = known is not null && ReferenceEquals(known.Logs[0], history);
+        var sheet = isSame && known!.Absent == absent ? known.Sheet : RefitPlanner.Of(history, absent);
+        var toTorque = isSame ? known!.ToTorque : Settling(history);
         var fasteners = RefitFasteners.Of(history.Car, sheet, logs, today);
-        return new(logs, sheet, toTorque, fasteners, AwaitedParts.Of(history.Car, sheet, fasteners, logs, today));
+        return new(logs, sheet, toTorque, fasteners, AwaitedParts.Of(history.Car, sheet, fasteners, logs, today), absent);
     }
 
     private static ValueList<Joint> Settling(CarHistory history)

@@ -70,9 +70,9 @@ public sealed class CautionsShownTests
         var apart = car with { Done = plan.Steps.Select(step => step.Fact).Where(fact => !states.Contains(fact)).ToValueList(), Stance = plan.Steps.Select(step => step.Stance).LastOrDefault(car.Stance) };
         var sheet = RefitPlanner.Of(new(apart, [], []));
         foreach (var step in sheet.Steps)
-            Has(Text(RefitView.Of(sheet with { Steps = [step] }, [], [], int.MaxValue)), step.Cautions);
+            Has(Text(RefitView.Of(apart, sheet with { Steps = [step] }, [], [], int.MaxValue)), step.Cautions);
         var refit = sheet.Steps.SelectMany(step => step.Cautions).Concat(sheet.Checks.SelectMany(check => check.Cautions)).ToList();
-        Has(Text(RefitView.Of(sheet, [], [], int.MaxValue)), refit);
+        Has(Text(RefitView.Of(apart, sheet, [], [], int.MaxValue)), refit);
         Has(Json(sheet), refit.Select(Escaped));
         return strip.Count + refit.Count;
     }

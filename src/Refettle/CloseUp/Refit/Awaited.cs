@@ -1,4 +1,3 @@
-using System.Globalization;
 using Refettle.Access;
 using Refettle.Logbook;
 using Refettle.Stock;
@@ -28,22 +27,31 @@ public static class AwaitedParts
             .OrderBy(one => one.Step ?? int.MaxValue).ToValueList();
     }
 
+    /// <summary>Parts of the car that are not here and go onto it, by identifier.</summary>
+    /// <param name="histories">Of all cars, this one among them.</param>
+    public static ValueList<string> Absent(Car car, IReadOnlyCollection<CarHistory> histories, DateOnly today)
+    {
+        var shelf = ShelfFold.Of(histories);
+        return ShelfParts.Away(shelf, car, today).Select(one => one.Part).Concat(NotInHand(car, shelf, histories, today).Select(line => line.Need.Thing["part ".Length..])).Distinct().Order(StringComparer.Ordinal).ToValueList();
+    }
+
     /// <summary>What left for a shop and is no part of the description.</summary>
     private static IEnumerable<Awaited> ByWords(Shelf shelf, Car car) =>
         from work in shelf.Outside
         where work.Car == car.Id
         from line in work.Lines
         where line.Away > 0 && car.Structure.Parts.All(part => $"part {part.Id}" != line.Item.What)
-        select new Awaited(null, line.Item.What, null, $"At {work.To}: {line.Away} × {line.Item.What}, {work.Work}{(work.Promised is { } day ? $"; promised {day.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}" : "; no day promised")}");
+        select new Awaited(null, line.Item.What, null, $"At {work.To}: {line.Away} × {line.Item.What}, {work.Work}{(work.Promised is { } day ? $"; promised {DayWords.Day(day)}" : "; no day promised")}");
 
     /// <summary>New parts for places that a step fits again: what is not in hand of them.</summary>
-    private static IEnumerable<Awaited> Bought(Car car, RefitSheet sheet, Shelf shelf, IReadOnlyCollection<CarHistory> histories, DateOnly today)
+    private static IEnumerable<Awaited> Bought(Car car, RefitSheet sheet, Shelf shelf, IReadOnlyCollection<CarHistory> histories, DateOnly today) => NotInHand(car, shelf, histories, today)
+        .Select(line => new Awaited(line.Need.Thing, line.Need.What, StepOf(car, sheet, line.Need.Thing["part ".Length..]), Says(shelf, line))).Where(one => one.Step is not null);
+
+    private static IEnumerable<Served> NotInHand(Car car, Shelf shelf, IReadOnlyCollection<CarHistory> histories, DateOnly today)
     {
         var needs = histories.SelectMany(history => PlanNeeds.Of(history, shelf, _nothing, [], null)).ToValueList();
         return Allocation.Of(shelf, needs, Supplies.Of(shelf, needs, today, Basket.UsualConfidence))
-            .Where(line => line.Need.Car == car.Id && line.Need.Thing.StartsWith("part ", StringComparison.Ordinal) && (line.Missing > 0 || line.Given.Any(given => given.Supply.Order is not null)))
-            .Select(line => new Awaited(line.Need.Thing, line.Need.What, StepOf(car, sheet, line.Need.Thing["part ".Length..]), Says(shelf, line)))
-            .Where(one => one.Step is not null);
+            .Where(line => line.Need.Car == car.Id && line.Need.Thing.StartsWith("part ", StringComparison.Ordinal) && (line.Missing > 0 || line.Given.Any(given => given.Supply.Order is not null)));
     }
 
     private static string Says(Shelf shelf, Served line)
@@ -52,7 +60,7 @@ public static class AwaitedParts
         var from = string.Join(", ", coming.Select(given => shelf.Orders.First(order => order.Id == given.Supply.Order).Supplier).Distinct());
         return $"New: {line.Need.Count} × {line.Need.Number ?? line.Need.What}: " + string.Join(", ", new[]
         {
-            coming.Count > 0 ? $"{coming.Sum(given => given.Count)} ordered from {from}, to come about {coming.Max(given => given.Supply.From):yyyy-MM-dd}" : null,
+            coming.Count > 0 ? $"{coming.Sum(given => given.Count)} ordered from {from}, to come about {DayWords.Day(coming.Max(given => given.Supply.From))}" : null,
             line.Missing > 0 ? $"{line.Missing} not ordered yet" : null,
         }.OfType<string>());
     }

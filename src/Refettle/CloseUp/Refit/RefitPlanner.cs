@@ -9,23 +9,25 @@ public static class RefitPlanner
 {
     private static readonly Plan _nothing = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
 
-    public static RefitSheet Of(CarHistory history)
+    /// <param name="absent">Parts that are not here, by identifier: what waits for them comes last.</param>
+    public static RefitSheet Of(CarHistory history, params ValueList<string> absent)
     {
         var car = history.Car;
         var network = NetworkPlanner.Of(new() { Car = car, Plan = _nothing });
         var (standing, memory) = (new CarStanding(car), new StripMemory(history));
-        var steps = RefitOrder.Of(network, memory).SelectMany(task => Steps(standing, task, memory)).ToValueList();
-        return new(steps, Leftover(car, steps), Bleeding(history, standing), network.Tasks.Where(task => task.Kind is TaskKind.Check or TaskKind.HandIn)
+        var held = new HeldSteps(standing, network, absent);
+        var steps = RefitOrder.Of(network, memory, held).SelectMany(task => Steps(standing, task, memory, held)).ToValueList();
+        return new(steps, Leftover(car, steps), Bleeding(history, standing), network.Tasks.Where(task => task.Kind == TaskKind.Check || task is { Kind: TaskKind.HandIn, Mark: not { Progress: TaskProgress.Done } })
             .Select(task => new EndCheck(task.Id, task.Says, task.Takes, task.Origin, task.Cautions) { Waste = task.Waste }).ToValueList());
     }
 
     /// <summary>A change of stance is one step; what follows by itself from another step is none.</summary>
-    private static IEnumerable<RefitStep> Steps(CarStanding standing, WorkTask task, StripMemory memory)
+    private static IEnumerable<RefitStep> Steps(CarStanding standing, WorkTask task, StripMemory memory, HeldSteps held)
     {
         if (task.Kind == TaskKind.Stance)
         {
             var stance = task.Stance is { } named ? Fact.State(named) : default;
-            yield return new(stance, task.Says, Side.None, Zone.WholeCar, task.Stance, task.Takes, task.Origin, null, [], [], [], task.Cautions, []);
+            yield return new(stance, task.Says, Side.None, Zone.WholeCar, task.Stance, task.Takes, task.Origin, null, [], [], [], task.Cautions, []) { WaitsFor = held.Of(task, null) };
         }
 
         foreach (var step in RefitOrder.Within(task, standing, memory).Where(step => !PlanOutline.FollowsByItself(step)))
@@ -33,7 +35,7 @@ public static class RefitPlanner
             var joint = step.Fact.Kind == FactKind.Open ? standing.Joints[step.Fact.Subject] : null;
             yield return new(step.Fact, Says(step, standing), SideOf(step.Fact, standing), step.Place, task.Stance, step.Cost.Close, step.Origin, joint is null ? null : CardOf(joint),
                 memory.Of(step.Fact), memory.PhotosOf(step.Fact), memory.BagsOf(step.Fact),
-                Cautions(step, joint, standing, memory), LooksOf(step.Fact, standing.Car, memory));
+                Cautions(step, joint, standing, memory), LooksOf(step.Fact, standing.Car, memory)) { WaitsFor = held.Of(task, step) };
         }
     }
 
@@ -53,7 +55,7 @@ public static class RefitPlanner
         FactKind.Off => $"Fit: {Wording.NameOf(step.Fact, standing)}",
         FactKind.Open when standing.Joints[step.Fact.Subject] is { Count: > 1 } joint => $"Close {joint.Count} × {Wording.NameOf(step.Fact, standing)}",
         FactKind.Open => $"Close: {Wording.NameOf(step.Fact, standing)}",
-        _ => $"Undo: {Wording.NameOf(step.Fact, standing)}",
+        _ => Undoing.Says(Wording.NameOf(step.Fact, standing)),
     };
 
     private static Side SideOf(Fact fact, CarStanding standing)

@@ -20,7 +20,11 @@ public sealed record RefitSheet(ValueList<RefitStep> Steps, ValueList<Bag> Lefto
 /// <param name="Origin">Of its minutes.</param>
 public sealed record RefitStep(
     Fact Fact, string Says, Side Side, string Place, string? Stance, Minutes Takes, Origin Origin, ClosingCard? Card, ValueList<Remembered> Remembers,
-    ValueList<Photo> Photos, ValueList<Bag> Bags, ValueList<string> Cautions, ValueList<Look> LastLooks);
+    ValueList<Photo> Photos, ValueList<Bag> Bags, ValueList<string> Cautions, ValueList<Look> LastLooks)
+{
+    /// <summary>Parts that are not here, by identifier: before they are it cannot be begun.</summary>
+    public ValueList<string> WaitsFor { get; init; } = [];
+}
 
 /// <summary>A line of the log that helps at refit.</summary>
 public sealed record Remembered(DateTimeOffset At, string Device, string Says);

@@ -117,9 +117,13 @@ internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
 
     private void Apply(TaskMark mark)
     {
-        if (draft.Has(mark.Task))
+        if (draft.Has(mark.Task) && !ComesAgain(mark))
             draft.Change(mark.Task, task => task with { Mark = mark });
     }
+
+    /// <summary>Waste that was handed in before all of it was there is handed in once more.</summary>
+    private bool ComesAgain(TaskMark mark) => draft[mark.Task].Kind == TaskKind.HandIn && mark.Progress == TaskProgress.Done
+        && draft.DirectlyBefore(mark.Task).Any(id => draft[id].Mark?.Progress != TaskProgress.Done);
 
     private string Near(string task) => NearNames.Ask(task, draft.Tasks.Select(one => one.Id), "Look at the list of the timeline.");
 

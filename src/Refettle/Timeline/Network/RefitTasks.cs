@@ -95,7 +95,7 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
         var words = lead.Fact.Kind switch
         {
             FactKind.Off => $"Fit: {name}",
-            FactKind.State => $"Undo: {name}",
+            FactKind.State => Undoing.Says(name),
             FactKind.Open => $"Close: {name}",
             _ => $"Close up: {name}",
         };

@@ -1,5 +1,6 @@
 using Refettle.Access;
 using Refettle.Access.Derivation;
+using Refettle.CloseUp.Refit;
 using Refettle.Timeline.Network;
 
 namespace Refettle.Tests.Timeline.Network;
@@ -41,6 +42,18 @@ public sealed class WasteTests
         Assert.DoesNotContain(WasteKind.Airbag, kinds);
         Assert.DoesNotContain(WasteKind.Tyre, kinds);
         Assert.DoesNotContain(WasteKind.Paint, kinds);
+    }
+
+    /// <summary>The owner says that he handed it in. While more is still to come he will go once more.</summary>
+    [Fact]
+    public void It_is_handed_in_once_nothing_more_comes()
+    {
+        var handed = new CarCalendar { Marks = [new("hand-in", TaskProgress.Done, new(2027, 3, 1, 12, 0))] };
+        Assert.Null(HandIn(Car() with { Calendar = handed }).Mark);
+        var drained = Car() with { Calendar = handed, Done = [Fact.State("coolant-drained")] };
+        var (before, after) = (RefitPlanner.Of(new(drained with { Calendar = CarCalendar.Empty }, [], [])), RefitPlanner.Of(new(drained, [], [])));
+        Assert.Contains(before.Checks, check => check.Id == "hand-in");
+        Assert.DoesNotContain(after.Checks, check => check.Id == "hand-in");
     }
 
     [Fact]
