@@ -10,13 +10,13 @@ internal static class TonightView
 {
     private const int Shown = 5;
 
-    public static IRenderable Of(TonightAnswer answer, Minutes minutes, IEnumerable<WorkTask> tasks)
+    public static IRenderable Of(Car car, TonightAnswer answer, Minutes minutes, IEnumerable<WorkTask> tasks)
     {
         var lines = new List<IRenderable>();
         if (answer.Offers.Count == 0)
             lines.Add(new Text($"Nothing can be finished in {minutes} as things stand."));
         foreach (var (offer, i) in answer.Offers.Take(Shown).Select((offer, i) => (offer, i)))
-            lines.AddRange(Offered(offer, i + 1));
+            lines.AddRange(Offered(offer, i + 1, ToldCautions.Of(car, offer.Task)));
         if (answer.Evening.Count > 1)
             lines.Add(new Text($"One after the other: {string.Join(", then ", answer.Evening.Select(id => tasks.FirstOrDefault(task => task.Id == id)?.Says ?? id))}"));
         if (answer.NotNow.Count > 0)
@@ -26,12 +26,14 @@ internal static class TonightView
         return new Rows(lines);
     }
 
-    private static IEnumerable<IRenderable> Offered(Finishable offer, int number)
+    private static IEnumerable<IRenderable> Offered(Finishable offer, int number, ToldCautions cautions)
     {
         yield return new Markup($"[bold]{number}. {offer.Task.Says.Safe()}[/] [dim]({offer.Task.Id.Safe()})[/]");
         yield return new Padder(new Text(string.Join("; ", offer.Why)), new Padding(3, 0, 0, 0));
-        foreach (var caution in offer.Task.Cautions)
+        foreach (var caution in cautions.Shown)
             yield return new Padder(new Markup($"[yellow]! {caution.Safe()}[/]"), new Padding(3, 0, 0, 0));
+        if (cautions.Further.Count > 0)
+            yield return new Padder(new Markup($"[yellow]! {Wording.Count(cautions.Further.Count, "more caution")} at its steps: read them in refettle timeline before you begin.[/]"), new Padding(3, 0, 0, 0));
         if (offer.Task.Rungs.Any(rung => rung.Danger != Danger.None))
             yield return new Padder(new Markup($"[yellow]! Ask refettle stuck {offer.Task.Joint?.Safe()} once more before the first try.[/]"), new Padding(3, 0, 0, 0));
     }

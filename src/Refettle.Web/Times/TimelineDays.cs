@@ -18,10 +18,16 @@ public sealed record TimelineDays(ValueList<TimelineDay> Days, int FirstHour, in
         var waits = answer.Tasks.Where(task => task.Task.IsWait && task.Task.Takes > Minutes.Zero).ToList();
         var days = work.Select(group => group.Key).Concat(spells.Select(group => group.Key)).Distinct().Order()
             .Where(day => answer.Finish is not { } finish || day <= finish.Date)
-            .Select(day => new TimelineDay(day, work[day].OrderBy(line => line.Piece.Start).ToValueList(), spells[day].ToValueList(),
-                waits.Where(wait => wait.Start.Date <= day && wait.Finish.Date >= day).ToValueList())).ToValueList();
-        var hours = days.SelectMany(day => day.Spells.Concat(day.Lines.Select(line => line.Piece))).ToList();
-        return new(days, hours.Count == 0 ? 8 : hours.Min(window => window.Start.Hour), hours.Count == 0 ? 22 : hours.Max(LastHourOf));
+            .ToList();
+        var before = days.Prepend(LocalDate.MinIsoValue);
+        var shown = days.Zip(before, (day, last) => new TimelineDay(day, work[day].OrderBy(line => line.Piece.Start).ToValueList(), spells[day].ToValueList(),
+            waits.Where(wait => wait.Start.Date <= day && wait.Finish.Date >= day).ToValueList())
+        {
+            Begin = waits.Where(wait => wait.Start.Date <= day && wait.Start.Date > last).ToValueList(),
+            Over = waits.Where(wait => wait.Start.Date <= last && wait.Finish.Date <= day && wait.Finish.Date > last).ToValueList(),
+        }).ToValueList();
+        var hours = shown.SelectMany(day => day.Spells.Concat(day.Lines.Select(line => line.Piece))).ToList();
+        return new(shown, hours.Count == 0 ? 8 : hours.Min(window => window.Start.Hour), hours.Count == 0 ? 22 : hours.Max(LastHourOf));
     }
 
     /// <summary>Where a time of a day lies among the bars, in minutes from their begin; times before or after lie on their ends.</summary>
@@ -39,6 +45,12 @@ public sealed record TimelineDays(ValueList<TimelineDay> Days, int FirstHour, in
 public sealed record TimelineDay(LocalDate Day, ValueList<TimelineLine> Lines, ValueList<PlannedWindow> Spells, ValueList<PlannedTask> Waits)
 {
     public string Name => DayWords.Day(Day);
+
+    /// <summary>Those that begin on it, or on a day since the one before that is shown: they are told of once.</summary>
+    public ValueList<PlannedTask> Begin { get; init; } = [];
+
+    /// <summary>Those that were told of before and end by it.</summary>
+    public ValueList<PlannedTask> Over { get; init; } = [];
 }
 
 /// <summary>A piece of a task on a day.</summary>

@@ -12,6 +12,20 @@ public sealed class TonightTests
 {
     private static readonly Instant Now = Instant.FromUtc(2027, 3, 2, 18, 0);
 
+    /// <summary>What kits say of their ways fills the room that is left; what the program finds of hazards and gates is never left out.</summary>
+    [Fact]
+    public void Beside_an_offer_stands_every_caution_of_hazards_and_gates_and_the_others_are_counted()
+    {
+        ValueList<string> own = ["Mark the blade.", "Note the codes.", "Refill it."];
+        var car = new Car { Id = "car", Name = "Car", Structure = new() { States = [new() { Id = "off", Name = "Off", Ways = [new() { Id = "way", Tool = "spanner", Open = new(5), Cautions = own }] }] } };
+        var task = new WorkTask { Id = "strip.off", Kind = TaskKind.Strip, Says = "Off", Takes = new(5), Cautions = [.. own, UsualCautions.Under, UsualCautions.Load] };
+        var told = ToldCautions.Of(car, task);
+        Assert.Equal(["Mark the blade.", UsualCautions.Under, UsualCautions.Load], told.Shown);
+        Assert.Equal(["Note the codes.", "Refill it."], told.Further);
+        var hard = ToldCautions.Of(car, task with { Cautions = [own[0], UsualCautions.Under, UsualCautions.Load, UsualCautions.Fire, UsualCautions.Fumes, UsualCautions.Heated] });
+        Assert.Equal(([UsualCautions.Under, UsualCautions.Load, UsualCautions.Fire, UsualCautions.Fumes, UsualCautions.Heated], 1), (hard.Shown, hard.Further.Count));
+    }
+
     /// <summary>Over random cars, partly taken apart, with random tasks marked: whatever is offered, nothing it waits for is open, no wait runs, its
     /// gate is open on the car as it stands with what is marked, and it fits the time.</summary>
     [Fact]

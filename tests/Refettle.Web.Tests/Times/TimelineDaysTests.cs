@@ -41,6 +41,16 @@ public sealed class TimelineDaysTests
     public void Waits_stand_on_every_day_on_which_they_run() =>
         Assert.Equal([1, 0], TimelineDays.Of(Answer).Days.Select(day => day.Waits.Count));
 
+    /// <summary>Told of when it begins, and when it is over: between them it is only drawn.</summary>
+    [Fact]
+    public void A_wait_is_told_of_once_and_when_it_is_over()
+    {
+        var longer = Answer with { Tasks = [.. Answer.Tasks, Planned("cure", TaskKind.Wait, 3000, new PlannedWindow(At(1, 19, 0), At(4, 21, 0)))] };
+        var days = TimelineDays.Of(longer).Days;
+        Assert.Equal(["way cure", ""], days.Select(day => string.Join(' ', day.Begin.Select(wait => wait.Task.Id))));
+        Assert.Equal(["", "way cure"], days.Select(day => string.Join(' ', day.Over.Select(wait => wait.Task.Id))));
+    }
+
     [Fact]
     public void Bars_reach_from_the_first_hour_to_the_last()
     {
