@@ -8,7 +8,7 @@ namespace Refettle.Cli;
 /// <summary>Opens the store: a file on this machine, or a database server.</summary>
 internal static class Store
 {
-    /// <summary>The logbook at a path, whose folder is made too; or on a server, when given a connection.</summary>
+    /// <summary>The logbook at a path, whose folder is made too where the one above it is there; or on a server, when given a connection.</summary>
     public static Result<IGarageStore> Open(string path) => PostgresStore.IsConnection(path)
         ? Opened(PostgresStore.Open(path, TimeProvider.System, RandomNumberGenerator.Create()))
         : OpenFile(path);
@@ -17,7 +17,10 @@ internal static class Store
     {
         try
         {
-            if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder)
+            var folder = Path.GetDirectoryName(Path.GetFullPath(path));
+            if (Path.GetDirectoryName(folder) is { } above && !Directory.Exists(above))
+                return Result<IGarageStore>.Bad(new Fault(path, $"there is no folder {above}", "Look at the path again, make the folder, or give another with --store."));
+            if (folder is not null)
                 Directory.CreateDirectory(folder);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)

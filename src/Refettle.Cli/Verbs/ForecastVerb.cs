@@ -12,7 +12,7 @@ internal static class ForecastVerb
 {
     private const double MostSeconds = 86_400;
 
-    private static readonly Option<double> Confidence = new("--confidence") { Description = "How sure order-by and send-out days are to be, in percent.", DefaultValueFactory = _ => 80 };
+    private static readonly Option<double> Confidence = new("--confidence") { Description = "How sure order-by and send-out days are to be: 80 or 0.8 for four in five; 50 at the least.", DefaultValueFactory = _ => 80 };
     private static readonly Option<int> Futures = new("--futures") { Description = "How many futures are sampled.", DefaultValueFactory = _ => ForecastQuestion.DefaultFutures };
     private static readonly Option<ulong> Seed = new("--seed") { Description = "Another seed, other futures; the same seed, the same answer.", DefaultValueFactory = _ => 1 };
     private static readonly Option<double?> Missed = new("--missed") { Description = "How many of your spells come to nothing, in percent; by default 10." };
@@ -26,14 +26,17 @@ internal static class ForecastVerb
     private static List<Fault> Faults(ParseResult parsed)
     {
         var faults = new List<Fault>();
-        if (parsed.GetValue(Confidence) is not (> 0 and < 100))
-            faults.Add(new("--confidence", $"{parsed.GetValue(Confidence)} percent", "Give more than 0 and less than 100, such as 80."));
+        if (Share(parsed.GetValue(Confidence)) is not (>= 0.5 and < 1))
+            faults.Add(new("--confidence", $"{parsed.GetValue(Confidence)}: less sure than a coin, or not less than sure", "Give 50 to 99 percent, or 0.5 to 0.99: 80 or 0.8 for four in five."));
         if (parsed.GetValue(Missed) is < 0 or > 100)
             faults.Add(new("--missed", $"{parsed.GetValue(Missed)} percent", "Give 0 to 100."));
         if (parsed.GetValue(Seconds) is not (>= 0 and <= MostSeconds))
             faults.Add(new("--seconds", $"{parsed.GetValue(Seconds)} seconds", $"Give 0 to {MostSeconds}."));
         return faults;
     }
+
+    /// <summary>Below 1 it is a share, from there on percent.</summary>
+    private static double Share(double confidence) => confidence < 1 ? confidence : confidence / 100;
 
     private static Reply Answer(Desk desk, ParseResult parsed, SuppliedWork supplied)
     {
@@ -43,7 +46,7 @@ internal static class ForecastVerb
             CarForecast.Of(asked with
             {
                 Missed = parsed.GetValue(Missed) / 100,
-                Confidence = parsed.GetValue(Confidence) / 100,
+                Confidence = Share(parsed.GetValue(Confidence)),
                 Futures = parsed.GetValue(Futures),
                 Seed = parsed.GetValue(Seed),
             }, desk.Around.Interrupt),

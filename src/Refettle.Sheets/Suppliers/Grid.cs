@@ -29,7 +29,19 @@ internal static class Grid
     /// <summary>The reader of workbooks asks for an old 8-bit encoding even where it needs none.</summary>
     static Grid() => Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
 
-    public static List<GridRow> Read(byte[] bytes, FaultList faults) => bytes is [(byte)'P', (byte)'K', ..] ? Workbook(bytes, faults) : Text(bytes, faults);
+    public static List<GridRow> Read(byte[] bytes, FaultList faults) => bytes switch
+    {
+        [(byte)'P', (byte)'K', ..] => Workbook(bytes, faults),
+        [0xD0, 0xCF, 0x11, 0xE0, ..] => Refused(faults, "it is a workbook of the old kind (XLS)"),
+        _ when faults.File.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase) => Refused(faults, "it is called a workbook (XLSX) and does not begin like one: cut off, or something else"),
+        _ => Text(bytes, faults),
+    };
+
+    private static List<GridRow> Refused(FaultList faults, string found)
+    {
+        faults.Add(1, 1, "file", found, "Open it in a spreadsheet and save it as XLSX or CSV");
+        return [];
+    }
 
     private static List<GridRow> Text(byte[] bytes, FaultList faults)
     {

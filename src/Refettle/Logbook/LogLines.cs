@@ -65,7 +65,23 @@ public static class LogLines
         }
         catch (JsonException problem)
         {
-            return [new("line", $"it is not an entry ({problem.Path ?? "not JSON"})", "Each line holds one entry as JSON; export the log again.")];
+            return [new("line", $"it is not an entry ({Cause(line, problem)})", "Each line holds one entry as JSON, as export-log writes it: export the log again.")];
+        }
+    }
+
+    /// <summary>Where in the line it is, or what is wrong with it as a whole.</summary>
+    private static string Cause(string line, JsonException problem)
+    {
+        if (problem.Path?.StartsWith("$.", StringComparison.Ordinal) == true)
+            return $"its {problem.Path[2..]}";
+        try
+        {
+            using var whole = JsonDocument.Parse(line);
+            return "JSON, but something of an entry is missing";
+        }
+        catch (JsonException)
+        {
+            return "no JSON";
         }
     }
 

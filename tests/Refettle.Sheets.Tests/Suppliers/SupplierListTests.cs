@@ -125,6 +125,12 @@ public sealed class SupplierListTests
     [Fact]
     public void Any_text_is_read_or_refused() => Gen.String[Gen.Char["A1,;\t\n\" -€.partnoprice"], 0, 80].Sample(text => Assert.NotNull(Read("Part no,Price\n" + text)), iter: 1000);
 
+    [Theory]
+    [InlineData(new byte[] { 0xD0, 0xCF, 0x11, 0xE0, 0, 0 }, "list", "of the old kind (XLS)")]
+    [InlineData(new byte[] { 7, 0, 1, 0 }, "list.xlsx", "does not begin like one")]
+    public void What_is_no_workbook_is_called_none(byte[] bytes, string name, string found) =>
+        Assert.Contains(found, Assert.Single(SupplierListReader.Read(bytes, name, "Harbour Rubber", "EUR", new(2026, 3, 1)).Faults).Found, StringComparison.Ordinal);
+
     private static Result<Logbook.OffersListed> Read(string text) => Read(Encoding.UTF8.GetBytes(text));
 
     private static Result<Logbook.OffersListed> Read(byte[] bytes) => SupplierListReader.Read(bytes, "list", "Harbour Rubber", "EUR", new(2026, 3, 1));

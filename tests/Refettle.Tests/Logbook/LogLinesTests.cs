@@ -32,6 +32,8 @@ public sealed class LogLinesTests
         var read = LogLines.Read(new StringReader($"{good}\nnonsense\n\n{good.Replace("\"sequence\":1", "\"sequence\":0", StringComparison.Ordinal)}\n{{}}\nnull"));
         Assert.False(read.IsGood);
         Assert.Equal([2, 4, 5, 6], read.Faults.Select(fault => fault.Line).Distinct());
+        Assert.Equal("it is not an entry (no JSON)", read.Faults[0].Found);
+        Assert.Equal("it is not an entry (JSON, but something of an entry is missing)", read.Faults.First(fault => fault.Line == 5).Found);
     }
 
     /// <summary>Bytes that may have come from anywhere: faults or entries, never a crash.</summary>
