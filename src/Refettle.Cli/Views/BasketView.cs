@@ -42,10 +42,11 @@ internal static class BasketView
         if (basket.Lines.Count == 0)
             yield break;
         yield return new Markup("[bold]In the basket[/]:");
-        foreach (var line in basket.Lines)
+        foreach (var same in basket.Lines.GroupBy(line => line.Need.Says))
         {
-            yield return new Text($"  {line.Need.Count} × {line.Need.Number} for {line.Need.Car} {line.Need.Thing}: {Standing(line)}");
-            yield return Small(line.Need.Says);
+            yield return new Text($"  {same.Key}:");
+            foreach (var line in same)
+                yield return Small($"{line.Need.Count} × {line.Need.Number} for {line.Need.Car} {line.Need.Thing}: {Standing(line)}");
         }
     }
 

@@ -56,12 +56,12 @@ public sealed class BasketRoom
     {
         { OrderBy: null } => "no date to meet is known",
         { DaysTooLate: > 0 } => $"should have been ordered {Plain.Days(purchase.DaysTooLate)} ago",
-        _ => $"order by {purchase.OrderBy:d MMM yyyy}",
+        { OrderBy: { } day } => $"order by {DayWords.Day(day)}",
     };
 
     private static string Where(Given given) => (given.Supply.Order, given.Supply.Kit) switch
     {
-        ({ }, _) => $"to come about {given.Supply.From:d MMM}{(given.DaysLate > 0 ? $", {Plain.Days(given.DaysLate)} late" : "")}",
+        ({ }, _) => $"to come about {DayWords.Day(given.Supply.From)}{(given.DaysLate > 0 ? $", {Plain.Days(given.DaysLate)} late" : "")}",
         (_, { } kit) => $"in kit {kit}, to be opened",
         _ => "in hand",
     };

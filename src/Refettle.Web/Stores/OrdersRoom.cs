@@ -35,7 +35,7 @@ public sealed class OrdersRoom(Refettle.Stock.Shelf shelf, DateOnly today)
         : Alone(OrderWork.CameBack(work, [new(line.Item.What, count)], found.Trim(), good, PieceCondition.Refurbished, today));
 
     private string Promise(DateOnly? promised) => promised is not { } day ? "no day promised"
-        : day < today ? $"promised for {day:d MMM}, {Plain.Days(today.DayNumber - day.DayNumber)} late" : $"promised for {day:d MMM}";
+        : day < today ? $"promised for {DayWords.Day(day)}, {Plain.Days(today.DayNumber - day.DayNumber)} late" : $"promised for {DayWords.Day(day)}";
 
     private static Result<ValueList<Happening>> Alone(Result<Happening> one) =>
         one.IsGood ? Result<ValueList<Happening>>.Good([one.Value]) : Result<ValueList<Happening>>.Bad(one.Faults);

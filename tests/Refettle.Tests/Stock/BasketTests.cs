@@ -157,10 +157,11 @@ public sealed class BasketTests
     {
         var joint = new Joint { Id = "clips", Kind = JointKind.Clip, Holds = ["a", "b"], Ways = [], Count = pieces };
         var shelf = Sold(new Offer("CLIP", "", new(over))) with { Numbers = [new() { Id = "CLIP", Breaks = (decimal)chance, Origin = Origin.User }] };
-        var advice = Spares.For(shelf, joint, "CLIP", pieces, new() { PerHour = new(short_) });
+        var advice = Spares.For(shelf, joint, "CLIP", pieces, new() { Id = "car", Name = "Car", Currency = "CHF", Settings = Settings.Standard with { PerHour = new(short_) } });
         Assert.Equal(spares, advice.Count);
         Assert.Contains("your judgement", advice.Says, StringComparison.Ordinal);
-        Assert.Equal(0, Spares.For(shelf, joint with { Kind = JointKind.Bolt }, null, pieces, Settings.Standard).Count);
+        Assert.EndsWith(".00 CHF", advice.Says, StringComparison.Ordinal);
+        Assert.Equal(0, Spares.For(shelf, joint with { Kind = JointKind.Bolt }, null, pieces, new() { Id = "car", Name = "Car" }).Count);
     }
 
     [Fact]

@@ -42,7 +42,7 @@ public sealed class ShelfPlannerTests
         var supplied = Supplied(garage);
         var wait = Assert.Single(supplied.Works[0].Network!.Tasks, task => task.Delivery is not null);
         Assert.Equal("wait.delivery.harbour-rubber.2026-02-27", wait.Id);
-        Assert.Contains("promised 9 Mar 2026, counted on for 15 Mar 2026", wait.Says, StringComparison.Ordinal);
+        Assert.Contains("promised Mon 2026-03-09, counted on for Sun 2026-03-15", wait.Says, StringComparison.Ordinal);
         Assert.DoesNotContain(supplied.Works[0].Network!.Tasks, task => task.Kind == TaskKind.Order);
         Assert.Equal(Garage.Day(14), FitDay(supplied));
         Assert.Empty(supplied.Basket.Purchases);

@@ -41,14 +41,14 @@ public sealed class RoomTests
         Assert.Equal(new Ordered("Harbour Rubber", [new("77-1", 4, new(1.5m))], _today, new DateOnly(2026, 3, 17), null, null), room.Order(purchase, "someone"));
         Assert.Equal("no date to meet is known", BasketRoom.OrderBy(purchase));
         Assert.Equal("2 missing", BasketRoom.Standing(Assert.Single(room.Basket.Lines)));
-        Assert.Equal("2 to come about 12 Mar", BasketRoom.Standing(Assert.Single(new BasketRoom(_shelf, [(new(_car, [], []), plan)], _today).Basket.Lines)));
+        Assert.Equal("2 to come about Thu 2026-03-12", BasketRoom.Standing(Assert.Single(new BasketRoom(_shelf, [(new(_car, [], []), plan)], _today).Basket.Lines)));
     }
 
     [Fact]
     public void Orders_and_outside_work_say_how_long_and_how_late()
     {
         var room = new OrdersRoom(_shelf, _today);
-        Assert.Equal("promised for 8 Mar, 2 days late", room.Promise(room.ToCome[0]));
+        Assert.Equal("promised for Sun 2026-03-08, 2 days late", room.Promise(room.ToCome[0]));
         Assert.Equal("away 37 days, no day promised", room.Promise(room.Away[0]));
         Assert.IsType<Arrived>(Assert.Single(room.AllCame(room.ToCome[0]).Value));
         Assert.False(room.Back(room.Away[0], room.Away[0].Lines[0], 8, " ", true).IsGood);

@@ -74,7 +74,7 @@ public static class PlanNeeds
         var need = Pieces(car, joint, positions, by);
         if (joint.SingleUse)
             return joint.Kind is JointKind.Seal or JointKind.Bond ? need with { Reason = NeedReason.Seal, Says = "not fitted twice" } : need;
-        var (spares, broken) = (Spares.For(shelf, joint, need.Number, need.Count, car.Settings), Math.Min(need.Count, Broken(car, joint)));
+        var (spares, broken) = (Spares.For(shelf, joint, need.Number, need.Count, car), Math.Min(need.Count, Broken(car, joint)));
         if (broken > 0)
             return need with { Count = Math.Max(broken, spares.Count), Reason = NeedReason.Destroyed, Says = $"{(broken < spares.Count ? $"{broken} " : "")}broken or spoilt when it was tried{(broken < spares.Count ? ", the others spares" : "")}" };
         return spares.Count == 0 ? null : need with { Count = spares.Count, Reason = NeedReason.MayBreak, Says = spares.Says };

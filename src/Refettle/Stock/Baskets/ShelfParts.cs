@@ -1,4 +1,3 @@
-using System.Globalization;
 using NodaTime;
 using Refettle.Timeline.Network;
 
@@ -23,7 +22,7 @@ public static class ShelfParts
     /// <summary>It is tried on one car: the first in whose place it may go, else the one it was ordered for.</summary>
     private static string Taker(Shelf shelf, TrialFit fit) => fit.Things.Count > 0 ? fit.Things[0].Split(' ')[0] : shelf.Orders.First(order => order.Id == fit.Order).Car;
 
-    private static PartTrial Trial(TrialFit fit, Car car) => new($"{Identifier.From(fit.Number)}.{fit.By:yyyy-MM-dd}", $"Hold up to the car: {fit.Count} × {(fit.Name.Length > 0 ? fit.Name : fit.Number)}; {fit.Supplier} takes it back until {Day(fit.By)}",
+    private static PartTrial Trial(TrialFit fit, Car car) => new($"{Identifier.From(fit.Number)}.{fit.By:yyyy-MM-dd}", $"Hold up to the car: {fit.Count} × {(fit.Name.Length > 0 ? fit.Name : fit.Number)}; {fit.Supplier} takes it back until {DayWords.Day(fit.By)}",
         LocalDate.FromDateOnly(fit.By), fit.Things.Where(thing => thing.StartsWith($"{car.Id} part ", StringComparison.Ordinal)).Select(thing => thing[$"{car.Id} part ".Length..]).ToValueList());
 
     private static PlaceParts Place(Shelf shelf, Basket basket, Car car, List<Served> lines)
@@ -49,7 +48,7 @@ public static class ShelfParts
         var days = from.DayNumber - order.On.DayNumber;
         var named = order.Promised is { } promised ? Math.Max(1, promised.DayNumber - order.On.DayNumber) : Supplies.UnpromisedDays;
         var numbers = order.Lines.Where(line => line.ToCome > 0).Select(line => $"{line.ToCome} × {shelf.NameOf(line.Line.Number) switch { "" => line.Line.Number, var name => name }}");
-        var says = $"On the way from {order.Supplier}: {string.Join(", ", numbers)}; {(order.Promised is { } day ? $"promised {Day(day)}" : "no day promised")}, counted on for {Day(from)}";
+        var says = $"On the way from {order.Supplier}: {string.Join(", ", numbers)}; {(order.Promised is { } day ? $"promised {DayWords.Day(day)}" : "no day promised")}, counted on for {DayWords.Day(from)}";
         return new($"{Identifier.From(order.Supplier)}.{order.On:yyyy-MM-dd}{(Before(shelf, order) is > 0 and var before ? $".{before + 1}" : "")}", says, order.Supplier, LocalDate.FromDateOnly(order.On), named, days, order.Promised is null ? Origin.Default : Origin.User);
     }
 
@@ -77,13 +76,11 @@ public static class ShelfParts
         var named = work.Promised is { } promised ? Math.Max(1, promised.DayNumber - work.On.DayNumber) : Supplies.UnpromisedDays;
         var counted = work.On.AddDays((int)Math.Ceiling(named * SupplierRecord.OfShop(shelf, work.To, today).Factor(0.5)));
         var back = counted > today ? counted : Supplies.Overdue(today, named);
-        var says = $"{work.Work}; {(work.Promised is { } day ? $"promised {Day(day)}" : "no day promised")}, counted on for {Day(back)}";
+        var says = $"{work.Work}; {(work.Promised is { } day ? $"promised {DayWords.Day(day)}" : "no day promised")}, counted on for {DayWords.Day(back)}";
         return from line in work.Lines
                where line.Away > 0
                let part = car.Structure.Parts.FirstOrDefault(one => $"part {one.Id}" == line.Item.What)
                where part is not null
                select new AwayPart(part.Id, part.Name, new($"{Identifier.From(work.To)}.{part.Id}", $"At {work.To}: {part.Name}, {says}", work.To, LocalDate.FromDateOnly(work.On), named, back.DayNumber - work.On.DayNumber, work.Promised is null ? Origin.Default : Origin.User));
     }
-
-    private static string Day(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 }

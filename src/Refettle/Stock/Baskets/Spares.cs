@@ -20,7 +20,7 @@ public static class Spares
 
     /// <summary>None for a joint whose pieces are not known to break.</summary>
     /// <param name="pieces">1 or more.</param>
-    public static SpareAdvice For(Shelf shelf, Joint joint, string? number, int pieces, Settings settings)
+    public static SpareAdvice For(Shelf shelf, Joint joint, string? number, int pieces, Car car)
     {
         var known = number is null ? null : shelf.Number(number);
         var (chance, origin) = known?.Breaks is { } breaks ? ((double)breaks, Word(known.Origin))
@@ -29,10 +29,10 @@ public static class Spares
         if (chance <= 0)
             return new(0, "");
         var over = PriceOf(shelf, number) ?? UnknownPiece;
-        var shortage = (double)(TripFor.Value / 60 * settings.PerHour.Amount);
+        var shortage = (double)(TripFor.Value / 60 * car.Settings.PerHour.Amount);
         var ratio = Newsvendor.Ratio(shortage, Math.Max(0.01, (double)over.Amount));
         var count = chance >= 1 ? pieces : Newsvendor.ForBinomial(pieces, chance, ratio);
-        return new(count, $"{pieces} that break with a chance of {chance:0%} each ({origin}); enough with {ratio:0%}, since one missing costs {TripFor} of yours and one too many {over}");
+        return new(count, $"each breaks with a chance of {chance:0%} ({origin}): so many are enough with {ratio:0%}, since one missing costs {TripFor} of yours and one too many {over} {car.Currency}");
     }
 
     /// <summary>The lowest price of one among the suppliers' lists; null when none names it.</summary>
