@@ -62,7 +62,7 @@ public sealed class StuckCard
 
     public static string Word(JointCondition condition) => condition switch
     {
-        JointCondition.Sound => "Whole",
+        JointCondition.Sound => "Still tight",
         JointCondition.TurnsWithSleeve => "Turns with its sleeve",
         JointCondition.SnappedProud => "Snapped, a stub stands out",
         JointCondition.SnappedFlush => "Snapped level or below",
