@@ -24,7 +24,7 @@ internal sealed class AwayNotes(Projection projection, Schedule schedule)
         if (leaves is not { } away || !Waiting(away, from).Any() || Idle(from, schedule.Starts[away]) is var idle && idle < _least)
             return null;
         var until = DayWords.Moment(projection.Clock.At(schedule.Starts[away]));
-        return new($"task {projection.Tasks[there].Id}", $"{idle} of yours until {until} pass without work on the car: what is done where it usually stands waits until it is back", "What may be done before is named by the task: refettle task add TASK --after OTHER. Or give the place other days.") { Severity = Severity.Note };
+        return new($"task {projection.Tasks[there].Id}", $"{idle.Value / 60:0} h of yours until {until} pass without work on the car: what is done where it usually stands waits until it is back", "What may be done before is named by the task: refettle task add TASK --after OTHER. Or give the place other days.") { Severity = Severity.Note };
     }
 
     /// <summary>What could be done in that time if the car stood where it usually does.</summary>

@@ -13,9 +13,11 @@ internal static class MoveTimes
     public static ValueList<MoveDue> Of(Car car, TaskNetwork network, Instant now, CancellationToken cancel) => network.Tasks
         .Where(task => task is { Kind: TaskKind.Move, At: not null, Mark: null }).Select(move => Due(car, network, move, now, cancel)).OfType<MoveDue>().ToValueList();
 
-    /// <summary>When the first schedule ends; never where there is none.</summary>
-    public static int End(Car car, TaskNetwork network, Instant now, CancellationToken cancel) =>
-        Projection.Of(car, network, now) is { IsGood: true } made && new FirstScheduler().Solve(new(made.Value.Project), _each, null, cancel).Schedule is { } schedule ? schedule.Makespan : WorkTime.Never;
+    /// <summary>When the first schedule ends; after every other one where what others set cannot be kept, and never where there is none.</summary>
+    public static long End(Car car, TaskNetwork network, Instant now, CancellationToken cancel) => Projection.Of(car, network, now) is { IsGood: true } made
+        ? Makespan(made.Value.Project, cancel) ?? (long)WorkTime.Never + (Makespan(made.Value.Unpressed, cancel) ?? WorkTime.Never) : long.MaxValue;
+
+    private static int? Makespan(Project project, CancellationToken cancel) => new FirstScheduler().Solve(new(project), _each, null, cancel).Schedule?.Makespan;
 
     private static MoveDue? Due(Car car, TaskNetwork network, WorkTask move, Instant now, CancellationToken cancel)
     {

@@ -7,7 +7,7 @@ namespace Refettle.Timeline.Network;
 /// <param name="Until">So many of the owner's minutes pass before, the move itself left out.</param>
 public sealed record MoveDue(string Task, Minutes Until);
 
-/// <summary>What is taken apart while the car cannot leave yet: only what leaves it rolling, and no more than there is time for.</summary>
+/// <summary>What is taken apart while the car cannot leave yet: only what leaves it rolling where it rolls, and no more than there is time for.</summary>
 internal sealed class Meantime(NetworkDraft draft, CarStanding standing, ValueList<MoveDue> dues)
 {
     private static readonly TaskKind[] _apart = [TaskKind.Strip, TaskKind.Stance, TaskKind.Soak, TaskKind.Shield, TaskKind.Try];
@@ -42,5 +42,6 @@ internal sealed class Meantime(NetworkDraft draft, CarStanding standing, ValueLi
     /// <summary>It waits for nobody and nothing but the owner's hands.</summary>
     private bool NeedsNoOther(WorkTask task) => task.Uses.All(use => use is Needed.Lift or Needed.Bench) && draft.Before(task.Id).All(id => !draft[id].IsWait);
 
-    private bool Hinders(WorkTask task) => Rolling.Against(new(standing.Car with { Done = [.. standing.Car.Done, .. task.Steps.Select(step => step.Fact)] })).Count() > Rolling.Against(standing).Count();
+    /// <summary>A car that does not roll as it is has to be carried anyway.</summary>
+    private bool Hinders(WorkTask task) => !Rolling.Against(standing).Any() && Rolling.Against(new(standing.Car with { Done = [.. standing.Car.Done, .. task.Steps.Select(step => step.Fact)] })).Any();
 }

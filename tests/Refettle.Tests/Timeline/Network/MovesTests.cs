@@ -141,17 +141,20 @@ public sealed class MovesTests
         var notes = new Refettle.Timeline.TimelinePlanner(new Refettle.Timeline.Scheduling.FirstScheduler()).Of(filled.Ask(now), new(TimeSpan.FromSeconds(1))).Value.Notes;
         Assert.Contains("pass without work on the car", Assert.Single(notes, note => note.Place == "task move.spray").Found, StringComparison.Ordinal);
         Assert.DoesNotContain(notes, note => note.Severity == Severity.Error);
+        var carried = Planned(Yard with { From = new(2027, 3, 20) }, "link").Filled(now);
+        Assert.True(Reaches(carried.Network!, "strip.axle", "move.spray"));
         var always = Planned(Yard);
         Assert.Same(always.Network, always.Filled(now).Network);
         Assert.DoesNotContain(new Refettle.Timeline.TimelinePlanner(new Refettle.Timeline.Scheduling.FirstScheduler()).Of(always.Ask(now), new(TimeSpan.FromSeconds(1))).Value.Notes, note => note.Place == "task move.spray");
 
-        static Refettle.Timeline.TimelineWork Planned(Facility yard)
+        static Refettle.Timeline.TimelineWork Planned(Facility yard, params string[] off)
         {
             var car = With(Car(), [], "refit.axle", yard);
             var clips = new Joint { Id = "clips", Name = "Clips", Kind = JointKind.Clip, Holds = ["trim", "shell"], Ways = [new() { Id = "pull", Tool = "hook", Open = new(60), Close = new(30) }] };
             return Refettle.Timeline.TimelineWork.Of(
                 car with
                 {
+                    Done = off.Select(Fact.Off).ToValueList(),
                     Structure = car.Structure with { Parts = car.Structure.Parts.Select(part => part.Id == "trim" ? part with { Zone = "cabin" } : part).ToValueList(), Joints = [.. car.Structure.Joints, clips] },
                     Calendar = car.Calendar with { Spells = [new() { Id = "evenings", First = new(2027, 3, 2), From = new(18, 30), Until = new(21, 30), Repeats = new(Rhythm.Weekly, 1, []) }] },
                 },
