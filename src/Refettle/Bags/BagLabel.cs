@@ -13,8 +13,8 @@ public sealed record BagLabel(string Code, string Scan, ValueList<string> Lines)
     {
         var things = bag.For.Select(text => Thing.TryParse(text, out var thing) ? thing : (Thing?)null).OfType<Thing>().ToList();
         var joints = things.Where(thing => thing.Kind == ThingKind.Joint).Select(thing => car.Structure.Joints.FirstOrDefault(joint => joint.Id == thing.Id)).OfType<Joint>().ToList();
-        var lines = things.Where(thing => thing.Kind == ThingKind.Part).Select(thing => PartLine(car, thing.Id))
-            .Concat(joints.SelectMany(joint => JointLines(car, joint))).Concat(bag.Holds.Reverse())
+        var lines = bag.Holds.Reverse().Concat(things.Where(thing => thing.Kind == ThingKind.Part).Select(thing => PartLine(car, thing.Id)))
+            .Concat(joints.SelectMany(joint => JointLines(car, joint)))
             .Append(bag.Place is null ? "" : $"In: {bag.Place}");
         return new(BagCode.Shown(bag.Code), address is null ? BagCode.Shown(bag.Code) : $"{address.TrimEnd('/')}/car/{car.Id}/bag/{bag.Code}",
             lines.Where(line => line.Length > 0).Distinct().ToValueList());

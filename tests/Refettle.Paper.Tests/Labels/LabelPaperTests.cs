@@ -85,7 +85,7 @@ public sealed class LabelPaperTests
         };
         var label = BagLabel.Of(car, new() { Code = "a-7", For = ["part arm", "joint arm-bolt"], Holds = ["old", "two cam washers"], Place = "shelf 2" }, null);
         Assert.Equal(("A-7", "A-7"), (label.Code, label.Scan));
-        Assert.Equal(["Lower arm, left", "2 × Lower arm pivot bolt, M12x1.25", "80 N·m; snug now, torque at ride height; new ones each time", "two cam washers", "old", "In: shelf 2"], label.Lines);
+        Assert.Equal(["two cam washers", "old", "Lower arm, left", "2 × Lower arm pivot bolt, M12x1.25", "80 N·m; snug now, torque at ride height; new ones each time", "In: shelf 2"], label.Lines);
         Assert.Equal("http://garage/car/heron/bag/a-7", BagLabel.Of(car, new() { Code = "a-7" }, "http://garage/").Scan);
     }
 
