@@ -33,8 +33,8 @@ internal static class CoatingView
         return table;
     }
 
-    public static IRenderable OfNeeds(ValueList<PaintNeed> needs) =>
-        needs.Count == 0 ? new Text("No coat is to come.") : new Rows(needs.Select(need => new Text(PaintNeeds.Words(need))));
+    public static IRenderable OfNeeds(Car car, ValueList<PaintNeed> needs) =>
+        needs.Count == 0 ? new Text("No coat is to come.") : new Rows(needs.Select(need => new Text(PaintNeeds.Words(car, need))));
 
     public static IRenderable OfProducts(CarCoating coating) => coating.Products.Count == 0
         ? new Text("No product yet. Enter one from its data sheet: refettle product add epoxy \"sheet=PDS 12, issue 3\" kind=epoxy-primer recoat=16h..7d@20C")

@@ -19,12 +19,13 @@ public static class PaintNeeds
         .ToValueList();
 
     /// <summary>A need in a line.</summary>
-    public static string Words(PaintNeed need)
+    /// <param name="car">Whose parts and products go by their names.</param>
+    public static string Words(Car car, PaintNeed need)
     {
         var litres = need.Litres is { } known ? $"{known:0.00} L unthinned{(need.HasLoss ? "" : ", nothing lost: enter your loss")}"
             : need.SquareMetreCoats == 0 ? "no area is entered" : "film and solids, or coverage, are not entered";
-        var without = need.WithoutArea.Count > 0 ? $"; without {string.Join(", ", need.WithoutArea)}: area not entered" : "";
-        return $"{need.Product}: {litres} for {need.SquareMetreCoats:0.##} m² of coats{without}.";
+        var without = need.WithoutArea.Count > 0 ? $"; without {string.Join("; ", need.WithoutArea.Select(id => car.Structure.Parts.FirstOrDefault(part => part.Id == id)?.Name ?? id))}: area not entered" : "";
+        return $"{car.Coating.Product(need.Product)?.Name ?? need.Product}: {litres} for {need.SquareMetreCoats:0.##} m² of coats{without}.";
     }
 
     private static PaintNeed Need(CoatingProduct product, decimal area, ValueList<string> withoutArea) =>

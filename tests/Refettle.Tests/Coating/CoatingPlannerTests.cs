@@ -127,6 +127,8 @@ public sealed class CoatingPlannerTests
         var named = Coatings.Car();
         var car = named with { Structure = named.Structure with { Parts = named.Structure.Parts.Select(part => part with { Name = $"The {part.Id}" }).ToValueList() } };
         Assert.Contains(Coatings.Plan(car).Sessions[0].Steps, step => step.EndsWith(" on every part.", StringComparison.Ordinal));
+        Assert.StartsWith("Epoxy: ", PaintNeeds.Words(car, PaintNeeds.Of(car.Coating)[0]), StringComparison.Ordinal);
+        Assert.Contains("without The axle; The tank", PaintNeeds.Words(car, PaintNeeds.Of(car.Coating)[0] with { WithoutArea = ["axle", "tank"] }), StringComparison.Ordinal);
         var late = Coatings.Plan(car with { Coating = Coatings.Car(new CoatApplied(new("epoxy", ["axle"], new(2027, 2, 1, 15, 0), 1, 20, 60, null, []))).Coating });
         Assert.Contains(late.Sessions.SelectMany(session => session.Steps), step => step.StartsWith("Too late for The axle", StringComparison.Ordinal));
         Assert.Contains(late.Notes, note => note.Found.StartsWith("The axle; The tank: still on the car", StringComparison.Ordinal));

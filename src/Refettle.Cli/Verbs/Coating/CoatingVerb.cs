@@ -83,7 +83,7 @@ internal static class CoatingVerb
     private static Command Buy(Desk desk) => new Command("buy", "How much of each product the coats to come take, with loss.").Answers(desk, parsed => desk.WithCar(parsed, open =>
     {
         var needs = PaintNeeds.Of(open.Car.Coating);
-        return new(CoatingView.OfNeeds(needs), new { car = open.Car.Id, needs });
+        return new(CoatingView.OfNeeds(open.Car, needs), new { car = open.Car.Id, needs });
     }));
 
     private static Result<PartArea> Area(string text)

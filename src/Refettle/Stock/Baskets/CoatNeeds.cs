@@ -18,17 +18,17 @@ public static class CoatNeeds
 
     private static Need Of(Car car, Shelf shelf, string coat, ValueList<PaintNeed> paints, DateOnly? day)
     {
-        var packs = paints.Select(paint => Packs(paint, car.Coating.Product(paint.Product)!.Figure(FigureKind.Pack))).ToList();
+        var packs = paints.Select(paint => Packs(car, paint, car.Coating.Product(paint.Product)!.Figure(FigureKind.Pack))).ToList();
         return new(car.Id, $"coat {coat}", NumberOf(shelf, coat), coat, packs.Count == 0 ? 1 : packs.Sum(one => one.Count), day, NeedReason.Coat, null,
             packs.Count == 0 ? "one pack at least: see what the sheet says of coverage" : string.Join(" ", packs.Select(one => one.Says)));
     }
 
     /// <summary>A pack that would be used to less than a millionth is not bought.</summary>
-    private static (int Count, string Says) Packs(PaintNeed paint, decimal? pack) => (paint.Litres, pack) switch
+    private static (int Count, string Says) Packs(Car car, PaintNeed paint, decimal? pack) => (paint.Litres, pack) switch
     {
-        ({ } litres, { } each) when Math.Max(1, (int)Math.Ceiling((litres / (double)each) - 1e-6)) is var count => (count, $"{PaintNeeds.Words(paint)} {(paint.WithoutArea.Count > 0 ? "At least " : "")}{(count == 1 ? "1 pack" : $"{count} packs")} of {each:0.##} L."),
-        ({ }, null) => (1, $"{PaintNeeds.Words(paint)} One pack at least: what is in one is not entered (pack=1L)."),
-        _ => (1, $"{PaintNeeds.Words(paint)} One pack at least."),
+        ({ } litres, { } each) when Math.Max(1, (int)Math.Ceiling((litres / (double)each) - 1e-6)) is var count => (count, $"{PaintNeeds.Words(car, paint)} {(paint.WithoutArea.Count > 0 ? "At least " : "")}{(count == 1 ? "1 pack" : $"{count} packs")} of {each:0.##} L."),
+        ({ }, null) => (1, $"{PaintNeeds.Words(car, paint)} One pack at least: what is in one is not entered (pack=1L)."),
+        _ => (1, $"{PaintNeeds.Words(car, paint)} One pack at least."),
     };
 
     /// <summary>A number that is called just so, the one that is on the shelf first.</summary>
