@@ -28,7 +28,7 @@ public sealed class SaleChoices
     /// <summary>A topic in words.</summary>
     public static string Of(DeclarationTopic topic) => topic switch
     {
-        DeclarationTopic.Claim => "Something for it",
+        DeclarationTopic.Claim => "What speaks for the car",
         DeclarationTopic.Open => "A known fault, or work left",
         DeclarationTopic.RoadTest => "Roadworthiness test",
         DeclarationTopic.Title => "Title and registration",

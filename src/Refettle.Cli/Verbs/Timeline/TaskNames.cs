@@ -12,7 +12,8 @@ internal static class TaskNames
         var asked = written.Distinct().Where(name => open.Car.Calendar.Tasks.All(own => own.Id != name)).ToList();
         var known = asked.Count == 0 ? [] : Known(desk, open).Concat(open.Car.Calendar.Tasks.Select(own => own.Id)).ToHashSet();
         return asked.Where(name => !known.Contains(name)).Select(name => new Fault($"task {name}", "for the chosen jobs no task is called that now",
-            $"{NearNames.Ask(name, known, "refettle timeline --all shows their names.")} It is kept for when there is one; refettle strike last takes it back.") { Severity = Severity.Note });
+            $"{NearNames.Ask(name, known, "refettle timeline --all shows their names.")} It is kept for when there is one; refettle strike last takes it back.")
+        { Severity = Severity.Note });
     }
 
     private static IEnumerable<string> Known(Desk desk, OpenCar open) => desk.Ladders() is { IsGood: true } ladders

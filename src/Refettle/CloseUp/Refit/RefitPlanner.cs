@@ -35,7 +35,8 @@ public static class RefitPlanner
             var joint = step.Fact.Kind == FactKind.Open ? standing.Joints[step.Fact.Subject] : null;
             yield return new(step.Fact, Says(step, standing), SideOf(step.Fact, standing), step.Place, task.Stance, step.Cost.Close, step.Origin, joint is null ? null : CardOf(joint),
                 memory.Of(step.Fact), memory.PhotosOf(step.Fact), memory.BagsOf(step.Fact),
-                Cautions(step, joint, standing, memory), LooksOf(step.Fact, standing.Car, memory)) { WaitsFor = held.Of(task, step) };
+                Cautions(step, joint, standing, memory), LooksOf(step.Fact, standing.Car, memory))
+            { WaitsFor = held.Of(task, step) };
         }
     }
 
