@@ -8,6 +8,7 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
 {
     private readonly LogWriter _writer = new(device, clock, RandomNumberGenerator.Create());
     private readonly SemaphoreSlim _turn = new(1);
+    private readonly SemaphoreSlim _syncing = new(1);
     private readonly List<Entry> _arrived = [];
     private readonly HashSet<Guid> _known = [];
     private readonly Dictionary<Guid, Entry> _waiting = [];
@@ -43,55 +44,54 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
             Take(kept.Entry, kept.Sent);
     }
 
-    /// <summary>Writes what happened; when this returns it is kept in this browser.</summary>
-    public async Task<Entry> WriteAsync(Happening happening)
+    /// <summary>Writes what happened; when this returns it is kept in this browser. It waits for no network: a request may hang for long.</summary>
+    public Task<Entry> WriteAsync(Happening happening) => InTurnAsync(async () =>
     {
-        await _turn.WaitAsync();
-        try
+        while (true)
         {
-            while (true)
+            var entry = _writer.Next(car, LogEnd.Of(device, _arrived), happening);
+            if (await keeper.AddAsync(BrowserEntry.Of(entry, sent: false)))
             {
-                var entry = _writer.Next(car, LogEnd.Of(device, _arrived), happening);
-                if (await keeper.AddAsync(BrowserEntry.Of(entry, sent: false)))
-                {
-                    Take(entry, sent: false);
-                    return entry;
-                }
-
-                await LoadAsync();
+                Take(entry, sent: false);
+                return entry;
             }
+
+            await LoadAsync();
         }
-        finally
-        {
-            _turn.Release();
-        }
-    }
+    });
 
     /// <summary>Sends what waits and fetches what is new; true when entries came.</summary>
     public async Task<bool> SyncAsync()
     {
-        await _turn.WaitAsync();
+        await _syncing.WaitAsync();
         try
         {
             return await SendAsync() && await FetchAsync();
         }
         finally
         {
-            _turn.Release();
+            _syncing.Release();
         }
     }
 
-    public void Dispose() => _turn.Dispose();
+    public void Dispose()
+    {
+        _turn.Dispose();
+        _syncing.Dispose();
+    }
 
     private async Task<bool> SendAsync()
     {
-        if (_waiting.Count == 0)
+        var batch = await InTurnAsync(() => Task.FromResult(_waiting.Values.OrderBy(entry => entry.Device, StringComparer.Ordinal).ThenBy(entry => entry.Sequence).ToValueList()));
+        if (batch.Count == 0)
             return true;
-        var batch = _waiting.Values.OrderBy(entry => entry.Device, StringComparer.Ordinal).ThenBy(entry => entry.Sequence).ToValueList();
         var reply = await server.SendAsync(car, batch);
         Note(reply);
-        if (!reply.IsGood)
-            return false;
+        return reply.IsGood && await InTurnAsync(() => SentAsync(batch));
+    }
+
+    private async Task<bool> SentAsync(ValueList<Entry> batch)
+    {
         await keeper.KeepAsync([.. batch.Select(entry => BrowserEntry.Of(entry, sent: true))]);
         foreach (var entry in batch)
             _waiting.Remove(entry.Id);
@@ -105,14 +105,32 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
         if (reply.IsGood && reply.Value.Last < after)
             reply = await server.EntriesAsync(car, 0);
         Note(reply);
-        if (!reply.IsGood)
-            return false;
-        var came = reply.Value.Entries.Where(entry => !_known.Contains(entry.Id)).ToArray();
+        return reply.IsGood && await InTurnAsync(() => CameAsync(reply.Value));
+    }
+
+    /// <returns>True when any of them is new.</returns>
+    private async Task<bool> CameAsync(EntryPage page)
+    {
+        var came = page.Entries.Where(entry => !_known.Contains(entry.Id)).ToArray();
         await keeper.KeepAsync([.. came.Select(entry => BrowserEntry.Of(entry, sent: true))]);
-        await keeper.PutAsync(LastKey, reply.Value.Last);
+        await keeper.PutAsync(LastKey, page.Last);
         foreach (var entry in came)
             Take(entry, sent: true);
         return came.Length > 0;
+    }
+
+    /// <summary>One after the other, what changes the log.</summary>
+    private async Task<T> InTurnAsync<T>(Func<Task<T>> work)
+    {
+        await _turn.WaitAsync();
+        try
+        {
+            return await work();
+        }
+        finally
+        {
+            _turn.Release();
+        }
     }
 
     private void Note<T>(Reply<T> reply) => (IsReached, Faults) = (reply.Reached, reply.Reached ? reply.Faults : []);

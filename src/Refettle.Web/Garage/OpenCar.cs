@@ -81,7 +81,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
     {
         var entry = await _log!.WriteAsync(happening);
         Fold();
-        await SyncAsync();
+        await SyncAsync().ForAWhileAsync(clock);
         return entry.Id;
     }
 

@@ -81,8 +81,8 @@ public sealed class Storeroom(OpenCar open, ThisDevice device, ServerApi server,
 
         if (faults.Count == 0 && _others.TryGetValue(car, out var other) && car != open.History?.Car.Id)
         {
-            await other.Log.SyncAsync();
             Fold(car, other);
+            await other.Log.SyncAsync().ForAWhileAsync(clock);
         }
 
         return faults;

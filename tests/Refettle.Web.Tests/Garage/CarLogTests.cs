@@ -27,6 +27,27 @@ public sealed class CarLogTests
     }
 
     [Fact]
+    public async Task Writing_does_not_wait_for_a_network_that_is_silent()
+    {
+        var silence = new TaskCompletionSource();
+        _server.Held = silence.Task;
+        using var log = await OpenAsync();
+        var first = await log.WriteAsync(new Noted("one", null));
+        var sync = log.SyncAsync();
+        var second = await log.WriteAsync(new Noted("two", null)).WaitAsync(TimeSpan.FromMinutes(1));
+        Assert.False(sync.IsCompleted);
+        using var reloaded = await OpenAsync();
+        Assert.Equal([first, second], reloaded.Entries);
+
+        silence.SetResult();
+        await sync;
+        Assert.Equal((1, true), (log.Waiting, log.IsWaiting(second.Id)));
+        await log.SyncAsync();
+        Assert.Equal([first, second], _server.Entries);
+        Assert.Empty(ChainCheck.Of(_server.Entries));
+    }
+
+    [Fact]
     public async Task An_answer_that_was_lost_doubles_nothing()
     {
         _server.Next = () => FaultyServer.Fate.AnswerLost;

@@ -53,6 +53,17 @@ public sealed class OpenCarTests : IDisposable
     }
 
     [Fact]
+    public async Task What_is_written_is_shown_while_the_network_is_silent()
+    {
+        await BeginAsync("a");
+        await _open.OpenAsync("a");
+        var held = Hold();
+        await _open.WriteAsync(new Noted("one", null)).WaitAsync(TimeSpan.FromMinutes(1));
+        Assert.Equal((new Noted("one", null), 1), (_open.History!.Lines[^1].Happening, _open.Waiting));
+        held.SetResult();
+    }
+
+    [Fact]
     public async Task A_step_is_marked_and_the_mark_is_struck_when_it_is_taken_back()
     {
         await _open.BeginAsync(SmallCar.Id, SmallCar.Happenings);
@@ -63,10 +74,10 @@ public sealed class OpenCarTests : IDisposable
         {
             await _open.TickAsync(step);
             Assert.True(_open.Progress!.Done[step]);
-            var mark = _server.Entries[^1].Id;
+            var mark = _open.History!.Lines[^1].Entry.Id;
             await _open.TickAsync(step);
             Assert.False(_open.Progress.Done[step]);
-            Assert.Equal(new Struck(mark, null), Happenings.Decode(_server.Entries[^1]).Value);
+            Assert.Equal(new Struck(mark, null), _open.History.Lines[^1].Happening);
         }
     }
 

@@ -37,7 +37,7 @@ public sealed class StockPagesTests : BunitContext
         var page = Render<OrdersPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
         page.WaitForElement("button[aria-label='Came: 4410-22']").Click();
         page.WaitForAssertion(() => Assert.Contains("Nothing is to come", page.Markup));
-        Assert.Equal("saloon", _server.Entries.Single(entry => entry.Kind == "arrived").Car);
+        page.WaitForAssertion(() => Assert.Equal("saloon", _server.Entries.Single(entry => entry.Kind == "arrived").Car));
     }
 
     [Fact]
@@ -48,7 +48,7 @@ public sealed class StockPagesTests : BunitContext
         var page = Render<BasketPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
         page.WaitForElement("button[aria-label='Not needed: Boot lid']").Click();
         page.WaitForAssertion(() => Assert.DoesNotContain("Boot lid", page.Find("main").TextContent));
-        Assert.Equal(["pieces-wanted", "pieces-wanted"], _server.Entries.Select(entry => entry.Kind).Where(kind => kind == "pieces-wanted"));
+        page.WaitForAssertion(() => Assert.Equal(["pieces-wanted", "pieces-wanted"], _server.Entries.Select(entry => entry.Kind).Where(kind => kind == "pieces-wanted")));
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public sealed class StockPagesTests : BunitContext
         await page.Find("input[id$=found]").InputAsync("all there, bright");
         await page.Find("fieldset button.main").ClickAsync();
         page.WaitForAssertion(() => Assert.Contains("nothing is away", page.Markup));
-        Assert.Contains("all there, bright", _server.Entries.Single(entry => entry.Kind == "came-back").Payload);
+        page.WaitForAssertion(() => Assert.Contains("all there, bright", _server.Entries.Single(entry => entry.Kind == "came-back").Payload));
     }
 
     [Fact]

@@ -34,7 +34,7 @@ public sealed class MeansPagesTests : BunitContext
         page.Find("button[aria-label='Change Paint tent']").Click();
         page.Find("#facility-area").Change("4");
         await page.Find("form").SubmitAsync();
-        Assert.Equal(new FacilityAdded(new() { Id = "paint-tent", Name = "Paint tent", Kind = FacilityKind.SprayCorner, MostPieces = 6, MostSquareMetres = 4, From = new(2027, 3, 1) }), Last);
+        page.WaitForAssertion(() => Assert.Equal(new FacilityAdded(new() { Id = "paint-tent", Name = "Paint tent", Kind = FacilityKind.SprayCorner, MostPieces = 6, MostSquareMetres = 4, From = new(2027, 3, 1) }), Last));
         page.Find("button[aria-label='Take out Paint tent']").Click();
         page.WaitForAssertion(() => Assert.Equal(new FacilityRemoved("paint-tent"), Last));
     }
@@ -60,7 +60,7 @@ public sealed class MeansPagesTests : BunitContext
         page.Find("#task-minutes").Change("90");
         page.FindAll(".check input")[^1].Change(true);
         page.FindAll("input[type=search]")[0].Input("wash");
-        page.Find(".found button").Click();
+        page.WaitForElement(".found button").Click();
         page.FindAll("button.main")[^1].Click();
         page.WaitForAssertion(() => Assert.Equal(new TaskAdded(new() { Id = "weld-the-floor", Name = "Weld the floor", Takes = new(90), After = ["wash"], Uses = ["bay"] }), Last));
         Assert.Contains("Weld the floor, 90 min, after Wash, uses Bay", page.Find("ul.plain-list").TextContent);
