@@ -6,6 +6,6 @@ internal static class Patience
 {
     private static readonly TimeSpan While = TimeSpan.FromSeconds(2);
 
-    /// <summary>Waits for it a while; it goes on by itself.</summary>
-    public static Task ForAWhileAsync(this Task work, TimeProvider clock) => Task.WhenAny(work, Task.Delay(While, clock));
+    /// <summary>Waits for it a while; then it goes on by itself.</summary>
+    public static async Task ForAWhileAsync(this Task work, TimeProvider clock) => await await Task.WhenAny(work, Task.Delay(While, clock));
 }
