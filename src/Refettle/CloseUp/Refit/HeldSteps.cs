@@ -47,13 +47,13 @@ internal sealed class HeldSteps
                 Add(_steps, step.Fact, [part]);
         }
 
-        foreach (var _ in task.Steps)
+        var around = before.SelectMany(one => one.Task.Steps).Concat(task.Steps).DistinctBy(step => step.Fact).ToList();
+        var own = task.Steps.Select(step => step.Fact).ToHashSet();
+        var next = around.ToDictionary(step => step.Fact, step => StepNeeds.Facts(_standing, step).Where(own.Contains).ToList());
+        foreach (var held in around.Where(step => _steps.ContainsKey(step.Fact)).Select(step => (step.Fact, Parts: _steps[step.Fact].ToHashSet())).ToList())
         {
-            foreach (var held in before.SelectMany(one => one.Task.Steps).Concat(task.Steps).Where(step => _steps.ContainsKey(step.Fact)).ToList())
-            {
-                foreach (var later in StepNeeds.Facts(_standing, held).Intersect(task.Steps.Select(step => step.Fact)).ToList())
-                    Add(_steps, later, _steps[held.Fact]);
-            }
+            foreach (var later in Onward.From(held.Fact, fact => next[fact]))
+                Add(_steps, later, held.Parts);
         }
 
         var all = task.Steps.SelectMany(step => _steps.GetValueOrDefault(step.Fact) ?? []).ToHashSet();
