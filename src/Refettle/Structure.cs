@@ -77,4 +77,7 @@ public sealed record Structure
 
     /// <summary>Connections of added kits that found nothing on this car yet.</summary>
     public ValueList<LooseEnd> LooseEnds { get; init; } = [];
+
+    /// <summary>What a part is called; its identifier where there is none of that.</summary>
+    public string PartName(string part) => Parts.FirstOrDefault(one => one.Id == part)?.Name ?? part;
 }

@@ -18,7 +18,7 @@ internal static class CoatingView
         var masked = new HashSet<string>();
         foreach (var session in plan.Sessions)
             lines.AddRange(Session(car, session, masked));
-        lines.AddRange(plan.Unplanned.Select(one => new Text($"Not planned: {Name(car, one.Part)}, {one.Product}: {one.Why}. {one.Mend}")));
+        lines.AddRange(plan.Unplanned.Select(one => new Text($"Not planned: {car.Structure.PartName(one.Part)}, {one.Product}: {one.Why}. {one.Mend}")));
         return new Rows(lines);
     }
 
@@ -53,7 +53,7 @@ internal static class CoatingView
 
     /// <summary>For each part its spots, those at one joint in one line; why once at the end.</summary>
     public static IRenderable OfMasks(Car car, ValueList<BareSpot> masks) => masks.Count == 0 ? new Text("Nothing that its joints tell of.")
-        : new Rows(masks.GroupBy(spot => spot.Part).SelectMany(part => part.GroupBy(spot => spot.Joint ?? spot.Spot).Select(Mask).Prepend($"{Name(car, part.Key)}: keep bare"))
+        : new Rows(masks.GroupBy(spot => spot.Part).SelectMany(part => part.GroupBy(spot => spot.Joint ?? spot.Spot).Select(Mask).Prepend($"{car.Structure.PartName(part.Key)}: keep bare"))
             .Concat(masks.Select(spot => spot.Why).Where(why => why.Length > 0).Distinct().Select(why => $"Why: {why}.")).Select(line => new Text(line)));
 
     private static string Mask(IEnumerable<BareSpot> spots) =>
@@ -65,18 +65,16 @@ internal static class CoatingView
         yield return new Text("");
         yield return new Text($"{DayWords.Moment(session.At)}  {car.Coating.Product(session.Product)?.Name}{(session.Air is { } air ? $" ({air.Celsius:0.#} °C, {air.HumidityPercent:0.#} % expected)" : "")}");
         foreach (var part in session.Parts)
-            yield return new Text($"  {Name(car, part.Part)}{(part.NotBefore is { } opens ? $", not before {DayWords.Moment(opens)}" : "")}{(part.NotAfter is { } closes ? $", not after {DayWords.Moment(closes)}" : "")}{(part.Corner is { } corner ? $", in {car.Calendar.NameOf(corner)}" : "")}");
+            yield return new Text($"  {car.Structure.PartName(part.Part)}{(part.NotBefore is { } opens ? $", not before {DayWords.Moment(opens)}" : "")}{(part.NotAfter is { } closes ? $", not after {DayWords.Moment(closes)}" : "")}{(part.Corner is { } corner ? $", in {car.Calendar.NameOf(corner)}" : "")}");
         foreach (var caution in session.Cautions)
             yield return new Text($"  ! {caution}");
         foreach (var (step, i) in session.Steps.Select((step, i) => (step, i)))
             yield return new Text($"  {i + 1}. {step}");
-        var again = session.Parts.Where(part => masked.Contains(part.Part)).Select(part => Name(car, part.Part)).ToList();
-        var masks = session.Masks.Where(spot => masked.Add(spot.Part) || !again.Contains(Name(car, spot.Part))).ToValueList();
+        var again = session.Masks.Select(spot => spot.Part).Distinct().Where(part => !masked.Add(part)).ToList();
+        var masks = session.Masks.Where(spot => !again.Contains(spot.Part)).ToValueList();
         if (masks.Count > 0 || again.Count == 0)
             yield return new Padder(OfMasks(car, masks), new(2, 0, 0, 0));
         if (again.Count > 0)
-            yield return new Text($"  {string.Join(", ", again)}: keep bare as above");
+            yield return new Text($"  {string.Join(", ", again.Select(car.Structure.PartName))}: keep bare as above");
     }
-
-    private static string Name(Car car, string part) => car.Structure.Parts.FirstOrDefault(one => one.Id == part)?.Name ?? part;
 }

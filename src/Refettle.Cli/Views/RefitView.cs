@@ -24,7 +24,7 @@ internal static class RefitView
     {
         var waits = sheet.Steps[place].WaitsFor;
         if (waits.Count > 0 && (place == 0 || sheet.Steps[place - 1].WaitsFor != waits))
-            yield return new Markup($"[yellow]Not to be begun before it is here: {string.Join(", ", waits.Select(id => car.Structure.Parts.FirstOrDefault(part => part.Id == id)?.Name ?? id)).Safe()}[/]");
+            yield return new Markup($"[yellow]Not to be begun before it is here: {string.Join(", ", waits.Select(car.Structure.PartName)).Safe()}[/]");
     }
 
     private static IEnumerable<IRenderable> Step(RefitStep step, StepFasteners? fasteners, IEnumerable<Awaited> awaited, int number)

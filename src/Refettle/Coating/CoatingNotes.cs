@@ -10,7 +10,7 @@ internal static class CoatingNotes
     {
         var (car, standing) = (question.Car, new CarStanding(question.Car));
         var used = parts.SelectMany(part => part.ToCome.Select(coat => coat.Product)).Distinct().Order(StringComparer.Ordinal).Select(id => car.Coating.Product(id)!).ToList();
-        var on = parts.Where(part => !standing.IsTrue(Fact.Off(part.Part))).Select(part => car.Structure.Parts.FirstOrDefault(one => one.Id == part.Part)?.Name ?? part.Part).ToList();
+        var on = parts.Where(part => !standing.IsTrue(Fact.Off(part.Part))).Select(part => car.Structure.PartName(part.Part)).ToList();
         return new Fault?[]
         {
             car.Calendar.Spells.All(spell => spell.Whose is not null) ? new("spells", "none is entered: one session a day at ten is taken to be possible", "Say when you are there: refettle spell add.") : null,

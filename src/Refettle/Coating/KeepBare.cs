@@ -34,7 +34,7 @@ public static class KeepBare
 
     private static IEnumerable<BareSpot> OfJoint(Structure structure, string part, Joint joint)
     {
-        var others = string.Join(", ", joint.Holds.Where(other => other != part).Select(other => structure.Parts.FirstOrDefault(one => one.Id == other)?.Name ?? other));
+        var others = string.Join(", ", joint.Holds.Where(other => other != part).Select(structure.PartName));
         var name = joint.Name ?? $"the joint to {others}";
         BareSpot Spot(string spot, string why) => new(part, $"{name}: {spot}", why, joint.Id, Origin.CommonPractice);
         if (IsEarth(structure, joint))

@@ -24,7 +24,7 @@ public static class PaintNeeds
     {
         var litres = need.Litres is { } known ? $"{known:0.00} L unthinned{(need.HasLoss ? "" : ", nothing lost: enter your loss")}"
             : need.SquareMetreCoats == 0 ? "no area is entered" : "film and solids, or coverage, are not entered";
-        var without = need.WithoutArea.Count > 0 ? $"; without {string.Join("; ", need.WithoutArea.Select(id => car.Structure.Parts.FirstOrDefault(part => part.Id == id)?.Name ?? id))}: area not entered" : "";
+        var without = need.WithoutArea.Count > 0 ? $"; without {string.Join("; ", need.WithoutArea.Select(car.Structure.PartName))}: area not entered" : "";
         return $"{car.Coating.Product(need.Product)?.Name ?? need.Product}: {litres} for {need.SquareMetreCoats:0.##} m² of coats{without}.";
     }
 

@@ -8,7 +8,7 @@ internal static class SessionSheet
 {
     public static SpraySession Of(Car car, CoatingProduct product, Occasion occasion, ValueList<SprayedPart> parts) => new(product.Id, occasion.At, occasion.Air, parts)
     {
-        Steps = Steps(product, parts, part => car.Structure.Parts.FirstOrDefault(one => one.Id == part)?.Name ?? part).ToValueList(),
+        Steps = Steps(product, parts, car.Structure.PartName).ToValueList(),
         Cautions = CoatingCautions.Of(product),
         Masks = parts.SelectMany(part => KeepBare.Of(car, part.Part)).ToValueList(),
     };

@@ -87,7 +87,7 @@ public static class DifferenceWords
         return string.Join(" and ", all.Take(MostNames)) + (all.Count > MostNames ? $" and {all.Count - MostNames} more" : "");
     }
 
-    private static string PartName(Car car, string part) => Uncapped(car.Structure.Parts.FirstOrDefault(one => one.Id == part)?.Name ?? part);
+    private static string PartName(Car car, string part) => Uncapped(car.Structure.PartName(part));
 
     private static string Uncapped(string name) => name.Length > 1 && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
 
