@@ -45,6 +45,7 @@ internal static class Tour
         await page.GetByLabel("What is in it").FillAsync("four washers");
         await page.GetByRole(AriaRole.Button, new() { Name = "Open the bag" }).ClickAsync();
         await page.Locator("input[type=file]").SetInputFilesAsync(Path.Combine(AppContext.BaseDirectory, "Files", "phone.jpg"));
+        await page.GetByText("Photo kept").WaitForAsync();
         await page.Locator(".photos img").WaitForAsync();
         await look("bag");
         await page.Locator(".photos a").ClickAsync();
