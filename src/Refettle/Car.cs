@@ -23,6 +23,9 @@ public sealed record Car
     /// <summary>All facts that hold now, without stances: what the log says and what follows from it by definition.</summary>
     public ValueList<Fact> Done { get; init; } = [];
 
+    /// <summary>All that was ever undone, in order.</summary>
+    public ValueList<Disturbed> Disturbed { get; init; } = [];
+
     /// <summary>The stance it is in; null until one is known.</summary>
     public string? Stance { get; init; }
 

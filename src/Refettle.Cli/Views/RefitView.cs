@@ -7,7 +7,7 @@ namespace Refettle.Cli.Views;
 /// <summary>The sheet by which the car goes together: numbered steps, what belongs to each below it.</summary>
 internal static class RefitView
 {
-    public static IRenderable Of(Car car, RefitSheet sheet, ValueList<StepFasteners> fasteners, ValueList<Awaited> awaited, int most) => sheet.Steps.Count == 0 && sheet.Leftover.Count == 0 && awaited.Count == 0
+    public static IRenderable Of(Car car, RefitSheet sheet, ValueList<StepFasteners> fasteners, ValueList<Awaited> awaited, int most) => sheet.Steps.Count == 0 && sheet.Leftover.Count == 0 && sheet.Checks.Count == 0 && awaited.Count == 0
         ? new Text("By the log nothing is apart.")
         : new Rows([
             .. sheet.Steps.Take(most).SelectMany((step, place) => Held(car, sheet, place).Concat(Step(step, fasteners.FirstOrDefault(one => one.Step == place), awaited.Where(one => one.Step == place), place + 1))),
@@ -15,9 +15,17 @@ internal static class RefitView
             .. Section("Not here yet:", awaited.Select(one => $"{(one.Step is { } step ? $"step {step + 1}: " : "")}{one.Says}")),
             .. Section("Left over, belonging to no step:", sheet.Leftover.Select(Bag)),
             .. Section("Bleed, in the maker's order: opened were", sheet.Bleeding.Select(joint => joint.Name ?? joint.Id)),
-            .. Section("At the end:", sheet.Checks.SelectMany(check => check.Cautions.Select(caution => $"  ! {caution}").Concat(check.Waste.Select(one => $"  {one.Line()}")).Prepend(check.Says).Concat(check.Waste.Count == 0 ? [] : [$"  When it is handed in: refettle task done {check.Id}"]))),
+            .. Section("At the end:", sheet.Checks.SelectMany(End)),
             new Text("The vehicle maker's manual, local rules and licensed practice come first."),
         ]);
+
+    private static IEnumerable<string> End(EndCheck check) =>
+    [
+        check.Says,
+        .. check.Cautions.Select(caution => $"  ! {caution}"),
+        .. check.Waste.Select(one => $"  {one.Line()}"),
+        .. check.IsReady ? new[] { $"  When it is {(check.Waste.Count > 0 ? "handed in" : "done")}: refettle task done {check.Id}" } : [],
+    ];
 
     /// <summary>Where that changes: what has to be here before it can go on.</summary>
     private static IEnumerable<IRenderable> Held(Car car, RefitSheet sheet, int place)

@@ -10,17 +10,13 @@ public sealed record ClosingRecord(ValueList<string> Opened, ValueList<Tightenin
 {
     public static ClosingRecord Of(CarHistory history)
     {
-        var opened = new HashSet<string>();
         var tightenings = new List<Tightening>();
         var heights = new Dictionary<string, Millimetres>();
         var stance = history.Car.Structure.States.Any(state => state.IsStance && state.Id == Car.OnWheels) ? Car.OnWheels : null;
         foreach (var happening in history.Lines.Where(line => line.Standing == Standing.InForce).Select(line => line.Happening))
         {
             foreach (var joint in happening is StepDone done ? OpenedBy(history.Car.Structure, done.Fact) : [])
-            {
-                opened.Add(joint);
                 tightenings.RemoveAll(earlier => earlier.Joint == joint);
-            }
 
             if (happening is StanceTaken taken)
                 stance = taken.Stance;
@@ -30,7 +26,7 @@ public sealed record ClosingRecord(ValueList<string> Opened, ValueList<Tightenin
                 heights[measured.Corner] = measured.Height;
         }
 
-        return new(opened.Order(StringComparer.Ordinal).ToValueList(), tightenings.ToValueList(),
+        return new(history.Car.Disturbed.Where(one => one.Fact.Kind == FactKind.Open).Select(one => one.Fact.Subject).ToValueList(), tightenings.ToValueList(),
             heights.OrderBy(height => height.Key, StringComparer.Ordinal).Select(height => (height.Key, height.Value)).ToValueList());
     }
 

@@ -57,7 +57,7 @@ public static class RideHeightLedger
     {
         null => RideHeightStanding.Unknown,
         { How: Tightness.Snug } => RideHeightStanding.Snug,
-        { Stance: Car.AtRideHeight or Car.OnWheels } => RideHeightStanding.Settled,
+        _ when tightening.How.IsSettled(tightening.Stance) => RideHeightStanding.Settled,
         _ => RideHeightStanding.TorquedHanging,
     };
 }

@@ -1,5 +1,7 @@
+using Refettle.Access;
 using Refettle.CloseUp.Refit;
 using Refettle.Logbook;
+using Refettle.Timeline.Network;
 
 namespace Refettle.CloseUp;
 
@@ -10,7 +12,7 @@ public sealed record RoadBlock(string Thing, string Why);
 /// <summary>What is left to do before the car may move on a road. An empty list is not a permit: brakes, fluids and local law are judged by a person.</summary>
 public static class RoadReadiness
 {
-    /// <summary>Parts off, joints open, states not undone, joints not torqued at ride height, torques that contradict each other. Left out: what the owner leaves off on purpose.</summary>
+    /// <summary>Parts off, joints open, states not undone, brakes not bled, joints not torqued at ride height, torques that contradict each other. Left out: what the owner leaves off on purpose.</summary>
     /// <param name="undecided">Torques that contradict each other.</param>
     /// <param name="leftOff">Parts and joints that stay off or open on purpose; they become disclosures.</param>
     /// <param name="awaited">What is not here to be fitted; it is said with what waits for it.</param>
@@ -24,8 +26,11 @@ public static class RoadReadiness
         var unsettled = ledger.Where(line => line.IsToSettle)
             .Select(line => new RoadBlock($"joint {line.Joint.Id}", Why(line.Standing)));
         var unsound = car.Unsound.Select(part => new RoadBlock($"part {part}", "found too weak to carry the car"));
+        var standing = new CarStanding(car);
+        var unbled = car.Disturbed.Where(one => EndChecks.IsToBleed(one, standing) && !standing.IsTrue(one.Fact))
+            .Select(one => new RoadBlock($"joint {one.Fact.Subject}", "closed again, and no bleeding of the brakes is marked since"));
         var torques = (undecided ?? []).Select(conflict => new RoadBlock($"joint {conflict.Joint}", conflict.Says));
-        return [.. undone, .. unsettled, .. torques, .. unsound];
+        return [.. undone, .. unbled, .. unsettled, .. torques, .. unsound];
     }
 
     private static RoadBlock? Block(Fact fact) => fact.Kind switch

@@ -60,6 +60,7 @@ internal sealed class CarBuilder(string id)
             Currency = _opened?.Currency ?? "EUR",
             Structure = structure,
             Done = _work.Facts(structure),
+            Disturbed = _work.Undone(structure),
             Stance = Stance(structure),
             Unsound = _unsound.Order(StringComparer.Ordinal).ToValueList(),
             Tries = _tries.ToValueList(),
@@ -91,6 +92,8 @@ internal sealed class CarBuilder(string id)
         StepDone done => _work.Do(done.Fact, _structure),
         StepReversed reversed => _work.Reverse(reversed.Fact, _structure),
         StanceTaken taken => _work.Take(taken.Stance, _structure),
+        JointTightened tightened => _work.Tighten(tightened, _structure),
+        TaskMarked marked => _work.Mark(marked.Mark) ?? _calendar.Apply(marked),
         PhotoTaken taken => _photos.Take(taken.Photo),
         _ => _jobs.Apply(happening) ?? _calendar.Apply(happening) ?? _bags.Apply(happening)
             ?? _judging.Apply(happening, _structure) ?? _coating.Apply(happening, _structure),

@@ -7,6 +7,7 @@ internal sealed class WorkDone
     private readonly HashSet<string> _off = [];
     private readonly HashSet<string> _open = [];
     private readonly HashSet<string> _states = [];
+    private readonly DisturbedFacts _disturbed = new();
 
     /// <summary>The stance last taken; null while none was.</summary>
     public string? Stance { get; private set; }
@@ -33,9 +34,9 @@ internal sealed class WorkDone
     {
         FactKind.Off => Unknown(fact, car) ?? TakeOff(Members(fact.Subject, car), car),
         FactKind.Free => Unknown(fact, car) ?? Free(fact.Subject, car),
-        FactKind.Open => Unknown(fact, car) ?? Add(_open, fact.Subject),
+        FactKind.Open => Unknown(fact, car) ?? Add(_open, fact),
         FactKind.Reach => Unknown(fact, car) ?? TakeOff(car.Spaces[fact.Subject].ClosedBy.SelectMany(unit => Members(unit, car)), car),
-        _ => Unknown(fact, car) ?? (car.States[fact.Subject].IsStance ? Take(fact.Subject, car) : Add(_states, fact.Subject)),
+        _ => Unknown(fact, car) ?? (car.States[fact.Subject].IsStance ? Take(fact.Subject, car) : Add(_states, fact)),
     };
 
     /// <returns>Why it does not fit; null when it does.</returns>
@@ -44,7 +45,7 @@ internal sealed class WorkDone
         FactKind.Off => PutOn(fact.Subject, car),
         FactKind.Open => Close(fact.Subject, car),
         FactKind.State when car.States[fact.Subject].IsStance => "a stance is not taken back; say which stance the car is in now",
-        FactKind.State => Drop(_states, fact.Subject),
+        FactKind.State => Undo(fact),
         _ => $"{fact} follows from other facts; say which joint was closed or which part was put back",
     };
 
@@ -56,18 +57,44 @@ internal sealed class WorkDone
         return null;
     }
 
+    /// <returns>Null: whether there is such a joint was asked when it was written.</returns>
+    public string? Tighten(JointTightened tightened, StructureBuilder car)
+    {
+        var stance = Stance ?? (car.States.TryGetValue(Car.OnWheels, out var state) && state.IsStance ? Car.OnWheels : null);
+        _disturbed.See(Fact.Open(tightened.Joint), Disturbed.RideHeight, tightened.How.IsSettled(stance) && !_open.Contains(tightened.Joint));
+        return null;
+    }
+
+    public string? Mark(TaskMark mark)
+    {
+        if (mark.Task == Disturbed.HandIn)
+            _disturbed.See(mark.Task, mark.Progress == TaskProgress.Done, _ => true);
+        else if (mark.Task.StartsWith(Disturbed.Check, StringComparison.Ordinal))
+            _disturbed.See(mark.Task, mark.Progress == TaskProgress.Done, IsClosed);
+        return null;
+    }
+
     public void Forget(IEnumerable<Thing> gone)
     {
         foreach (var thing in gone)
         {
-            _ = thing.Kind switch
+            switch (thing.Kind)
             {
-                ThingKind.Part => _off.Remove(thing.Id),
-                ThingKind.Joint => _open.Remove(thing.Id),
-                _ => thing.Kind == ThingKind.State && _states.Remove(thing.Id),
-            };
+                case ThingKind.Part:
+                    Forget(_off, Fact.Off(thing.Id));
+                    break;
+                case ThingKind.Joint:
+                    Forget(_open, Fact.Open(thing.Id));
+                    break;
+                case ThingKind.State:
+                    Forget(_states, Fact.State(thing.Id));
+                    break;
+            }
         }
     }
+
+    /// <summary>All that was ever undone.</summary>
+    public ValueList<Disturbed> Undone(Structure structure) => _disturbed.Of(structure);
 
     /// <summary>All facts that hold, in order.</summary>
     public ValueList<Fact> Facts(Structure structure) => FactsThatHold.Of(structure, _off, _open, _states);
@@ -77,7 +104,8 @@ internal sealed class WorkDone
         var leaving = parts.Where(car.Parts.ContainsKey).ToList();
         if (leaving.Find(part => car.Parts[part].Fixed) is { } anchored)
             return $"part {anchored} is what the rest hangs on and never comes off";
-        _off.UnionWith(leaving);
+        foreach (var part in leaving)
+            Add(_off, Fact.Off(part));
         LetGo(leaving, car);
         return null;
     }
@@ -86,7 +114,8 @@ internal sealed class WorkDone
     {
         if (TakeOff([part], car) is { } refusal)
             return refusal;
-        _open.UnionWith(car.JointsOf(part));
+        foreach (var joint in car.JointsOf(part))
+            Add(_open, Fact.Open(joint));
         return null;
     }
 
@@ -99,7 +128,7 @@ internal sealed class WorkDone
             foreach (var joint in car.JointsOf(part))
             {
                 if (HoldsOn(car.Joints[joint], car))
-                    _open.Add(joint);
+                    Add(_open, Fact.Open(joint));
             }
         }
     }
@@ -158,8 +187,18 @@ internal sealed class WorkDone
         var off = holds.Find(_off.Contains);
         if (off is not null && holds.Find(part => !_off.Contains(part)) is { } on)
             return $"it cannot be closed: part {off} is off the car and part {on} is on it";
-        return Drop(_open, joint);
+        _open.Remove(joint);
+        return null;
     }
+
+    private string? Undo(Fact state)
+    {
+        if (_states.Remove(state.Subject))
+            _disturbed.See(state.ToString(), isSeen: true, IsClosed);
+        return null;
+    }
+
+    private bool IsClosed(Fact fact) => fact.Kind == FactKind.Open && !_open.Contains(fact.Subject);
 
     private static ValueList<string> Members(string unit, StructureBuilder car) =>
         car.SubAssemblies.TryGetValue(unit, out var group) ? group.Members : [unit];
@@ -175,15 +214,16 @@ internal sealed class WorkDone
         _ => null,
     };
 
-    private static string? Add(HashSet<string> facts, string subject)
+    private string? Add(HashSet<string> holding, Fact fact)
     {
-        facts.Add(subject);
+        if (holding.Add(fact.Subject))
+            _disturbed.Begin(fact);
         return null;
     }
 
-    private static string? Drop(HashSet<string> facts, string subject)
+    private void Forget(HashSet<string> holding, Fact fact)
     {
-        facts.Remove(subject);
-        return null;
+        holding.Remove(fact.Subject);
+        _disturbed.Forget(fact);
     }
 }

@@ -17,8 +17,8 @@ public static class RefitPlanner
         var (standing, memory) = (new CarStanding(car), new StripMemory(history));
         var held = new HeldSteps(standing, network, absent);
         var steps = RefitOrder.Of(network, memory, held).SelectMany(task => Steps(standing, task, memory, held)).ToValueList();
-        return new(steps, Leftover(car, steps), Bleeding(history, standing), network.Tasks.Where(task => task.Kind == TaskKind.Check || task is { Kind: TaskKind.HandIn, Mark: not { Progress: TaskProgress.Done } })
-            .Select(task => new EndCheck(task.Id, task.Says, task.Takes, task.Origin, task.Cautions) { Waste = task.Waste }).ToValueList());
+        return new(steps, Leftover(car, steps), ToBleed(standing), network.Tasks.Where(task => task.Kind == TaskKind.Check || task is { Kind: TaskKind.HandIn, Mark: not { Progress: TaskProgress.Done } })
+            .Select(task => new EndCheck(task.Id, task.Says, task.Takes, task.Origin, task.Cautions) { Waste = task.Waste, IsReady = task.Kind == TaskKind.HandIn || !task.Unseen.Any(standing.IsTrue) }).ToValueList());
     }
 
     /// <summary>A change of stance is one step; what follows by itself from another step is none.</summary>
@@ -86,7 +86,6 @@ public static class RefitPlanner
     private static ValueList<Bag> Leftover(Car car, ValueList<RefitStep> steps) =>
         car.Bags.Where(bag => !bag.IsEmpty).Except(steps.SelectMany(step => step.Bags)).ToValueList();
 
-    /// <summary>Hydraulic joints that were opened since the strip began, closed again or not.</summary>
-    private static ValueList<Joint> Bleeding(CarHistory history, CarStanding standing) =>
-        ClosingRecord.Disturbed(history.Car, ClosingRecord.Of(history).Opened).Where(joint => EndChecks.IsHydraulic(joint, standing)).ToValueList();
+    private static ValueList<Joint> ToBleed(CarStanding standing) =>
+        standing.Car.Disturbed.Where(one => EndChecks.IsToBleed(one, standing)).Select(one => standing.Joints[one.Fact.Subject]).ToValueList();
 }

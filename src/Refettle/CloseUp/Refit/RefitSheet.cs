@@ -5,7 +5,7 @@ namespace Refettle.CloseUp.Refit;
 /// <summary>How the car goes back together from where it stands: every step in an order that works, what the strip remembers of it, and what is
 /// checked at the end.</summary>
 /// <param name="Leftover">Bags that are not empty and belong to no step of the sheet: something of theirs was forgotten, or left out on purpose.</param>
-/// <param name="Bleeding">What was opened of the hydraulics, ever, and has to be bled.</param>
+/// <param name="Bleeding">What was opened of the hydraulics, open still or not, and was neither bled nor filled since.</param>
 /// <param name="Checks">What is done once everything is on, in order.</param>
 public sealed record RefitSheet(ValueList<RefitStep> Steps, ValueList<Bag> Leftover, ValueList<Joint> Bleeding, ValueList<EndCheck> Checks);
 
@@ -39,4 +39,7 @@ public sealed record EndCheck(string Id, string Says, Minutes Takes, Origin Orig
 {
     /// <summary>What is handed in.</summary>
     public ValueList<Waste> Waste { get; init; } = [];
+
+    /// <summary>All that it checks is closed; waste is handed in at any time.</summary>
+    public bool IsReady { get; init; }
 }

@@ -31,6 +31,7 @@ public static class NetworkPlanner
         foreach (var trial in question.Parts?.Trials ?? [])
             TrialFit(draft, strip, refit, trial);
         Repair(draft, standing, strip, refit);
+        new HandingIn(draft, standing, refit).Add();
         new EndChecks(draft, standing, refit).Add();
         new LicensedWork(draft).Add();
         var terms = new OwnersTerms(draft, question.Car.Calendar);

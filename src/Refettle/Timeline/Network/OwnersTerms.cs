@@ -117,13 +117,17 @@ internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
 
     private void Apply(TaskMark mark)
     {
-        if (draft.Has(mark.Task) && !ComesAgain(mark))
+        if (draft.Has(mark.Task) && !(mark.Progress == TaskProgress.Done && ComesAgain(draft[mark.Task])))
             draft.Change(mark.Task, task => task with { Mark = mark });
     }
 
-    /// <summary>Waste that was handed in before all of it was there is handed in once more.</summary>
-    private bool ComesAgain(TaskMark mark) => draft[mark.Task].Kind == TaskKind.HandIn && mark.Progress == TaskProgress.Done
-        && draft.DirectlyBefore(mark.Task).Any(id => draft[id].Mark?.Progress != TaskProgress.Done);
+    /// <summary>A check is done again when something was opened since, and waste is handed in once more when it was not all there.</summary>
+    private bool ComesAgain(WorkTask task)
+    {
+        if (task is { Kind: TaskKind.Check, Unseen: [var first, ..] })
+            draft.Notes.Add(Note(task.Id, $"it was marked as done, and {first} is so by the log, or became so after it, or will", "It is done once more. Mark it when all that it checks is closed by the log."));
+        return task.Unseen.Count > 0 || (task.Kind == TaskKind.HandIn && draft.DirectlyBefore(task.Id).Any(id => draft[id].Mark?.Progress != TaskProgress.Done));
+    }
 
     private string Near(string task) => NearNames.Ask(task, draft.Tasks.Select(one => one.Id), "Look at the list of the timeline.");
 

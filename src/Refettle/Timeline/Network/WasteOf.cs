@@ -2,33 +2,39 @@ using Refettle.Access;
 
 namespace Refettle.Timeline.Network;
 
+/// <summary>Something that was, is or will be undone.</summary>
+/// <param name="Destroys">Parts, by identifier.</param>
+/// <param name="IsHandedIn">What came of it was handed in.</param>
+internal sealed record Undone(Fact Fact, ValueList<string> Destroys, bool IsHandedIn);
+
 /// <summary>What of a car becomes waste, by what the plan drains, takes off and destroys, cleans and coats.</summary>
-/// <param name="steps">Everything that is or will be undone.</param>
-internal sealed class WasteOf(NetworkDraft draft, CarStanding standing, IReadOnlyList<Step> steps)
+/// <param name="all">Everything that was, is or will be undone.</param>
+internal sealed class WasteOf(NetworkDraft draft, CarStanding standing, IReadOnlyList<Undone> all)
 {
     private const string ByItsName = ", by its name";
 
-    private readonly WasteFluids _fluids = new(standing, steps);
+    private readonly WasteFluids _fluids = new(standing, all);
 
-    private readonly List<Part> _off = steps.Where(step => step.Fact.Kind == FactKind.Off).SelectMany(step => WasteFluids.PartsOf(standing, step.Fact.Subject))
-        .Concat(steps.SelectMany(step => step.Destroys).Select(name => standing.Parts[name])).DistinctBy(part => part.Id).ToList();
+    private readonly List<Part> _off = all.Where(one => one.Fact.Kind == FactKind.Off && !one.IsHandedIn).SelectMany(one => WasteFluids.PartsOf(standing, one.Fact.Subject))
+        .Concat(all.Where(one => !one.IsHandedIn).SelectMany(one => one.Destroys).Select(name => standing.Parts[name])).DistinctBy(part => part.Id).ToList();
 
     /// <summary>Each kind once; other fluids one by one.</summary>
     public ValueList<Waste> All()
     {
-        List<Waste> all = [.. _fluids.All(), .. Dusts(), .. Coats(), .. Things()];
-        if (all.Exists(one => one.Kind is WasteKind.Fuel or WasteKind.BrakeFluid or WasteKind.OtherFluid or WasteKind.Paint or WasteKind.Solvent))
-            all.Add(WasteRules.Of(WasteKind.Rags, "Oily and solvent-wet rags", []));
-        return all.OrderBy(one => one.Kind).ToValueList();
+        List<Waste> found = [.. _fluids.All(), .. Dusts(), .. Coats(), .. Things()];
+        if (found.Exists(one => one.Kind is WasteKind.Fuel or WasteKind.BrakeFluid or WasteKind.OtherFluid or WasteKind.Paint or WasteKind.Solvent))
+            found.Add(WasteRules.Of(WasteKind.Rags, "Oily and solvent-wet rags", []));
+        return found.OrderBy(one => one.Kind).ToValueList();
     }
 
     /// <summary>The tasks after which it is there.</summary>
     public IEnumerable<string> Tasks() => draft.Tasks.Where(task => task.Kind == TaskKind.Coat || IsDerusting(task)
-        || (task.Kind is TaskKind.Strip or TaskKind.Try && task.Steps.Any(IsSource))).Select(task => task.Id).ToList();
+        || (task.Kind is TaskKind.Strip or TaskKind.Try && task.Steps.Any(step => IsSource(new(step.Fact, step.Destroys, IsHandedIn: false))))).Select(task => task.Id).ToList();
 
-    private bool IsSource(Step step) => _fluids.IsSource(step) || step.Destroys.Any(name => IsLeft(standing.Parts[name]))
-        || (step.Fact.Kind == FactKind.Open && standing.Joints[step.Fact.Subject].Holds.Any(name => IsSuspect(standing.Parts[name])))
-        || (step.Fact.Kind == FactKind.Off && WasteFluids.PartsOf(standing, step.Fact.Subject).Any(IsLeft));
+    /// <summary>Whether it makes waste.</summary>
+    public bool IsSource(Undone one) => _fluids.IsSource(one.Fact) || one.Destroys.Any(name => IsLeft(standing.Parts[name]))
+        || (one.Fact.Kind == FactKind.Open && standing.Joints[one.Fact.Subject].Holds.Any(name => IsSuspect(standing.Parts[name])))
+        || (one.Fact.Kind == FactKind.Off && WasteFluids.PartsOf(standing, one.Fact.Subject).Any(IsLeft));
 
     private bool IsLeft(Part part) => IsSuspect(part) || (IsGone(part) && ThingOf(part) is not null);
 
@@ -67,7 +73,7 @@ internal sealed class WasteOf(NetworkDraft draft, CarStanding standing, IReadOnl
 
     private static bool IsSaidSuspect(Part part) => part.Hazards.Any(hazard => hazard is Hazard.FrictionDust or Hazard.Asbestos);
 
-    private bool IsGone(Part part) => steps.Any(step => step.Destroys.Contains(part.Id)) || standing.Car.Verdicts.Any(verdict => verdict.Part == part.Id && verdict.Kind is VerdictKind.Replace or VerdictKind.Substitute);
+    private bool IsGone(Part part) => all.Any(one => one.Destroys.Contains(part.Id)) || standing.Car.Verdicts.Any(verdict => verdict.Part == part.Id && verdict.Kind is VerdictKind.Replace or VerdictKind.Substitute);
 
     private static WasteKind? ThingOf(Part part) => part.Hazards.Contains(Hazard.BatteryAcid) ? WasteKind.Battery
         : part.Hazards.Contains(Hazard.Airbag) ? WasteKind.Airbag

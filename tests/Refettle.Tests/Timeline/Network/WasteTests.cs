@@ -50,8 +50,8 @@ public sealed class WasteTests
     {
         var handed = new CarCalendar { Marks = [new("hand-in", TaskProgress.Done, new(2027, 3, 1, 12, 0))] };
         Assert.Null(HandIn(Car() with { Calendar = handed }).Mark);
-        var drained = Car() with { Calendar = handed, Done = [Fact.State("coolant-drained")] };
-        var (before, after) = (RefitPlanner.Of(new(drained with { Calendar = CarCalendar.Empty }, [], [])), RefitPlanner.Of(new(drained, [], [])));
+        var drained = Car() with { Done = [Fact.State("coolant-drained")] };
+        var (before, after) = (RefitPlanner.Of(new(drained, [], [])), RefitPlanner.Of(new(drained with { Calendar = handed, Disturbed = [new(drained.Done[0], ["hand-in"])] }, [], [])));
         Assert.Contains(before.Checks, check => check.Id == "hand-in");
         Assert.DoesNotContain(after.Checks, check => check.Id == "hand-in");
     }
