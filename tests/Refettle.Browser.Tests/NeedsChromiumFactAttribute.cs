@@ -6,7 +6,7 @@ public sealed class NeedsChromiumFactAttribute : FactAttribute
 {
     public NeedsChromiumFactAttribute() => Skip = Missing;
 
-    internal static string? Missing => File.Exists(Bench.Chromium) ? null : $"{Bench.Chromium} is missing: apt-get install chromium";
+    internal static string? Missing => File.Exists(Chromium.Program) ? null : $"{Chromium.Program} is missing: apt-get install chromium";
 }
 
 /// <summary>The same, for one that is asked several times.</summary>

@@ -16,7 +16,7 @@ public abstract class Walk : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
-        if (!File.Exists(Bench.Chromium))
+        if (!File.Exists(Chromium.Program))
             return;
         await _bench.InitializeAsync();
         await using var visit = await _bench.VisitAsync(Screen, toNetwork: true, ladders: LadderReader.Load(Path.Combine(Repository.Root, "ladders")).Value);

@@ -1,13 +1,15 @@
 using System.Text.Json;
 using Microsoft.Playwright;
+using Refettle.Browser.Tests;
 using Refettle.Web.Garage;
 using Refettle.Web.Tests.Json;
 
-namespace Refettle.Browser.Tests;
+namespace Refettle.Install.Tests;
 
 /// <summary>The pages as they are published: trimmed. What is read by reflection can go there without a word, so every type that is read or written as JSON is read and written
 /// there, whole, with each property missing and with each property null, and must come out, or be refused, as it is untrimmed.</summary>
-public sealed class TrimmedJsonTests(Bench bench) : IClassFixture<Bench>
+[Collection(AsServed.Name)]
+public sealed class TrimmedJsonTests(Served served, Chromium browser) : IClassFixture<Chromium>
 {
     private const string Refused = "refused";
 
@@ -16,12 +18,12 @@ public sealed class TrimmedJsonTests(Bench bench) : IClassFixture<Bench>
             .catch(problem => String(problem).includes('JsonException') ? 'refused' : String(problem))))
         """;
 
-    [NeedsAddressFact]
+    [NeedsChromiumFact]
     public async Task Every_type_is_read_and_written_as_it_is_untrimmed()
     {
-        await using var context = await bench.ContextAsync(Looks.Phone());
+        await using var context = await browser.ContextAsync(Looks.Phone());
         var page = await context.NewPageAsync();
-        await page.GotoAsync(new Uri(new Uri(NeedsAddressFactAttribute.Address!), "numbers").ToString());
+        await page.GotoAsync(new Uri(served.Address, "numbers").ToString());
         await page.Locator("main:not(.opening) h1").First.WaitForAsync();
         var wrong = new List<string>();
         foreach (var type in PageJson.Types)

@@ -2,7 +2,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
-namespace Refettle.Browser.Tests;
+namespace Refettle.Install.Tests;
 
 /// <summary>What a page fetched, by name: each file once, with its bytes as they first came over the wire, headers included. So the figure is the same whenever one looks.</summary>
 internal sealed partial class Fetched

@@ -2,14 +2,15 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
 using Microsoft.Playwright;
+using Refettle.Browser.Tests;
 using Xunit.Abstractions;
 
-namespace Refettle.Browser.Tests;
+namespace Refettle.Install.Tests;
 
-/// <summary>What a phone fetches before the first page is there, and how soon pages are there once that is kept: measured at a server that is published and running elsewhere,
-/// since one that is built for tests is not trimmed. A page is there with its own content, not with a word that it is opening.
+/// <summary>What a phone fetches before the first page is there, and how soon pages are there once that is kept. A page is there with its own content, not with a word that it is opening.
 /// Bytes are held to a limit; times are printed, for they are the machine's too.</summary>
-public sealed class FirstLoadTests(Bench bench, ITestOutputHelper output) : IClassFixture<Bench>
+[Collection(AsServed.Name)]
+public sealed class FirstLoadTests(Served served, Chromium browser, ITestOutputHelper output) : IClassFixture<Chromium>
 {
     /// <summary>Just above what docs/reliability.md tells; the aim is 3,000,000.</summary>
     private const long MostBytes = 2_950_000;
@@ -18,18 +19,16 @@ public sealed class FirstLoadTests(Bench bench, ITestOutputHelper output) : ICla
 
     private static readonly string[] Pages = ["", "off", "timeline", "basket", "walk", "bags", "log"];
 
-    private static readonly Uri Address = new(NeedsAddressFactAttribute.Address ?? "http://127.0.0.1");
-
-    [NeedsAddressFact]
+    [NeedsChromiumFact]
     public async Task The_first_load_is_small_and_later_ones_are_soon_there()
     {
         var car = await LoadAsync("");
         await LoadAsync($"car/{car}");
-        await using var context = await bench.ContextAsync(Looks.Phone());
+        await using var context = await browser.ContextAsync(Looks.Phone());
         var page = await context.NewPageAsync();
-        await page.GotoAsync(Address.ToString(), new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await page.GotoAsync(served.Address.ToString(), new() { WaitUntil = WaitUntilState.NetworkIdle });
         foreach (var name in Pages)
-            await TimeAsync(page, new Uri(Address, $"car/{car}/{name}".TrimEnd('/')), name);
+            await TimeAsync(page, new Uri(served.Address, $"car/{car}/{name}".TrimEnd('/')), name);
     }
 
     /// <summary>By a browser that has seen nothing.</summary>
@@ -39,10 +38,10 @@ public sealed class FirstLoadTests(Bench bench, ITestOutputHelper output) : ICla
         var phone = Looks.Phone();
         // What comes through it is not counted.
         phone.ServiceWorkers = ServiceWorkerPolicy.Block;
-        await using var context = await bench.ContextAsync(phone);
+        await using var context = await browser.ContextAsync(phone);
         var page = await context.NewPageAsync();
         var fetched = await Fetched.WatchAsync(context, page);
-        await page.GotoAsync(new Uri(Address, path).ToString(), new() { WaitUntil = WaitUntilState.Commit });
+        await page.GotoAsync(new Uri(served.Address, path).ToString(), new() { WaitUntil = WaitUntilState.Commit });
         await page.Locator(There).First.WaitForAsync();
         await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
         var behind = Fetched.Behind(await page.EvaluateAsync<string>("async () => await (await fetch('/_framework/dotnet.js')).text()"));
@@ -71,14 +70,4 @@ public sealed class FirstLoadTests(Bench bench, ITestOutputHelper output) : ICla
 
     /// <summary>What is asked about cars: how much depends on them, and on how long one looks.</summary>
     private static bool IsAnswer(string name) => name.StartsWith("/api/", StringComparison.Ordinal);
-}
-
-/// <summary>A test that needs the address of a published server, and is skipped, by name, without one.</summary>
-[AttributeUsage(AttributeTargets.Method)]
-public sealed class NeedsAddressFactAttribute : FactAttribute
-{
-    public NeedsAddressFactAttribute() => Skip = !File.Exists(Bench.Chromium) ? $"{Bench.Chromium} is missing: apt-get install chromium"
-        : Address is null ? "Set REFETTLE_ADDRESS to a published server's: docs/reliability.md" : null;
-
-    public static string? Address { get; } = Environment.GetEnvironmentVariable("REFETTLE_ADDRESS");
 }
