@@ -33,8 +33,9 @@ internal static class PowerLoss
     private static void OneLogbook(string folder, string layer, int moments, Random random, Tally tally)
     {
         var (live, kept, after) = (Made(folder, "live"), Made(folder, "kept"), Path.Combine(folder, "after"));
+        // The writer locks nothing: what it was about to write when it was stopped is looked at too.
         using var writer = new NoteWriter("power-loss", Path.Combine(live, "x.logbook"),
-            ("LD_PRELOAD", layer), ("FORGETFUL_WATCH", live), ("FORGETFUL_KEPT", kept));
+            ("LD_PRELOAD", layer), ("FORGETFUL_WATCH", live), ("FORGETFUL_KEPT", kept), ("DOTNET_SYSTEM_IO_DISABLEFILELOCKING", "1"));
         writer.WaitForOne();
         var disk = new ForgetfulDisk(live, kept);
         for (var moment = 0; moment < moments; moment++)

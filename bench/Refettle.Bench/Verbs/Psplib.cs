@@ -22,7 +22,7 @@ internal static class Psplib
         var command = new Command("psplib", "Published project-scheduling instances: makespan, bound, status, seconds.") { dir, seconds, workers, seed, every, processor };
         command.SetAction(parsed =>
         {
-            var files = PublishedProject.Files(parsed.GetValue(dir)!.FullName);
+            var files = parsed.GetValue(dir)!.Exists ? PublishedProject.Files(parsed.GetValue(dir)!.FullName) : [];
             if (files.Count == 0)
             {
                 Console.Error.WriteLine($"{parsed.GetValue(dir)}: no file ending in {string.Join(" or ", PublishedProject.Endings)}.");

@@ -20,7 +20,7 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
 
     private static ScheduleLimits AtOnce => new(TimeSpan.FromSeconds(2));
 
-    private (string Car, CarCalendar Calendar, ValueList<Fact> Done, ValueList<Job> Chosen, ValueList<Fact> Goals)? _of;
+    private (string Car, CarCalendar Calendar, ValueList<Fact> Done, ValueList<Disturbed> Disturbed, ValueList<Job> Chosen, ValueList<Fact> Goals)? _of;
 
     public TimelineShown? Shown { get; private set; }
 
@@ -41,7 +41,7 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
     public string? Car => Shown is null ? null : _of?.Car;
 
     /// <summary>What is shown was made for the car as it now stands.</summary>
-    public bool IsFor(Car car, ValueList<Fact> goals) => _of is { } of && of == (car.Id, car.Calendar, car.Done, ChosenJobs.Of(car), goals);
+    public bool IsFor(Car car, ValueList<Fact> goals) => _of is { } of && of == (car.Id, car.Calendar, car.Done, car.Disturbed, ChosenJobs.Of(car), goals);
 
     /// <param name="seconds">To look for a better order; 0 for the first.</param>
     /// <param name="store">The shelf, for where the timeline is worked out here; null leaves it unasked.</param>
@@ -49,7 +49,7 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
     {
         if (Asking)
             return;
-        (Faults, _of, IsIdle) = ([], (car.Id, car.Calendar, car.Done, ChosenJobs.Of(car), goals), TimelineWork.HasNothing(car, goals));
+        (Faults, _of, IsIdle) = ([], (car.Id, car.Calendar, car.Done, car.Disturbed, ChosenJobs.Of(car), goals), TimelineWork.HasNothing(car, goals));
         if (IsIdle)
         {
             Shown = null;

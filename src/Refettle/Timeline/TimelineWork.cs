@@ -9,6 +9,11 @@ namespace Refettle.Timeline;
 /// <param name="Network">Null when no plan reaches the goals; the plan tells why.</param>
 public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
 {
+    private static readonly Fault _onlyBack = new("timeline", "no job is chosen and no goal is named, so it only puts together what is apart and checks it", "Choose jobs, refettle scope --keep or refettle choose JOB, or name goals: refettle timeline 'free(rear-axle)'.")
+    {
+        Severity = Severity.Note,
+    };
+
     /// <summary>What is tried at stuck joints.</summary>
     public LadderSet Ladders { get; init; } = new([]);
 
@@ -27,8 +32,10 @@ public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
         return MoveTimes.End(Car, filled.Network, now, cancel) < MoveTimes.End(Car, Network, now, cancel) ? filled : this;
     }
 
-    /// <summary>No job is chosen, no goal is named, and the owner has no task of his own: there is no timeline to make.</summary>
-    public static bool HasNothing(Car car, ValueList<Fact> further) => further.Count == 0 && car.Calendar.Tasks.Count == 0 && ChosenJobs.Of(car).Count == 0;
+    /// <summary>No job is chosen, no goal is named, the owner has no task of his own, nothing is apart and nothing left to check: there is no timeline to make.</summary>
+    public static bool HasNothing(Car car, ValueList<Fact> further) => IsUnasked(car, further) && (car.Disturbed.Count == 0 || Derived(car, Nothing(new() { Goals = [] }), new([]), null).Tasks.Count == 0);
+
+    private static bool IsUnasked(Car car, ValueList<Fact> further) => further.Count == 0 && car.Calendar.Tasks.Count == 0 && ChosenJobs.Of(car).Count == 0;
 
     /// <param name="further">Goals beside those of the chosen jobs.</param>
     /// <returns>Faults when there is nothing to do, or the goals cannot be asked of this car.</returns>
@@ -41,16 +48,21 @@ public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
         var faults = question.Goals.Count == 0 ? [] : QuestionCheck.Of(car, question);
         if (faults.Any(fault => fault.Severity == Severity.Error))
             return Result<TimelineWork>.Bad(faults);
-        var plan = question.Goals.Count == 0 ? new() { Question = question, Status = PlanStatus.Optimal } : planner.Reach(car, question, cancel);
+        var plan = question.Goals.Count == 0 ? Nothing(question) : planner.Reach(car, question, cancel);
         return Result<TimelineWork>.Good(new(car, plan, plan.Status == PlanStatus.Impossible ? null : Derived(car, plan, ladders, null)) { Ladders = ladders });
     }
+
+    private static Plan Nothing(Question question) => new() { Question = question, Status = PlanStatus.Optimal };
 
     /// <summary>The tasks, or the fault that no plan reaches the goals.</summary>
     public Result<TaskNetwork> Tasks() => Network is { } network ? Result<TaskNetwork>.Good(network)
         : Result<TaskNetwork>.Bad(new Fault("goals", "no plan reaches them", "The plan page tells what is in the way."));
 
-    private static TaskNetwork Derived(Car car, Plan plan, LadderSet ladders, PartsAhead? parts, ValueList<MoveDue>? moves = null) =>
-        NetworkPlanner.Of(new() { Car = car, Plan = plan, Jobs = ChosenJobs.Of(car), Ladders = ladders, Parts = parts, Moves = moves ?? [] });
+    private static TaskNetwork Derived(Car car, Plan plan, LadderSet ladders, PartsAhead? parts, ValueList<MoveDue>? moves = null)
+    {
+        var network = NetworkPlanner.Of(new() { Car = car, Plan = plan, Jobs = ChosenJobs.Of(car), Ladders = ladders, Parts = parts, Moves = moves ?? [] });
+        return IsUnasked(car, plan.Question.Goals) ? network with { Notes = [.. network.Notes, _onlyBack] } : network;
+    }
 
     /// <summary>The question when all of it is done.</summary>
     /// <exception cref="InvalidOperationException">No plan reaches the goals.</exception>

@@ -1,7 +1,9 @@
 using Refettle.Access;
+using Refettle.Access.Derivation;
 using Refettle.CloseUp;
 using Refettle.CloseUp.Refit;
 using Refettle.Logbook;
+using Refettle.Timeline;
 using Refettle.Timeline.Network;
 
 namespace Refettle.Tests.Timeline.Network;
@@ -23,7 +25,7 @@ public sealed class EndChecksTests
         [
             new() { Id = "link-bolt", Kind = JointKind.Bolt, Holds = ["axle", "body"], Ways = [], AtRideHeight = true },
             new() { Id = "union", Kind = JointKind.Pipe, Holds = ["hose", "axle"], Ways = [] },
-            new() { Id = "screws", Kind = JointKind.Screw, Holds = ["cover", "body"], Ways = [] },
+            new() { Id = "screws", Kind = JointKind.Screw, Holds = ["cover", "body"], Ways = [new() { Id = "driver", Tool = "screwdriver", Open = new(5), Close = new(6) }] },
         ],
         States =
         [
@@ -106,6 +108,20 @@ public sealed class EndChecksTests
         Assert.Empty(RoadReadiness.Of(Fold([.. closed, Done("check.bleed")]).Car, [], []));
         Assert.Equal(["hand-in", "check.bleed", .. OfRoad.Reverse()], Ready(closed));
         Assert.Equal(["hand-in"], Ready(Opened("union")));
+    }
+
+    /// <summary>The last job is done, and the car not: there is a timeline until nothing is due.</summary>
+    [Fact]
+    public void Without_a_job_there_is_a_timeline_as_long_as_something_is_apart_or_due()
+    {
+        Happening[] seen = [Opened("union"), Closed("union"), Done("hand-in"), Done("check.bleed"), Done("check.road-test")];
+        Assert.True(TimelineWork.HasNothing(Fold().Car, []));
+        Assert.False(TimelineWork.HasNothing(Fold(Opened("screws")).Car, []));
+        Assert.False(TimelineWork.HasNothing(Fold(seen).Car, []));
+        Assert.True(TimelineWork.HasNothing(Fold([.. seen, Done("check.again")]).Car, []));
+        var work = TimelineWork.Of(Fold(seen).Car, [], new([]), new AccessPlanner(new ReducedSolver())).Value;
+        Assert.Equal("check.again", Assert.Single(work.Network!.Tasks).Id);
+        Assert.Contains(work.Network.Notes, note => note.Place == "timeline");
     }
 
     /// <summary>By a walk over the log that knows nothing of how it is folded: a check is over when each joint it checks was closed after its last opening, and the check marked after that.</summary>
