@@ -60,8 +60,8 @@ internal sealed class CarBuilder(string id)
             Currency = _opened?.Currency ?? "EUR",
             Structure = structure,
             Done = _work.Facts(structure),
-            Disturbed = _work.Undone(structure),
-            Stance = Stance(structure),
+            Disturbed = _work.Disturbed.Of(structure),
+            Stance = Stance(structure.States.ToDictionary(state => state.Id)),
             Unsound = _unsound.Order(StringComparer.Ordinal).ToValueList(),
             Tries = _tries.ToValueList(),
             Numbers = _numbers.All(structure),
@@ -87,13 +87,20 @@ internal sealed class CarBuilder(string id)
         }, faults.ToValueList());
     }
 
-    private string? ApplyWork(Happening happening) => happening switch
+    private string? ApplyWork(Happening happening)
+    {
+        if (happening is TaskMarked marked)
+            _work.Disturbed.Mark(marked.Mark);
+        else if (happening is JointTightened tightened)
+            _work.Disturbed.Tighten(tightened, Stance(_structure.States));
+        return Refusal(happening);
+    }
+
+    private string? Refusal(Happening happening) => happening switch
     {
         StepDone done => _work.Do(done.Fact, _structure),
         StepReversed reversed => _work.Reverse(reversed.Fact, _structure),
         StanceTaken taken => _work.Take(taken.Stance, _structure),
-        JointTightened tightened => _work.Tighten(tightened, _structure),
-        TaskMarked marked => _work.Mark(marked.Mark) ?? _calendar.Apply(marked),
         PhotoTaken taken => _photos.Take(taken.Photo),
         _ => _jobs.Apply(happening) ?? _calendar.Apply(happening) ?? _bags.Apply(happening)
             ?? _judging.Apply(happening, _structure) ?? _coating.Apply(happening, _structure),
@@ -158,11 +165,7 @@ internal sealed class CarBuilder(string id)
         return new(null, gone.Except(things).Select(thing => thing.ToString()).ToValueList());
     }
 
-    private string? Stance(Structure structure)
-    {
-        var stances = structure.States.Where(state => state.IsStance).Select(state => state.Id).ToHashSet();
-        if (_work.Stance is { } taken && stances.Contains(taken))
-            return taken;
-        return stances.Contains(Car.OnWheels) ? Car.OnWheels : null;
-    }
+    /// <summary>The stance last taken, or on its wheels; null when the car has no such stance.</summary>
+    private string? Stance(Dictionary<string, State> states) =>
+        new[] { _work.Stance, Car.OnWheels }.FirstOrDefault(stance => stance is not null && states.TryGetValue(stance, out var state) && state.IsStance);
 }

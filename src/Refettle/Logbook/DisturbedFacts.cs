@@ -4,24 +4,42 @@ namespace Refettle.Logbook;
 internal sealed class DisturbedFacts
 {
     private readonly Dictionary<Fact, SortedSet<string>> _since = [];
+    private readonly HashSet<Fact> _closed = [];
 
     /// <summary>It holds from now on.</summary>
-    public void Begin(Fact fact) => _since[fact] = new(StringComparer.Ordinal);
-
-    public void Forget(Fact fact) => _since.Remove(fact);
-
-    /// <summary>Notes it for everything that it counts for, or takes that back for all.</summary>
-    public void See(string what, bool isSeen, Func<Fact, bool> counts)
+    public void Begin(Fact fact)
     {
-        foreach (var (fact, since) in _since)
-            _ = isSeen ? counts(fact) && since.Add(what) : since.Remove(what);
+        _closed.Remove(fact);
+        _since[fact] = new(StringComparer.Ordinal);
     }
 
-    /// <summary>Notes it for one of them, or takes that back.</summary>
-    public void See(Fact fact, string what, bool isSeen)
+    /// <summary>A joint is closed: from now on checks count for it.</summary>
+    public void Close(Fact joint) => _closed.Add(joint);
+
+    public void Forget(Fact fact)
     {
-        if (_since.TryGetValue(fact, out var since))
-            _ = isSeen ? since.Add(what) : since.Remove(what);
+        _closed.Remove(fact);
+        _since.Remove(fact);
+    }
+
+    /// <summary>A state was undone: filled brakes were bled.</summary>
+    public void Undo(Fact state) => See(state.ToString(), isSeen: true, _closed.Contains);
+
+    /// <summary>Checks that are done count for what is closed by then, handing in for all that is there.</summary>
+    public void Mark(TaskMark mark)
+    {
+        if (mark.Task == Disturbed.HandIn)
+            See(mark.Task, mark.Progress == TaskProgress.Done, _ => true);
+        else if (mark.Task.StartsWith(Disturbed.Check, StringComparison.Ordinal))
+            See(mark.Task, mark.Progress == TaskProgress.Done, _closed.Contains);
+    }
+
+    /// <param name="stance">The car's.</param>
+    public void Tighten(JointTightened tightened, string? stance)
+    {
+        var joint = Fact.Open(tightened.Joint);
+        if (_since.TryGetValue(joint, out var since))
+            _ = tightened.How.IsSettled(stance) && _closed.Contains(joint) ? since.Add(Disturbed.RideHeight) : since.Remove(Disturbed.RideHeight);
     }
 
     /// <summary>In order, without what the car no longer has.</summary>
@@ -29,5 +47,12 @@ internal sealed class DisturbedFacts
     {
         var known = structure.Parts.Select(part => Fact.Off(part.Id)).Concat(structure.Joints.Select(joint => Fact.Open(joint.Id))).Concat(structure.States.Select(state => Fact.State(state.Id)));
         return known.Where(_since.ContainsKey).Order().Select(fact => new Disturbed(fact, [.. _since[fact]])).ToValueList();
+    }
+
+    /// <summary>Notes it for everything that it counts for, or takes that back for all.</summary>
+    private void See(string what, bool isSeen, Func<Fact, bool> counts)
+    {
+        foreach (var (fact, since) in _since)
+            _ = isSeen ? counts(fact) && since.Add(what) : since.Remove(what);
     }
 }

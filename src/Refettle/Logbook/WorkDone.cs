@@ -7,10 +7,11 @@ internal sealed class WorkDone
     private readonly HashSet<string> _off = [];
     private readonly HashSet<string> _open = [];
     private readonly HashSet<string> _states = [];
-    private readonly DisturbedFacts _disturbed = new();
-
     /// <summary>The stance last taken; null while none was.</summary>
     public string? Stance { get; private set; }
+
+    /// <summary>All that was ever undone.</summary>
+    public DisturbedFacts Disturbed { get; } = new();
 
     /// <summary>The work that a car says was done.</summary>
     public static WorkDone From(Car car)
@@ -57,23 +58,6 @@ internal sealed class WorkDone
         return null;
     }
 
-    /// <returns>Null: whether there is such a joint was asked when it was written.</returns>
-    public string? Tighten(JointTightened tightened, StructureBuilder car)
-    {
-        var stance = Stance ?? (car.States.TryGetValue(Car.OnWheels, out var state) && state.IsStance ? Car.OnWheels : null);
-        _disturbed.See(Fact.Open(tightened.Joint), Disturbed.RideHeight, tightened.How.IsSettled(stance) && !_open.Contains(tightened.Joint));
-        return null;
-    }
-
-    public string? Mark(TaskMark mark)
-    {
-        if (mark.Task == Disturbed.HandIn)
-            _disturbed.See(mark.Task, mark.Progress == TaskProgress.Done, _ => true);
-        else if (mark.Task.StartsWith(Disturbed.Check, StringComparison.Ordinal))
-            _disturbed.See(mark.Task, mark.Progress == TaskProgress.Done, IsClosed);
-        return null;
-    }
-
     public void Forget(IEnumerable<Thing> gone)
     {
         foreach (var thing in gone)
@@ -92,9 +76,6 @@ internal sealed class WorkDone
             }
         }
     }
-
-    /// <summary>All that was ever undone.</summary>
-    public ValueList<Disturbed> Undone(Structure structure) => _disturbed.Of(structure);
 
     /// <summary>All facts that hold, in order.</summary>
     public ValueList<Fact> Facts(Structure structure) => FactsThatHold.Of(structure, _off, _open, _states);
@@ -147,38 +128,11 @@ internal sealed class WorkDone
 
     private string? PutOn(string unit, StructureBuilder car)
     {
-        var whole = car.SubAssemblies.TryGetValue(unit, out var group) ? Whole(group, car) : [unit];
+        var whole = car.SubAssemblies.TryGetValue(unit, out var group) ? Remainder.Of(group, car, _open) : [unit];
         var returning = whole.Where(_off.Contains).ToList();
         LetGo(returning, car);
         _off.ExceptWith(returning);
         return null;
-    }
-
-    /// <summary>What of a sub-assembly still hangs together: the most members that closed joints connect (of equally many those with the
-    /// member that is named first), and members that no joint inside it was ever described for. The rest was split off and stays where it is.</summary>
-    private List<string> Whole(SubAssembly group, StructureBuilder car)
-    {
-        var inner = group.Members.SelectMany(car.JointsOf).Distinct().Select(joint => car.Joints[joint])
-            .Where(joint => joint.Holds.Count(group.Members.Contains) > 1).ToList();
-        var clusters = new List<HashSet<string>>();
-        foreach (var member in group.Members.Where(member => !clusters.Exists(cluster => cluster.Contains(member))))
-            clusters.Add(Cluster(member, group.Members, inner.Where(joint => !_open.Contains(joint.Id)).ToList()));
-        var largest = clusters.MaxBy(cluster => cluster.Count) ?? [];
-        return group.Members.Where(member => largest.Contains(member) || !inner.Exists(joint => joint.Holds.Contains(member))).ToList();
-    }
-
-    private static HashSet<string> Cluster(string first, ValueList<string> members, List<Joint> closed)
-    {
-        var cluster = new HashSet<string> { first };
-        for (var grown = true; grown;)
-        {
-            var size = cluster.Count;
-            foreach (var joint in closed.Where(joint => joint.Holds.Any(cluster.Contains)))
-                cluster.UnionWith(joint.Holds.Where(members.Contains));
-            grown = cluster.Count > size;
-        }
-
-        return cluster;
     }
 
     private string? Close(string joint, StructureBuilder car)
@@ -188,17 +142,16 @@ internal sealed class WorkDone
         if (off is not null && holds.Find(part => !_off.Contains(part)) is { } on)
             return $"it cannot be closed: part {off} is off the car and part {on} is on it";
         _open.Remove(joint);
+        Disturbed.Close(Fact.Open(joint));
         return null;
     }
 
     private string? Undo(Fact state)
     {
         if (_states.Remove(state.Subject))
-            _disturbed.See(state.ToString(), isSeen: true, IsClosed);
+            Disturbed.Undo(state);
         return null;
     }
-
-    private bool IsClosed(Fact fact) => fact.Kind == FactKind.Open && !_open.Contains(fact.Subject);
 
     private static ValueList<string> Members(string unit, StructureBuilder car) =>
         car.SubAssemblies.TryGetValue(unit, out var group) ? group.Members : [unit];
@@ -217,13 +170,13 @@ internal sealed class WorkDone
     private string? Add(HashSet<string> holding, Fact fact)
     {
         if (holding.Add(fact.Subject))
-            _disturbed.Begin(fact);
+            Disturbed.Begin(fact);
         return null;
     }
 
     private void Forget(HashSet<string> holding, Fact fact)
     {
         holding.Remove(fact.Subject);
-        _disturbed.Forget(fact);
+        Disturbed.Forget(fact);
     }
 }
