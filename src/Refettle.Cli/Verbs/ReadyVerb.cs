@@ -35,7 +35,8 @@ internal static class ReadyVerb
     private static ValueList<Awaited> NotHere(OpenShelf shelf)
     {
         var histories = shelf.Cars.Select(one => one.History).ToList();
-        var sheet = RefitPlanner.Of(shelf.Open.History, AwaitedParts.Absent(shelf.Open.Car, histories, shelf.Today));
-        return AwaitedParts.Of(shelf.Open.Car, sheet, RefitFasteners.Of(shelf.Open.Car, sheet, histories, shelf.Today), histories, shelf.Today);
+        var parts = new AwaitedParts(shelf.Open.Car, histories, shelf.Today);
+        var sheet = RefitPlanner.Of(shelf.Open.History, parts.Absent);
+        return parts.Of(sheet, RefitFasteners.Of(shelf.Open.Car, sheet, histories, shelf.Today));
     }
 }

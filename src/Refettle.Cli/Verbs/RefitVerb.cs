@@ -15,11 +15,12 @@ internal static class RefitVerb
             {
                 var (history, car) = (shelf.Open.History, shelf.Open.Car);
                 var histories = shelf.Cars.Select(one => one.History).ToList();
-                var sheet = RefitPlanner.Of(history, AwaitedParts.Absent(car, histories, shelf.Today));
+                var parts = new AwaitedParts(car, histories, shelf.Today);
+                var sheet = RefitPlanner.Of(history, parts.Absent);
                 if (RefitCheck.Of(car, sheet) is { Count: > 0 } faults)
                     return Reply.Bad(faults);
                 var fasteners = RefitFasteners.Of(car, sheet, histories, shelf.Today);
-                var awaited = AwaitedParts.Of(car, sheet, fasteners, histories, shelf.Today);
+                var awaited = parts.Of(sheet, fasteners);
                 return new(RefitView.Of(car, sheet, fasteners, awaited, parsed.GetValue(first)), new { sheet.Steps, sheet.Leftover, sheet.Bleeding, sheet.Checks, fasteners, awaited });
             }));
     }

@@ -16,12 +16,13 @@ public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, V
         if (known is not null && known.Logs.SequenceEqual(logs, ReferenceEqualityComparer.Instance))
             return known;
         var history = logs[0];
-        var absent = AwaitedParts.Absent(history.Car, logs, today);
+        var parts = new AwaitedParts(history.Car, logs, today);
+        var absent = parts.Absent;
         var isSame = known is not null && ReferenceEquals(known.Logs[0], history);
         var sheet = isSame && known!.Absent == absent ? known.Sheet : RefitPlanner.Of(history, absent);
         var toTorque = isSame ? known!.ToTorque : Settling(history);
         var fasteners = RefitFasteners.Of(history.Car, sheet, logs, today);
-        return new(logs, sheet, toTorque, fasteners, AwaitedParts.Of(history.Car, sheet, fasteners, logs, today), absent);
+        return new(logs, sheet, toTorque, fasteners, parts.Of(sheet, fasteners), absent);
     }
 
     private static ValueList<Joint> Settling(CarHistory history)

@@ -16,6 +16,9 @@ public enum PlanStatus
 /// <summary>What has to be done to reach the goals, in an order that works.</summary>
 public sealed record Plan
 {
+    /// <summary>Nobody asked for anything, so nothing is taken apart.</summary>
+    public static Plan Nothing { get; } = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
+
     public required Question Question { get; init; }
 
     public required PlanStatus Status { get; init; }

@@ -29,7 +29,7 @@ public sealed class DiscoveryPlanner(IAccessPlanner planner, IScopePlanner? scop
     }
 
     private Plan Reach(Undertaking asked, CancellationToken cancel) => asked.Goals.Count == 0
-        ? new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal }
+        ? Plan.Nothing
         : planner.Reach(asked.Car, new() { Goals = asked.Goals }, cancel);
 
     private static bool IsKnown(Plan plan) => plan.Status is PlanStatus.Optimal or PlanStatus.Impossible;

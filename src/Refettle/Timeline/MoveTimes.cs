@@ -31,7 +31,7 @@ internal static class MoveTimes
             return null;
         var begin = made.Value.Tasks.Select((task, i) => (task, Start: schedule.Starts[i])).Where(one => one.task.At is not null && one.task.Kind != TaskKind.Move && visit.Contains(one.task)).Min(one => one.Start);
         var hands = WorkTime.Of(made.Value.Project, [Projection.You])?.Worked(begin) ?? begin;
-        return new(move.Id[MoveTask.There("").Length..], new(Math.Max(0, hands - move.Takes.Value)));
+        return new(MoveTask.For(move.Id), new(Math.Max(0, hands - move.Takes.Value)));
     }
 
     /// <summary>What is done at the place in one go.</summary>

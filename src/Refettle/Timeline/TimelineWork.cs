@@ -33,7 +33,7 @@ public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
     }
 
     /// <summary>No job is chosen, no goal is named, the owner has no task of his own, nothing is apart and nothing left to check: there is no timeline to make.</summary>
-    public static bool HasNothing(Car car, ValueList<Fact> further) => IsUnasked(car, further) && (car.Disturbed.Count == 0 || Derived(car, Nothing(new() { Goals = [] }), new([]), null).Tasks.Count == 0);
+    public static bool HasNothing(Car car, ValueList<Fact> further) => IsUnasked(car, further) && (car.Disturbed.Count == 0 || Derived(car, Plan.Nothing, new([]), null).Tasks.Count == 0);
 
     private static bool IsUnasked(Car car, ValueList<Fact> further) => further.Count == 0 && car.Calendar.Tasks.Count == 0 && ChosenJobs.Of(car).Count == 0;
 
@@ -48,11 +48,9 @@ public sealed record TimelineWork(Car Car, Plan Plan, TaskNetwork? Network)
         var faults = question.Goals.Count == 0 ? [] : QuestionCheck.Of(car, question);
         if (faults.Any(fault => fault.Severity == Severity.Error))
             return Result<TimelineWork>.Bad(faults);
-        var plan = question.Goals.Count == 0 ? Nothing(question) : planner.Reach(car, question, cancel);
+        var plan = question.Goals.Count == 0 ? Plan.Nothing : planner.Reach(car, question, cancel);
         return Result<TimelineWork>.Good(new(car, plan, plan.Status == PlanStatus.Impossible ? null : Derived(car, plan, ladders, null)) { Ladders = ladders });
     }
-
-    private static Plan Nothing(Question question) => new() { Question = question, Status = PlanStatus.Optimal };
 
     /// <summary>The tasks, or the fault that no plan reaches the goals.</summary>
     public Result<TaskNetwork> Tasks() => Network is { } network ? Result<TaskNetwork>.Good(network)

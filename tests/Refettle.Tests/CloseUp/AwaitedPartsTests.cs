@@ -68,10 +68,10 @@ public sealed class AwaitedPartsTests
     private ValueList<Awaited> Told()
     {
         var (histories, sheet) = (Garage.Histories(_garage.Known), Sheet());
-        return AwaitedParts.Of(histories[0].Car, sheet, RefitFasteners.Of(histories[0].Car, sheet, histories, Garage.Day(0)), histories, Garage.Day(0));
+        return new AwaitedParts(histories[0].Car, histories, Garage.Day(0)).Of(sheet, RefitFasteners.Of(histories[0].Car, sheet, histories, Garage.Day(0)));
     }
 
-    private ValueList<string> Absent() => AwaitedParts.Absent(History().Car, Garage.Histories(_garage.Known), Garage.Day(0));
+    private ValueList<string> Absent() => new AwaitedParts(History().Car, Garage.Histories(_garage.Known), Garage.Day(0)).Absent;
 
     private static Garage Apart()
     {

@@ -82,7 +82,7 @@ public sealed class BasketTests
     {
         var history = SmallCar.After(new StepDone(Fact.Open("wheel-axle"), null, null), new Tried(new("wheel-axle", "pry", JointCondition.SnappedFlush, false, null)));
         history = history with { Car = history.Car with { Structure = history.Car.Structure with { Joints = history.Car.Structure.Joints.Select(joint => joint.Id == "wheel-axle" ? joint with { Kind = JointKind.Clip, SingleUse = false, Count = 8 } : joint).ToValueList() } } };
-        var nothing = new Plan { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
+        var nothing = Plan.Nothing;
         var need = Assert.Single(PlanNeeds.Of(history, Shelf.Empty, nothing, [], null), one => one.Thing == "joint wheel-axle");
         Assert.Equal((4, NeedReason.Destroyed), (need.Count, need.Reason));
     }
@@ -91,7 +91,7 @@ public sealed class BasketTests
     public void A_verdict_to_replace_asks_for_the_part_until_one_is_fitted()
     {
         var garage = new Garage("bench").Opened();
-        var nothing = new Plan { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
+        var nothing = Plan.Nothing;
         ValueList<Need> Needs() => PlanNeeds.Of(Garage.Histories(garage.Known)[0], garage.Shelf(), nothing, [], null);
         garage.Write(Garage.Estate, new NumberAssigned("part damper", "DAMPER", 1));
         Assert.Empty(Needs());
@@ -105,7 +105,7 @@ public sealed class BasketTests
     public void What_is_asked_for_by_word_is_needed_until_as_many_went_on_afterwards()
     {
         var garage = new Garage("bench").Opened();
-        var nothing = new Plan { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
+        var nothing = Plan.Nothing;
         IEnumerable<(string, int)> Needs() => PlanNeeds.Of(Garage.Histories(garage.Known)[0], garage.Shelf(), nothing, [], null).Select(need => (need.Thing, need.Count));
         void Fit() => garage.Write(Garage.Estate, new PiecesMoved(new("DAMPER"), 1, StockPlace.Shelf, StockPlace.On(Garage.Estate, "part damper"), null, null));
         garage.Write(Garage.Estate, new NumberAssigned("part damper", "DAMPER", 1));
@@ -131,7 +131,7 @@ public sealed class BasketTests
     public void Days_until_a_part_is_here_are_whole_whoever_asks_for_it()
     {
         var estimate = new PartEstimated(new("damper", null, null, null, null, null, 2.5m, null, null, null));
-        int? Days(Happening asked) => Assert.Single(PlanNeeds.Of(SmallCar.After(estimate, asked), Shelf.Empty, new Plan { Question = new() { Goals = [] }, Status = PlanStatus.Optimal }, [], null)).LeadDays;
+        int? Days(Happening asked) => Assert.Single(PlanNeeds.Of(SmallCar.After(estimate, asked), Shelf.Empty, Plan.Nothing, [], null)).LeadDays;
         Assert.Equal(3, Days(new VerdictGiven(new("damper", VerdictKind.Replace, DoneBy.Self, null))));
         Assert.Equal(3, Days(new PiecesWanted("part damper", 2)));
     }

@@ -55,7 +55,7 @@ public sealed class TonightFireTests
     public void A_weld_beside_a_tank_is_not_for_tonight(bool isTankOff)
     {
         var car = HotStepTests.Cut(isTankOff ? [Fact.Open("seam"), Fact.Off("tank")] : [Fact.Open("seam")]);
-        var network = NetworkPlanner.Of(new() { Car = car, Plan = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal } });
+        var network = NetworkPlanner.Of(new() { Car = car, Plan = Plan.Nothing });
         network = network with { Tasks = network.Tasks.Select(task => task.Kind == TaskKind.Refit ? task : task with { Mark = new(task.Id, TaskProgress.Done, new(2027, 2, 2, 18, 0)) }).ToValueList() };
         var answer = TonightPlanner.Of(new() { Car = car, Network = network, Now = _now, Minutes = new(10_000), HasHelper = true });
         Assert.Equal(isTankOff, answer.Offers.Any(offer => offer.Task.Steps.Any(step => step.Fact == Fact.Open("seam"))));

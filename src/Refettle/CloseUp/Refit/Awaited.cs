@@ -2,6 +2,7 @@ using Refettle.Access;
 using Refettle.Logbook;
 using Refettle.Stock;
 using Refettle.Stock.Baskets;
+using Refettle.Timeline.Network;
 
 namespace Refettle.CloseUp.Refit;
 
@@ -11,53 +12,59 @@ namespace Refettle.CloseUp.Refit;
 public sealed record Awaited(string? Thing, string Name, int? Step, string Says);
 
 /// <summary>What of a refit is not here.</summary>
-public static class AwaitedParts
+public sealed class AwaitedParts
 {
-    private static readonly Plan _nothing = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
+    private readonly Car _car;
+    private readonly Shelf _shelf;
+    private readonly ValueList<AwayPart> _away;
+    private readonly ValueList<Served> _notInHand;
 
-    /// <summary>In the order of the steps, what belongs to none last.</summary>
     /// <param name="histories">Of all cars, this one among them: they share the shelf.</param>
-    /// <param name="fasteners">Those of the sheet.</param>
-    public static ValueList<Awaited> Of(Car car, RefitSheet sheet, ValueList<StepFasteners> fasteners, IReadOnlyCollection<CarHistory> histories, DateOnly today)
+    public AwaitedParts(Car car, IReadOnlyCollection<CarHistory> histories, DateOnly today)
     {
-        var shelf = ShelfFold.Of(histories);
-        var away = ShelfParts.Away(shelf, car, today).Select(one => new Awaited($"part {one.Part}", one.Name, StepOf(car, sheet, one.Part), one.Work.Says)).ToList();
-        return away.Concat(ByWords(shelf, car)).Concat(Bought(car, sheet, shelf, histories, today).Where(one => away.TrueForAll(gone => gone.Thing != one.Thing)))
-            .Concat(fasteners.Where(one => one.ToCome + one.Missing > 0).Select(one => new Awaited($"joint {one.Joint}", NameOf(car, one.Joint), one.Step, one.Says)))
-            .OrderBy(one => one.Step ?? int.MaxValue).ToValueList();
+        (_car, _shelf) = (car, ShelfFold.Of(histories));
+        _away = ShelfParts.Away(_shelf, car, today);
+        _notInHand = NotInHand(car, _shelf, histories, today).ToValueList();
     }
 
     /// <summary>Parts of the car that are not here and go onto it, by identifier.</summary>
-    /// <param name="histories">Of all cars, this one among them.</param>
-    public static ValueList<string> Absent(Car car, IReadOnlyCollection<CarHistory> histories, DateOnly today)
+    public ValueList<string> Absent => _away.Select(one => one.Part).Concat(_notInHand.Select(PartOf)).Distinct().Order(StringComparer.Ordinal).ToValueList();
+
+    /// <summary>In the order of the steps, what belongs to none last.</summary>
+    /// <param name="fasteners">Those of the sheet.</param>
+    public ValueList<Awaited> Of(RefitSheet sheet, ValueList<StepFasteners> fasteners)
     {
-        var shelf = ShelfFold.Of(histories);
-        return ShelfParts.Away(shelf, car, today).Select(one => one.Part).Concat(NotInHand(car, shelf, histories, today).Select(line => line.Need.Thing["part ".Length..])).Distinct().Order(StringComparer.Ordinal).ToValueList();
+        var away = _away.Select(one => new Awaited($"part {one.Part}", one.Name, StepOf(sheet, one.Part), one.Work.Says)).ToList();
+        return away.Concat(ByWords()).Concat(Bought(sheet).Where(one => away.TrueForAll(gone => gone.Thing != one.Thing)))
+            .Concat(fasteners.Where(one => one.ToCome + one.Missing > 0).Select(one => new Awaited($"joint {one.Joint}", NameOf(one.Joint), one.Step, one.Says)))
+            .OrderBy(one => one.Step ?? int.MaxValue).ToValueList();
     }
 
     /// <summary>What left for a shop and is no part of the description.</summary>
-    private static IEnumerable<Awaited> ByWords(Shelf shelf, Car car) =>
-        from work in shelf.Outside
-        where work.Car == car.Id
+    private IEnumerable<Awaited> ByWords() =>
+        from work in _shelf.Outside
+        where work.Car == _car.Id
         from line in work.Lines
-        where line.Away > 0 && car.Structure.Parts.All(part => $"part {part.Id}" != line.Item.What)
+        where line.Away > 0 && _car.Structure.Parts.All(part => $"part {part.Id}" != line.Item.What)
         select new Awaited(null, line.Item.What, null, $"At {work.To}: {line.Away} × {line.Item.What}, {work.Work}{(work.Promised is { } day ? $"; promised {DayWords.Day(day)}" : "; no day promised")}");
 
     /// <summary>New parts for places that a step fits again: what is not in hand of them.</summary>
-    private static IEnumerable<Awaited> Bought(Car car, RefitSheet sheet, Shelf shelf, IReadOnlyCollection<CarHistory> histories, DateOnly today) => NotInHand(car, shelf, histories, today)
-        .Select(line => new Awaited(line.Need.Thing, line.Need.What, StepOf(car, sheet, line.Need.Thing["part ".Length..]), Says(shelf, line))).Where(one => one.Step is not null);
+    private IEnumerable<Awaited> Bought(RefitSheet sheet) => _notInHand
+        .Select(line => new Awaited(line.Need.Thing, line.Need.What, StepOf(sheet, PartOf(line)), Says(line))).Where(one => one.Step is not null);
 
     private static IEnumerable<Served> NotInHand(Car car, Shelf shelf, IReadOnlyCollection<CarHistory> histories, DateOnly today)
     {
-        var needs = histories.SelectMany(history => PlanNeeds.Of(history, shelf, _nothing, [], null)).ToValueList();
+        var needs = histories.SelectMany(history => PlanNeeds.Of(history, shelf, Plan.Nothing, [], null)).ToValueList();
         return Allocation.Of(shelf, needs, Supplies.Of(shelf, needs, today, Basket.UsualConfidence))
             .Where(line => line.Need.Car == car.Id && line.Need.Thing.StartsWith("part ", StringComparison.Ordinal) && (line.Missing > 0 || line.Given.Any(given => given.Supply.Order is not null)));
     }
 
-    private static string Says(Shelf shelf, Served line)
+    private static string PartOf(Served line) => line.Need.Thing["part ".Length..];
+
+    private string Says(Served line)
     {
         var coming = line.Given.Where(given => given.Supply.Order is not null).ToList();
-        var from = string.Join(", ", coming.Select(given => shelf.Orders.First(order => order.Id == given.Supply.Order).Supplier).Distinct());
+        var from = string.Join(", ", coming.Select(given => _shelf.Orders.First(order => order.Id == given.Supply.Order).Supplier).Distinct());
         return $"New: {line.Need.Count} × {line.Need.Number ?? line.Need.What}: " + string.Join(", ", new[]
         {
             coming.Count > 0 ? $"{coming.Sum(given => given.Count)} ordered from {from}, to come about {DayWords.Day(coming.Max(given => given.Supply.From))}" : null,
@@ -66,11 +73,11 @@ public static class AwaitedParts
     }
 
     /// <summary>The step that fits it, alone or with what it belongs to.</summary>
-    private static int? StepOf(Car car, RefitSheet sheet, string part)
+    private int? StepOf(RefitSheet sheet, string part)
     {
-        var fits = car.Structure.SubAssemblies.Where(unit => unit.Members.Contains(part)).Select(unit => unit.Id).Append(part).Select(Fact.Off).ToHashSet();
+        var fits = _car.Structure.SubAssemblies.Where(unit => unit.Members.Contains(part)).Select(unit => unit.Id).Append(part).Select(Fact.Off).ToHashSet();
         return sheet.Steps.Select((step, place) => (step, place)).Where(one => fits.Contains(one.step.Fact)).Select(one => (int?)one.place).FirstOrDefault();
     }
 
-    private static string NameOf(Car car, string joint) => car.Structure.Joints.FirstOrDefault(one => one.Id == joint)?.Name ?? joint;
+    private string NameOf(string joint) => _car.Structure.Joints.FirstOrDefault(one => one.Id == joint)?.Name ?? joint;
 }

@@ -24,15 +24,13 @@ public sealed record StepFasteners(int Step, string Joint, string? Number, int C
 /// <summary>Serves the single-use fasteners of a refit from the one shelf.</summary>
 public static class RefitFasteners
 {
-    private static readonly Plan _nothing = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
-
     /// <summary>What is apart on all cars is served together, so that no piece is counted twice; what a plan has still to open waits for its turn in the basket.</summary>
     /// <param name="histories">Of all cars, this one among them.</param>
     /// <returns>Of every step whose joint takes new fasteners, in the order of the sheet.</returns>
     public static ValueList<StepFasteners> Of(Car car, RefitSheet sheet, IReadOnlyCollection<CarHistory> histories, DateOnly today)
     {
         var shelf = ShelfFold.Of(histories);
-        var needs = histories.SelectMany(history => PlanNeeds.Of(history, shelf, _nothing, [], null)).ToValueList();
+        var needs = histories.SelectMany(history => PlanNeeds.Of(history, shelf, Plan.Nothing, [], null)).ToValueList();
         var served = Allocation.Of(shelf, needs, Supplies.Of(shelf, needs, today, Basket.UsualConfidence)).Where(line => line.Need.Car == car.Id).ToLookup(line => line.Need.Thing);
         return sheet.Steps.Select((step, place) => (step, place)).Where(one => one.step.Card is { NewFasteners: > 0 })
             .SelectMany(one => served[$"joint {one.step.Fact.Subject}"].Select(line => Of(one.place, one.step.Fact.Subject, line))).ToValueList();

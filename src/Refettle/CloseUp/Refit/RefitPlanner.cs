@@ -7,13 +7,11 @@ namespace Refettle.CloseUp.Refit;
 /// <summary>Writes the sheet by which a car is put together: the order by reversed needs, each step with what the log remembers.</summary>
 public static class RefitPlanner
 {
-    private static readonly Plan _nothing = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
-
     /// <param name="absent">Parts that are not here, by identifier: what waits for them comes last.</param>
     public static RefitSheet Of(CarHistory history, params ValueList<string> absent)
     {
         var car = history.Car;
-        var network = NetworkPlanner.Of(new() { Car = car, Plan = _nothing });
+        var network = NetworkPlanner.Of(new() { Car = car, Plan = Plan.Nothing });
         var (standing, memory) = (new CarStanding(car), new StripMemory(history));
         var held = new HeldSteps(standing, network, absent);
         var steps = RefitOrder.Of(network, memory, held).SelectMany(task => Steps(standing, task, memory, held)).ToValueList();

@@ -12,14 +12,12 @@ namespace Refettle.Stock.Baskets;
 /// <param name="Renew">Further parts that are to be renewed, by identifier.</param>
 public sealed record PlannedCar(CarHistory History, TimelineWork Work, ValueList<string> Renew)
 {
-    private static readonly Plan _nothing = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal };
-
     /// <summary>With what its chosen jobs ask for; without tasks where there is nothing to do, or no way to do it.</summary>
     public static PlannedCar Of(CarHistory history, LadderSet ladders, IAccessPlanner planner, CancellationToken cancel = default) =>
         TimelineWork.Of(history.Car, [], ladders, planner, cancel) is { IsGood: true } work ? new(history, work.Value, []) : Of(history, null);
 
     /// <summary>With a plan and no tasks.</summary>
-    public static PlannedCar Of(CarHistory history, Plan? plan) => new(history, new(history.Car, plan ?? _nothing, null), []);
+    public static PlannedCar Of(CarHistory history, Plan? plan) => new(history, new(history.Car, plan ?? Plan.Nothing, null), []);
 }
 
 /// <summary>The tasks of all cars, waiting for what is not in hand, and the basket by the days of their steps.</summary>

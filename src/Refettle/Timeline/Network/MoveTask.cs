@@ -32,8 +32,13 @@ internal sealed class MoveTask(CarStanding then, string? at)
         return against.Count == 0 ? Rolls(id) : Stands(id, against);
     }
 
+    private const string Prefix = "move.";
+
     /// <summary>The name of the move to where a task is done.</summary>
-    public static string There(string task) => $"move.{task}";
+    public static string There(string task) => Prefix + task;
+
+    /// <summary>The task that a move to a place is named after.</summary>
+    public static string For(string move) => move[Prefix.Length..];
 
     private string Where => at is null ? "back to where it usually stands" : $"to {then.Car.Calendar.Facilities.First(one => one.Id == at).Name}";
 

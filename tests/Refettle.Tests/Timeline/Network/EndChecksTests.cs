@@ -166,7 +166,7 @@ public sealed class EndChecksTests
     private static IEnumerable<WasteKind> HandIn(params Happening[] work) =>
         Network(work).Tasks.Where(task => task.Kind == TaskKind.HandIn && task.Mark is null).SelectMany(task => task.Waste).Select(waste => waste.Kind);
 
-    private static TaskNetwork Network(params Happening[] work) => NetworkPlanner.Of(new() { Car = Fold(work).Car, Plan = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal } });
+    private static TaskNetwork Network(params Happening[] work) => NetworkPlanner.Of(new() { Car = Fold(work).Car, Plan = Plan.Nothing });
 
     private static CarHistory Fold(params Happening[] work)
     {

@@ -59,7 +59,7 @@ public sealed class HotStepTests
     public void A_weld_that_was_cut_is_not_welded_beside_a_tank(bool isTankOff)
     {
         var car = Cut(isTankOff ? [Fact.Open("seam"), Fact.Off("tank")] : [Fact.Open("seam")]);
-        var network = NetworkPlanner.Of(new() { Car = car, Plan = new() { Question = new() { Goals = [] }, Status = PlanStatus.Optimal } });
+        var network = NetworkPlanner.Of(new() { Car = car, Plan = Plan.Nothing });
         var weld = network.Tasks.Single(task => task.Kind == TaskKind.Refit && task.Steps.Any(step => step.Fact == Fact.Open("seam")));
         Assert.Equal(!isTankOff, weld.Says.Contains("gate is closed", StringComparison.Ordinal) && weld.Cautions.Any(caution => caution.Contains("Tank", StringComparison.Ordinal)));
         if (isTankOff)
