@@ -22,6 +22,9 @@ public static class FieldPrivacy
         /// <summary>Open unless it names a supplier.</summary>
         Place,
 
+        /// <summary>Open where it marks a check at the end: other tasks are named after suppliers too.</summary>
+        Mark,
+
         /// <summary>Words: open unless they look like a price or like somebody's name, number or address.</summary>
         Words,
     }
@@ -46,6 +49,7 @@ public static class FieldPrivacy
         (Class.Words, "alignment-measured: instrument"),
         (Class.Name, "alignment-measured: by"),
         (Class.Name, "sent-out: to"),
+        (Class.Mark, "task-marked: mark"),
         (Class.Words, "sent-out: work items"),
         (Class.Open, "sent-out: on promised"),
         (Class.Price, "sent-out: price"),
@@ -91,7 +95,7 @@ public static class FieldPrivacy
         if (privacy.Hidden.Contains(entry.Id))
             return true;
         if (text == "null" || !Fields.TryGetValue($"{entry.Kind}/{field}", out var kind))
-            return text != "null" && !(privacy.Prices && privacy.Names && privacy.Hours);
+            return text != "null" && !ShowsAll(privacy);
         return kind switch
         {
             Class.Price => !privacy.Prices,
@@ -99,10 +103,19 @@ public static class FieldPrivacy
             Class.Hours => !privacy.Hours,
             Class.Description => !privacy.Prices && HoldsNumber(text, "price", "spends"),
             Class.Place => !privacy.Names && text.Contains("\"supplier\"", StringComparison.Ordinal),
+            Class.Mark => !ShowsAll(privacy) && !IsOfCheck(text),
             Class.Work => !privacy.Hours && HoldsNumber(text, "took"),
             Class.Words => (!privacy.Prices && PrivateWords.LookLikeMoney(Spoken(text))) || (!privacy.Names && PrivateWords.LookLikePeople(Spoken(text))),
             _ => false,
         };
+    }
+
+    private static bool ShowsAll(Privacy privacy) => privacy.Prices && privacy.Names && privacy.Hours;
+
+    private static bool IsOfCheck(string mark)
+    {
+        using var parsed = JsonDocument.Parse(mark);
+        return parsed.RootElement.TryGetProperty("task", out var task) && task.GetString()?.StartsWith(Disturbed.Check, StringComparison.Ordinal) == true;
     }
 
     private static Dictionary<string, Class> Read(params (Class Class, string Line)[] lines) => lines

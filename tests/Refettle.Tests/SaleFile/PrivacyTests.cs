@@ -60,6 +60,17 @@ public sealed class PrivacyTests
         Assert.Equal(new StepDone(Fact.Open("tank-body"), "spanner", null), seen.Single(entry => entry.Entry.Kind == "step-done").Told);
     }
 
+    [Theory]
+    [InlineData("check.road-test", false)]
+    [InlineData("order.tidewater", true)]
+    public void Of_marks_only_checks_are_open(string task, bool isHidden)
+    {
+        var entry = new TestDevice("bench").Write(new TaskMarked(new(task, TaskProgress.Done, default)));
+        var field = System.Text.Json.JsonDocument.Parse(entry.Payload).RootElement.GetProperty("mark").GetRawText();
+        Assert.Equal(isHidden, FieldPrivacy.IsHidden(Privacy.Standard, entry, "mark", field));
+        Assert.False(FieldPrivacy.IsHidden(Everything, entry, "mark", field));
+    }
+
     [Fact]
     public void What_nobody_has_thought_of_is_hidden()
     {

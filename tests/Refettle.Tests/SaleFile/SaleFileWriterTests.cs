@@ -50,6 +50,19 @@ public sealed class SaleFileWriterTests
         Assert.Equal((Backing.Recorded, [3, 4]), (claim.Backing, claim.Entries));
     }
 
+    /// <summary>A car that is whole again has still to be driven: what opened work asks for is open until it is marked, and open again after the next opening.</summary>
+    [Fact]
+    public void A_check_is_open_until_it_is_marked()
+    {
+        Happening[] closed = [new StepDone(Fact.Open("damper-body"), null, null), new StepReversed(Fact.Open("damper-body"), null), new JointTightened("damper-body", Tightness.Torqued, new(60), null, null)];
+        Happening[] aligned = [.. closed, new TaskMarked(new("check.alignment", TaskProgress.Done, default))];
+        Assert.Contains(Rows(Of(closed), "Open items"), row => row.Cells[0].StartsWith("Align:", StringComparison.Ordinal));
+        Assert.DoesNotContain(Rows(Of(closed), "Torque and alignment record"), row => row.Cells[0] == "Wheels aligned");
+        Assert.DoesNotContain(Rows(Of(aligned), "Open items"), row => row.Cells[0].StartsWith("Align:", StringComparison.Ordinal));
+        Assert.Contains(Rows(Of(aligned), "Torque and alignment record"), row => row.Cells[0] == "Wheels aligned");
+        Assert.Contains(Rows(Of([.. aligned, closed[0], closed[1]]), "Open items"), row => row.Cells[0].StartsWith("Align:", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Watched_equipment_that_is_off_is_disclosed_on_the_first_page_too()
     {

@@ -8,7 +8,10 @@ internal static class OpenItems
 {
     private const int Most = 300;
 
-    public static ValueList<RoadBlock> Blocks(Sources from) => RoadReadiness.Of(from.Car, from.RideHeight, LeftOff(from), from.Undecided);
+    /// <summary>What is open by the log, checks at the end among it.</summary>
+    public static int Count(Sources from) => Blocks(from).Count + from.ChecksDue.Count;
+
+    private static ValueList<RoadBlock> Blocks(Sources from) => RoadReadiness.Of(from.Car, from.RideHeight, LeftOff(from), from.Undecided);
 
     /// <summary>Parts that the owner says are off or changed on purpose: they are disclosures, not work that is left.</summary>
     public static ValueList<string> LeftOff(Sources from) => from.Declared
@@ -20,8 +23,8 @@ internal static class OpenItems
         var blocks = Blocks(from);
         var closed = Unrecorded(from);
         var said = new List<Block>();
-        if (blocks.Count > 0)
-            said.Add(new Table(["What", "Why it is open"], blocks.Take(Most).Select(block => new Row([from.Names.Of(block.Thing), block.Why], Touching(from, block.Thing))).ToValueList()));
+        if (Count(from) > 0)
+            said.Add(new Table(["What", "Why it is open"], blocks.Take(Most).Select(block => new Row([from.Names.Of(block.Thing), block.Why], Touching(from, block.Thing))).Concat(Checked.Due(from)).ToValueList()));
         if (blocks.Count > Most)
             said.Add(new Said($"And {blocks.Count - Most} more of the same kind.", Backing.Warns, []));
         if (closed.Count > 0)

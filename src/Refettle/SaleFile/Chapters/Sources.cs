@@ -1,4 +1,5 @@
 using Refettle.CloseUp;
+using Refettle.CloseUp.Refit;
 using Refettle.Logbook;
 
 namespace Refettle.SaleFile.Chapters;
@@ -15,6 +16,7 @@ internal sealed class Sources
         Stories = PartStory.Of(Car, Witness.Of(Entries, Names));
         Closing = ClosingRecord.Of(question.History);
         RideHeight = RideHeightLedger.Of(Car, Closing.Opened, Closing.Tightenings);
+        ChecksDue = RefitPlanner.Of(question.History).Checks.Where(check => check.Waste.Count == 0).ToValueList();
         Undecided = TorqueConflicts.Of(question.History);
         Declared = InForce<Declared>().ToValueList();
         NumberOf = Entries.ToDictionary(entry => entry.Entry.Id, entry => entry.Number);
@@ -33,6 +35,9 @@ internal sealed class Sources
     public ClosingRecord Closing { get; }
 
     public ValueList<RideHeightLine> RideHeight { get; }
+
+    /// <summary>Checks at the end that opened work asks for and that are not marked as done since.</summary>
+    public ValueList<EndCheck> ChecksDue { get; }
 
     public ValueList<TorqueConflict> Undecided { get; }
 

@@ -51,7 +51,7 @@ Few(from.NumbersOf("step-done", "joint-tightened")));
 
     private static IEnumerable<Block> Left(Sources from)
     {
-        var open = OpenItems.Blocks(from).Count + from.Declared.Count(line => line.Told.Topic == DeclarationTopic.Open);
+        var open = OpenItems.Count(from) + from.Declared.Count(line => line.Told.Topic == DeclarationTopic.Open);
         yield return new Said(open == 0 ? "Nothing is recorded as open." : $"{Sources.Count(open, "item is", "items are")} open and listed.", Backing.Warns, []);
         var touched = Disclosures.Touched(from);
         if (touched.Count > 0)

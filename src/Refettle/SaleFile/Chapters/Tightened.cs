@@ -3,7 +3,7 @@ using Refettle.Logbook;
 
 namespace Refettle.SaleFile.Chapters;
 
-/// <summary>Torque and alignment as recorded.</summary>
+/// <summary>Torque, alignment and checks as recorded.</summary>
 internal static class Tightened
 {
     public static Section Of(Sources from)
@@ -42,7 +42,7 @@ internal static class Tightened
         if (from.RideHeight.Count > 0)
             yield return new Said($"Of {Sources.Count(from.RideHeight.Count, "opened joint")} with bonded rubber, {settled} {(settled == 1 ? "is" : "are")} recorded as torqued at ride height.", Backing.Recorded,
 from.NumbersOf("step-done", "joint-tightened"));
-        foreach (var block in Aligned.Of(from))
+        foreach (var block in Aligned.Of(from).Concat(Checked.Of(from)))
             yield return block;
     }
 }
