@@ -34,12 +34,12 @@ internal sealed class DisturbedFacts
             See(mark.Task, mark.Progress == TaskProgress.Done, _closed.Contains);
     }
 
+    /// <summary>What is tightened is closed, whether that was said already or is said next.</summary>
     /// <param name="stance">The car's.</param>
     public void Tighten(JointTightened tightened, string? stance)
     {
-        var joint = Fact.Open(tightened.Joint);
-        if (_since.TryGetValue(joint, out var since))
-            _ = tightened.How.IsSettled(stance) && _closed.Contains(joint) ? since.Add(Disturbed.RideHeight) : since.Remove(Disturbed.RideHeight);
+        if (_since.TryGetValue(Fact.Open(tightened.Joint), out var since))
+            _ = tightened.How.IsSettled(stance) ? since.Add(Disturbed.RideHeight) : since.Remove(Disturbed.RideHeight);
     }
 
     /// <summary>In order, without what the car no longer has.</summary>

@@ -82,6 +82,7 @@ public sealed class EndChecksTests
     {
         Happening[] work = [Opened("link-bolt"), Closed("link-bolt"), new StanceTaken(stance), new JointTightened("link-bolt", how, null, null, null)];
         Assert.Equal(isDue, Due(work).Contains("check.ride-height"));
+        Assert.Equal(isDue, Due(work[0], work[2], work[3], work[1]).Contains("check.ride-height"));
         Assert.Contains("check.ride-height", Due([.. work, Opened("link-bolt"), Closed("link-bolt")]));
     }
 
