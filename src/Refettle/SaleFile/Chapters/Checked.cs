@@ -1,4 +1,5 @@
 using Refettle.Logbook;
+using Refettle.Timeline.Network;
 
 namespace Refettle.SaleFile.Chapters;
 
@@ -7,12 +8,12 @@ internal static class Checked
 {
     private static readonly (string Task, string Says)[] _known =
     [
-        ("check.bleed", "Brakes bled"),
+        (EndChecks.Bleed, "Brakes bled"),
         (Disturbed.RideHeight, "Joints with bonded rubber torqued at ride height"),
-        ("check.settle", "Rolled until it settled"),
-        ("check.alignment", "Wheels aligned"),
-        ("check.road-test", "Driven on trial"),
-        ("check.again", "Wheel nuts and torques looked at once more after the first drives"),
+        (EndChecks.Settle, "Rolled until it settled"),
+        (EndChecks.Alignment, "Wheels aligned"),
+        (EndChecks.RoadTest, "Driven on trial"),
+        (EndChecks.Again, "Wheel nuts and torques looked at once more after the first drives"),
     ];
 
     /// <summary>What was opened and asks for it, and no mark says that it was done since.</summary>

@@ -8,9 +8,13 @@ namespace Refettle.Timeline.Network;
 /// the first drives. The maker's manual and local law come first.</remarks>
 internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitTasks refit)
 {
-    private const int MinutesAJoint = 3;
+    public const string Bleed = $"{Disturbed.Check}bleed";
+    public const string Settle = $"{Disturbed.Check}settle";
+    public const string Alignment = $"{Disturbed.Check}alignment";
+    public const string RoadTest = $"{Disturbed.Check}road-test";
+    public const string Again = $"{Disturbed.Check}again";
 
-    private const string Bleed = $"{Disturbed.Check}bleed";
+    private const int MinutesAJoint = 3;
 
     private static readonly Fact _drained = Fact.State("brakes-drained");
 
@@ -25,10 +29,10 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
         var underneath = joints.Where(one => IsUnderneath(JointOf(one))).ToList();
         Next(Bleed, "Bleed the brakes, pedal hard, no leak", 60, back.Contains(_drained) ? [] : joints.Where(one => IsToBleed(one, standing)), Needed.Helper);
         RideHeight(rubber.Where(one => !one.Since.Contains(Disturbed.RideHeight)).ToList());
-        Next("check.settle", "Roll it, bounce it, a short careful drive where that is allowed: it settles", 30, rubber);
-        Next("check.alignment", "Align: tyre pressures, load and ride height first", 120, rubber);
-        Next("check.road-test", "Road test, longer and longer: fluid levels and pedal first; look for leaks in between", 60, underneath);
-        Next("check.again", "Wheel nuts and all that was torqued once more after the first 80 to 160 km", 45, underneath);
+        Next(Settle, "Roll it, bounce it, a short careful drive where that is allowed: it settles", 30, rubber);
+        Next(Alignment, "Align: tyre pressures, load and ride height first", 120, rubber);
+        Next(RoadTest, "Road test, longer and longer: fluid levels and pedal first; look for leaks in between", 60, underneath);
+        Next(Again, "Wheel nuts and all that was torqued once more after the first 80 to 160 km", 45, underneath);
     }
 
     /// <summary>Hydraulics that were opened, and neither bled nor filled since.</summary>
