@@ -13,7 +13,7 @@ namespace Refettle.Install.Tests;
 public sealed class FirstLoadTests(Served served, Chromium browser, ITestOutputHelper output) : IClassFixture<Chromium>
 {
     /// <summary>Just above what docs/reliability.md tells; the aim is 3,000,000.</summary>
-    private const long MostBytes = 2_950_000;
+    internal const long MostBytes = 2_950_000;
     private const int Again = 3;
 
     /// <summary>Milliseconds until what a page has is told over the browser's own connection too.</summary>
