@@ -14,6 +14,9 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
     private readonly Dictionary<Guid, Entry> _waiting = [];
     private readonly Dictionary<Guid, Result<Happening?>> _read = [];
 
+    /// <summary>How often a sync was asked for, and which of these are answered: the last that had been asked when one began.</summary>
+    private (int Asked, int Answered) _syncs;
+
     /// <summary>This browser's name in the entries that it writes.</summary>
     public string Device => device;
 
@@ -60,12 +63,17 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
         }
     });
 
-    /// <summary>Sends what waits and fetches what is new; true when entries came.</summary>
+    /// <summary>Sends what waits and fetches what is new; true when entries came. Marks made while the network is silent are sent together: what began after
+    /// one asked serves for it too.</summary>
     public async Task<bool> SyncAsync()
     {
+        var asked = ++_syncs.Asked;
         await _syncing.WaitAsync();
         try
         {
+            if (_syncs.Answered >= asked)
+                return false;
+            _syncs.Answered = _syncs.Asked;
             return await SendAsync() && await FetchAsync();
         }
         finally

@@ -48,6 +48,31 @@ public sealed class CarLogTests
     }
 
     [Fact]
+    public async Task What_is_marked_while_the_network_is_silent_is_sent_together()
+    {
+        var (silence, requests) = (new TaskCompletionSource(), 0);
+        (_server.Held, _server.Next) = (silence.Task, () =>
+        {
+            requests++;
+            return FaultyServer.Fate.Arrives;
+        }
+        );
+        using var log = await OpenAsync();
+        var syncs = new List<Task>();
+        for (var i = 0; i < 20; i++)
+        {
+            await log.WriteAsync(new Noted($"mark {i}", null));
+            syncs.Add(log.SyncAsync());
+        }
+
+        silence.SetResult();
+        await Task.WhenAll(syncs);
+        Assert.Equal((0, 20), (log.Waiting, _server.Entries.Count));
+        // Each of the two syncs sends and fetches: the one that was on its way, and one for all that came after.
+        Assert.Equal(4, requests);
+    }
+
+    [Fact]
     public async Task An_answer_that_was_lost_doubles_nothing()
     {
         _server.Next = () => FaultyServer.Fate.AnswerLost;
