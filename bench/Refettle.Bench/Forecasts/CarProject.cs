@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using NodaTime;
+using NodaTime.Extensions;
 using Refettle.Access;
 using Refettle.Access.Derivation;
 using Refettle.Forecast;
@@ -24,7 +25,7 @@ internal static class CarProject
         var history = CarHistory.Of(car, logs.Read(car).Select(kept => kept.Entry));
         var ladders = LadderReader.Load(Path.Combine(content, "ladders")).Value;
         var work = TimelineWork.Of(history.Car, [Fact.Free(part)], ladders, new AccessPlanner(new ReducedSolver()), default).Value;
-        var projection = Projection.Of(history.Car, work.Network!, Instant.FromDateTimeOffset(TimeProvider.System.GetUtcNow())).Value;
+        var projection = Projection.Of(history.Car, work.Network!, TimeProvider.System.GetCurrentInstant()).Value;
         var question = new CarFutures(new()
         {
             Car = history.Car,

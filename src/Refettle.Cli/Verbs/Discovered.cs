@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using NodaTime;
+using NodaTime.Extensions;
 using Refettle.Discovery;
 using Refettle.Stock;
 using Spectre.Console;
@@ -21,7 +22,7 @@ internal static class Discovered
         using var patience = new CancellationTokenSource(Patience, desk.Around.Clock);
         using var either = CancellationTokenSource.CreateLinkedTokenSource(patience.Token, desk.Around.Interrupt);
         var others = desk.All(before.Logbook).Where(car => car.Car.Id != now.Car.Id).Select(car => car.History).ToList();
-        var moment = Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow());
+        var moment = desk.Around.Clock.GetCurrentInstant();
         OutlookQuestion Ask(OpenCar car) => new()
         {
             History = car.History,

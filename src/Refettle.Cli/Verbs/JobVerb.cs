@@ -1,5 +1,6 @@
 using System.CommandLine;
 using NodaTime;
+using NodaTime.Extensions;
 using Refettle.Cli.Views;
 using Refettle.Logbook;
 using Refettle.Scope;
@@ -67,7 +68,7 @@ internal static class JobVerb
         var car = open.Car with { Jobs = open.Car.Jobs.Where(known => known.Id != job.Id).Append(job).ToValueList() };
         if (job.Wish != Wish.Must || open.Car.Means == Means.NoLimit || HappeningCheck.Of(open.History, new JobEntered(job)).Any(fault => fault.Severity == Severity.Error))
             return [];
-        var question = ScopeDays.Question(car, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()));
+        var question = ScopeDays.Question(car, desk.Around.Clock.GetCurrentInstant());
         if (ScopeQuestionCheck.Of(car, question).Count > 0)
             return [];
         var brake = desk.Scoper.Add(car, question, job.Id, cancel: desk.Around.Interrupt);

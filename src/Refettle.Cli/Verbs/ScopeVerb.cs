@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using NodaTime;
+using NodaTime.Extensions;
 using Refettle.Access;
 using Refettle.Cli.Forms;
 using Refettle.Cli.Verbs.Timeline;
@@ -40,7 +41,7 @@ internal static class ScopeVerb
         var (by, hours) = (By(desk, parsed, car), Hours(parsed));
         if (!by.IsGood || !hours.IsGood)
             return Result<ScopeQuestion>.Bad(by.Faults.Concat(hours.Faults));
-        var own = ScopeDays.Question(car, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()), by.Value);
+        var own = ScopeDays.Question(car, desk.Around.Clock.GetCurrentInstant(), by.Value);
         return Result<ScopeQuestion>.Good(own with
         {
             Budget = parsed.GetValue(_budget) is { } budget ? new Money(budget) : own.Budget,

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using NodaTime;
+using NodaTime.Extensions;
 using Refettle.Access;
 using Refettle.Discovery;
 using Refettle.Kits;
@@ -42,7 +43,7 @@ internal static class DiscoveryRoutes
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(left);
         patience.CancelAfter(Patience);
         var others = garage.Others(history.Car.Id).ToList();
-        var now = Instant.FromDateTimeOffset(tools.Clock.GetUtcNow());
+        var now = tools.Clock.GetCurrentInstant();
         OutlookQuestion Ask(CarHistory one) => new() { History = one, Shelf = ShelfFold.Of([.. others, one]), Ladders = tools.Ladders, Now = now };
         var before = CarHistory.Of(history.Car.Id, entries.Where(entry => !asked.Entries.Contains(entry.Id)));
         return Result<OutlookDifference>.Good(planner.Of(Ask(before), Ask(history), patience.Token));

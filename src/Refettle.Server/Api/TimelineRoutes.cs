@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using NodaTime;
+using NodaTime.Extensions;
 using Refettle.Access;
 using Refettle.Logbook;
 using Refettle.Stock.Baskets;
@@ -27,7 +28,7 @@ internal static class TimelineRoutes
 
     /// <summary>The tasks of a car, as they stand now.</summary>
     internal static Result<SuppliedWork> Supplied(Garage garage, CarHistory history, ValueList<Fact> goals, TimelineTools tools, IAccessPlanner planner, CancellationToken cancel) =>
-        SuppliedWork.Of(history, garage.Histories(), goals, tools.Ladders, planner, Instant.FromDateTimeOffset(tools.Clock.GetUtcNow()), DateOnly.FromDateTime(tools.Clock.GetLocalNow().DateTime), cancel);
+        SuppliedWork.Of(history, garage.Histories(), goals, tools.Ladders, planner, tools.Clock.GetCurrentInstant(), DateOnly.FromDateTime(tools.Clock.GetLocalNow().DateTime), cancel);
 
     private static Result<TimelineShown> Made(Result<SuppliedWork> supplied, double asked, TimelineTools tools, CancellationToken cancel)
     {

@@ -1,6 +1,9 @@
+using NodaTime;
+using NodaTime.Extensions;
 using Refettle.Access;
 using Refettle.CloseUp;
 using Refettle.Logbook;
+using Refettle.Timeline.Spells;
 using Refettle.Web.Edits;
 using Refettle.Web.Steps;
 using Refettle.Web.Words;
@@ -24,6 +27,9 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
 
     /// <summary>The car as it stands; null until its logbook is open.</summary>
     public CarLookup? Car { get; private set; }
+
+    /// <summary>What the clock on the wall shows where the car stands.</summary>
+    public LocalDateTime Now => WallClock.Of(Car!.Car.Calendar, clock.GetCurrentInstant()).At(0);
 
     public Question? Question => _plan?.Question;
 

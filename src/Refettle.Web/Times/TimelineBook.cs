@@ -1,4 +1,5 @@
 using NodaTime;
+using NodaTime.Extensions;
 using Refettle.Access;
 using Refettle.Access.Derivation;
 using Refettle.Stock.Baskets;
@@ -77,7 +78,7 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
         var answer = new TimelinePlanner(new FirstScheduler()).Moved(Asked(car, Shown.Plan, network), AtOnce);
         if (!answer.IsGood)
             return Result<TimelineShown>.Bad(answer.Faults);
-        var isPast = WallClock.Of(car.Calendar, Instant.FromDateTimeOffset(clock.GetUtcNow())).Minute(start) < 0;
+        var isPast = WallClock.Of(car.Calendar, clock.GetCurrentInstant()).Minute(start) < 0;
         return !isPast && answer.Value.Tasks.Count > 0 && !answer.Value.Tasks.Any(one => one.Task.Latest < one.Finish && IsInTime(one.Task.Id))
             ? Result<TimelineShown>.Good(new(Shown.Plan, network, answer.Value))
             : Result<TimelineShown>.Bad(new Fault(Said(task), $"it cannot begin {DayWords.Moment(start)}: {MoveRefusal.Why(Asked(car, Shown.Plan, Freed(task)), task, start)}", "Move that first, or choose another time."));
@@ -89,7 +90,7 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
 
     private TaskNetwork Freed(string task) => Shown!.Network with { Tasks = Shown.Network.Tasks.Select(one => one.Id == task ? one with { FixedStart = null } : one).ToValueList() };
 
-    private TimelineQuestion Asked(Car car, Plan plan, TaskNetwork network) => new() { Car = car, Network = network, Plan = plan, Now = Instant.FromDateTimeOffset(clock.GetUtcNow()) };
+    private TimelineQuestion Asked(Car car, Plan plan, TaskNetwork network) => new() { Car = car, Network = network, Plan = plan, Now = clock.GetCurrentInstant() };
 
     private Result<TimelineShown> Here(Car car, ValueList<Fact> goals, Storeroom? store)
     {
@@ -109,7 +110,7 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
     {
         var cars = store.Plans.Select(one => one.History.Car.Id == work.Car.Id ? new(one.History, work, []) : PlannedCar.Of(one.History, one.Plan)).ToValueList();
         var own = cars.TakeWhile(car => car.History.Car.Id != work.Car.Id).Count();
-        return own == cars.Count ? work : ShelfPlanner.Of(store.Shelf, cars, Instant.FromDateTimeOffset(clock.GetUtcNow()), store.Today).Works[own];
+        return own == cars.Count ? work : ShelfPlanner.Of(store.Shelf, cars, clock.GetCurrentInstant(), store.Today).Works[own];
     }
 
     private Result<TimelineAnswer> Planned(Car car, Plan plan, TaskNetwork network) => new TimelinePlanner(new FirstScheduler())

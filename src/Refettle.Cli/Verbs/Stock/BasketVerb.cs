@@ -1,5 +1,6 @@
 using System.CommandLine;
 using NodaTime;
+using NodaTime.Extensions;
 using Refettle.Access;
 using Refettle.Cli.Commands;
 using Refettle.Cli.Views;
@@ -37,7 +38,7 @@ internal static class BasketVerb
         if (faults.Count > 0)
             return Reply.Bad(faults);
         var plans = planned.Select(car => car.Value).ToValueList();
-        var basket = ShelfPlanner.Of(open.Shelf, plans, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()), open.Today, sure, by, desk.Around.Interrupt).Basket;
+        var basket = ShelfPlanner.Of(open.Shelf, plans, desk.Around.Clock.GetCurrentInstant(), open.Today, sure, by, desk.Around.Interrupt).Basket;
         if (export is not null && TextFile.Write(desk.PathOf(export), OrderListWriter.Write(basket)) is { IsGood: false } unwritten)
             return Reply.Bad(unwritten.Faults);
         var fits = TrialFits.Of(open.Shelf, open.Cars.Select(car => car.Car), open.Today);

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using NodaTime;
+using NodaTime.Extensions;
 using NodaTime.Text;
 
 namespace Refettle.Cli.Verbs.Timeline;
@@ -15,7 +16,7 @@ internal sealed class Days(Surroundings around, Car car)
     public static readonly string[] Short = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
 
     /// <summary>The moment now.</summary>
-    public Instant Now => Instant.FromDateTimeOffset(around.Clock.GetUtcNow());
+    public Instant Now => around.Clock.GetCurrentInstant();
 
     public LocalDateTime NowHere => Now.InZone(car.Calendar.TimeZone is { } zone ? DateTimeZoneProviders.Tzdb[zone] : DateTimeZone.Utc).LocalDateTime;
 

@@ -1,4 +1,5 @@
 using NodaTime;
+using NodaTime.Extensions;
 using Refettle.Stock.Baskets;
 using Refettle.Timeline.Network;
 
@@ -17,6 +18,6 @@ internal static class TaskNames
     }
 
     private static IEnumerable<string> Known(Desk desk, OpenCar open) => desk.Ladders() is { IsGood: true } ladders
-        && SuppliedWork.Of(open.History, desk.All(open.Logbook).Select(car => car.History), [], ladders.Value, desk.Planner, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()), desk.Today, desk.Around.Interrupt) is { IsGood: true, Value.Work.Network: { } network }
+        && SuppliedWork.Of(open.History, desk.All(open.Logbook).Select(car => car.History), [], ladders.Value, desk.Planner, desk.Around.Clock.GetCurrentInstant(), desk.Today, desk.Around.Interrupt) is { IsGood: true, Value.Work.Network: { } network }
         ? network.Tasks.Select(task => task.Id) : [];
 }

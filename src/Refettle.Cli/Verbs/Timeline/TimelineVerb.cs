@@ -1,5 +1,6 @@
 using System.CommandLine;
 using NodaTime;
+using NodaTime.Extensions;
 using Refettle.Cli.Commands;
 using Refettle.Cli.Forms;
 using Refettle.Cli.Views;
@@ -39,7 +40,7 @@ internal static class TimelineVerb
     {
         if (file is null)
             return then();
-        var text = TimelineWriter.Write(answer, open.Car.Id, Instant.FromDateTimeOffset(desk.Around.Clock.GetUtcNow()));
+        var text = TimelineWriter.Write(answer, open.Car.Id, desk.Around.Clock.GetCurrentInstant());
         return Reply.To(TextFile.Write(desk.PathOf(file), text), _ => then());
     }
 
