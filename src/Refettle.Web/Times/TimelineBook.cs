@@ -15,13 +15,17 @@ namespace Refettle.Web.Times;
 
 /// <summary>The timeline that the pages show: asked of the server, worked out here where it cannot be reached, and tried anew here while
 /// something is moved.</summary>
-public sealed class TimelineBook(ServerApi server, TimeProvider clock)
+public sealed class TimelineBook(ServerApi server, Storeroom store, TimeProvider clock)
 {
     private const long NodesOnDevice = 300;
 
     private static ScheduleLimits AtOnce => new(TimeSpan.FromSeconds(2));
 
-    private (string Car, CarCalendar Calendar, ValueList<Fact> Done, ValueList<Disturbed> Disturbed, ValueList<Job> Chosen, ValueList<Fact> Goals)? _of;
+    private Basis? _of;
+    private (Car Car, ValueList<Fact> Goals, double Seconds)? _wanted;
+
+    /// <summary>All that a timeline follows from.</summary>
+    private sealed record Basis(Car Car, Refettle.Stock.Shelf Shelf, DateOnly Today, ValueList<Fact> Goals);
 
     public TimelineShown? Shown { get; private set; }
 
@@ -39,36 +43,21 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
     public bool IsIdle { get; private set; }
 
     /// <summary>The car whose timeline is shown.</summary>
-    public string? Car => Shown is null ? null : _of?.Car;
+    public string? Car => Shown is null ? null : _of?.Car.Id;
 
-    /// <summary>What is shown was made for the car as it now stands.</summary>
-    public bool IsFor(Car car, ValueList<Fact> goals) => _of is { } of && of == (car.Id, car.Calendar, car.Done, car.Disturbed, ChosenJobs.Of(car), goals);
+    /// <summary>What is shown was made for the car and the shelf as they now stand, and today.</summary>
+    public bool IsFor(Car car, ValueList<Fact> goals) => _of == BasisOf(car, goals);
 
     /// <param name="seconds">To look for a better order; 0 for the first.</param>
-    /// <param name="store">The shelf, for where the timeline is worked out here; null leaves it unasked.</param>
-    public async Task AskAsync(Car car, ValueList<Fact> goals, double seconds, Storeroom? store = null)
+    /// <remarks>What is wanted while another answer is on its way is asked for once that is here.</remarks>
+    public async Task AskAsync(Car car, ValueList<Fact> goals, double seconds)
     {
-        if (Asking)
-            return;
-        (Faults, _of, IsIdle) = ([], (car.Id, car.Calendar, car.Done, car.Disturbed, ChosenJobs.Of(car), goals), TimelineWork.HasNothing(car, goals));
-        if (IsIdle)
+        _wanted = (car, goals, seconds);
+        while (!Asking && _wanted is { } wanted)
         {
-            Shown = null;
-            return;
+            _wanted = null;
+            await AskNowAsync(wanted.Car, wanted.Goals, wanted.Seconds);
         }
-
-        Asking = true;
-        var reply = await server.TimelineAsync(car.Id, new(goals, seconds));
-        if (!reply.Reached)
-        {
-            await Task.Delay(50);
-            if (store is not null)
-                await store.OpenAsync();
-        }
-
-        var result = reply.Reached ? reply.Result : Here(car, goals, store);
-        (Asking, OnDevice, Faults) = (false, !reply.Reached, result.Faults);
-        Shown = result.IsGood ? result.Value : null;
     }
 
     /// <summary>The timeline if a task began then: at once, without the server. Faults when that does not work.</summary>
@@ -84,6 +73,31 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
             : Result<TimelineShown>.Bad(new Fault(Said(task), $"it cannot begin {DayWords.Moment(start)}: {MoveRefusal.Why(Asked(car, Shown.Plan, Freed(task)), task, start)}", "Move that first, or choose another time."));
     }
 
+    private async Task AskNowAsync(Car car, ValueList<Fact> goals, double seconds)
+    {
+        (Faults, IsIdle) = ([], TimelineWork.HasNothing(car, goals));
+        Shown = IsIdle || _of?.Car.Id != car.Id ? null : Shown;
+        _of = BasisOf(car, goals);
+        if (IsIdle)
+            return;
+
+        Asking = true;
+        var reply = await server.TimelineAsync(car.Id, new(goals, seconds));
+        if (!reply.Reached)
+        {
+            await Task.Delay(50);
+            await store.OpenAsync();
+            _of = BasisOf(car, goals);
+        }
+
+        var result = reply.Reached ? reply.Result : Here(car, goals);
+        (Asking, OnDevice, Faults) = (false, !reply.Reached, result.Faults);
+        Shown = result.IsGood ? result.Value : null;
+    }
+
+    /// <summary>Which bag a part lies in takes no time.</summary>
+    private Basis BasisOf(Car car, ValueList<Fact> goals) => new(car with { Bags = [] }, store.Shelf, store.Today, goals);
+
     private bool IsInTime(string task) => Shown!.Answer.Tasks.Any(one => one.Task.Id == task && one.Finish <= one.Task.Latest);
 
     private string Said(string task) => Shown!.Network.Tasks.FirstOrDefault(one => one.Id == task)?.Says ?? task;
@@ -92,12 +106,12 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
 
     private TimelineQuestion Asked(Car car, Plan plan, TaskNetwork network) => new() { Car = car, Network = network, Plan = plan, Now = clock.GetCurrentInstant() };
 
-    private Result<TimelineShown> Here(Car car, ValueList<Fact> goals, Storeroom? store)
+    private Result<TimelineShown> Here(Car car, ValueList<Fact> goals)
     {
         var work = TimelineWork.Of(car, goals, new LadderSet([]), new AccessPlanner(new ReducedSolver(mostNodes: NodesOnDevice)));
         if (!work.IsGood)
             return Result<TimelineShown>.Bad(work.Faults);
-        var supplied = store is null ? work.Value : Supplied(work.Value, store);
+        var supplied = Supplied(work.Value);
         var tasks = supplied.Tasks();
         if (!tasks.IsGood)
             return Result<TimelineShown>.Bad(tasks.Faults);
@@ -106,7 +120,7 @@ public sealed class TimelineBook(ServerApi server, TimeProvider clock)
     }
 
     /// <summary>Waiting for what is not on the shelf, as far as the cars' logs are here.</summary>
-    private TimelineWork Supplied(TimelineWork work, Storeroom store)
+    private TimelineWork Supplied(TimelineWork work)
     {
         var cars = store.Plans.Select(one => one.History.Car.Id == work.Car.Id ? new(one.History, work, []) : PlannedCar.Of(one.History, one.Plan)).ToValueList();
         var own = cars.TakeWhile(car => car.History.Car.Id != work.Car.Id).Count();

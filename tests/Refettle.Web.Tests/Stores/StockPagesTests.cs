@@ -69,6 +69,16 @@ public sealed class StockPagesTests : BunitContext
         await WriteAsync("estate", new CarOpened("Estate", null, "EUR"));
         var page = Render<BasketPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
         page.WaitForAssertion(() => Assert.Contains("No plan is followed", page.Markup));
+        Assert.DoesNotContain("/spells", page.Markup);
+    }
+
+    /// <summary>Jobs may be chosen long before anyone says when he works: what they use up is asked for with the timeline.</summary>
+    [Fact]
+    public async Task With_jobs_and_no_spells_the_basket_leads_to_the_spells()
+    {
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new JobEntered(new() { Id = "brakes", Name = "Brakes", Goals = [] }), new ScopeChosen(["brakes"]));
+        var page = Render<BasketPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
+        page.WaitForAssertion(() => Assert.EndsWith("car/estate/spells", page.Find("main a.button").GetAttribute("href"), StringComparison.Ordinal));
     }
 
     /// <summary>No fault and no command line: a way to choose.</summary>
