@@ -18,7 +18,7 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
     /// <summary>The plan for the question; null while there is none. It may be of an earlier car: see <see cref="Stale"/>.</summary>
     public Plan? Plan { get; private set; }
 
-    /// <summary>The car's description changed since the plan was made.</summary>
+    /// <summary>The car's description changed since the plan was made, or what was found too weak to carry it.</summary>
     public bool Stale { get; private set; }
 
     /// <summary>The plan was worked out here, because the server could not be reached.</summary>

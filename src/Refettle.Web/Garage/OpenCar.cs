@@ -17,6 +17,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
     private Task _opened = Task.CompletedTask;
     private CarLog? _log;
     private CurrentPlan? _plan;
+    private ValueList<Fault> _refused = [];
 
     /// <summary>Something that is shown may have changed.</summary>
     public event Action? Changed;
@@ -51,7 +52,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
 
     public bool IsReached => _log?.IsReached ?? true;
 
-    public ValueList<Fault> Faults => [.. _log?.Faults ?? [], .. photos.Faults, .. PlanFaults];
+    public ValueList<Fault> Faults => [.. _log?.Faults ?? [], .. photos.Faults, .. PlanFaults, .. _refused];
 
     /// <summary>This device's clock is not that of the garage's machine.</summary>
     public Fault? Clock => ClockDoubts.OfThisDevice(server.Ahead);
@@ -100,13 +101,16 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
         return faults;
     }
 
-    /// <summary>Marks a step done, or takes the mark back.</summary>
-    public Task TickAsync(int step)
+    /// <summary>Marks a step done, or takes the mark back. What speaks against it is among the faults then, and nothing is written.</summary>
+    public async Task TickAsync(int step)
     {
         var one = Plan!.Steps[step];
         var isStance = Car!.IsStance(one.Fact);
-        var mark = Progress!.Done[step] ? StepMarks.Back(History!, one.Fact, isStance) : StepMarks.Done(one, isStance);
-        return mark is null ? Task.CompletedTask : WriteAsync(mark);
+        if ((Progress!.Done[step] ? StepMarks.Back(History!, one.Fact, isStance) : StepMarks.Done(one, isStance)) is not { } mark)
+            return;
+        _refused = HappeningCheck.Of(History!, mark).Where(fault => fault.Severity == Severity.Error).ToValueList();
+        if (_refused.Count == 0)
+            await WriteAsync(mark);
     }
 
     /// <summary>Strikes an entry; striking a strike restores what it struck.</summary>
@@ -140,7 +144,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
     /// <summary>The page comes first: what waits to be sent is looked up once it is there. Who goes on to another car meanwhile is not led back.</summary>
     private async Task OpenAnewAsync(string id)
     {
-        (_id, Opening, _log, _plan, History, Car, Progress) = (id, true, null, null, null, null, null);
+        (_id, Opening, _log, _plan, History, Car, Progress, _refused) = (id, true, null, null, null, null, null, []);
         var (log, plan) = (await LogAsync(id), new CurrentPlan(id, server, keeper));
         await log.LoadAsync();
         await plan.LoadAsync();
@@ -179,10 +183,10 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
     {
         if (_log!.Entries.Count > 0)
         {
-            var before = Car?.Car.Structure;
+            var before = Car?.Car;
             History = CarHistory.Of(_id!, _log.Entries, _log.Read);
             Car = new(History.Car);
-            if (before is not null && before != Car.Car.Structure)
+            if (before is not null && !(before.Structure == Car.Car.Structure && before.Unsound.Equals(Car.Car.Unsound)))
                 _ = _plan!.MarkStaleAsync();
         }
 

@@ -82,6 +82,27 @@ public sealed class OpenCarTests : IDisposable
     }
 
     [Fact]
+    public async Task Nobody_is_led_onto_what_was_found_too_weak()
+    {
+        await _open.BeginAsync(SmallCar.Id, SmallCar.Happenings);
+        await _open.OpenAsync(SmallCar.Id);
+        var plan = new AccessPlanner(new ReducedSolver()).Reach(_open.Car!.Car, Question.For(Fact.Free("rear-axle")));
+        await _open.FollowAsync(plan);
+        var stands = plan.Steps.Select(step => step.Fact).ToList().IndexOf(Fact.State("on-stands"));
+        Assert.False(_open.Stale);
+
+        await _open.WriteAsync(new SoundnessJudged("body", false));
+        Assert.True(_open.Stale);
+        await _open.TickAsync(stands);
+        Assert.Equal("part body must carry the car and was found unsound", Assert.Single(_open.Faults).Found);
+        Assert.Equal("on-wheels", _open.Car.Car.Stance);
+
+        await _open.WriteAsync(new SoundnessJudged("body", true));
+        await _open.TickAsync(stands);
+        Assert.Equal(("on-stands", 0), (_open.Car.Car.Stance, _open.Faults.Count));
+    }
+
+    [Fact]
     public async Task The_newest_mark_is_undone()
     {
         await _open.BeginAsync(SmallCar.Id, [.. SmallCar.Happenings, new StanceTaken("on-stands"), new Noted("cold", null)]);
