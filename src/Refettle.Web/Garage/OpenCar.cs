@@ -82,6 +82,10 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
             await log.WriteAsync(happening);
     }
 
+    /// <summary>What forbids to write this; notes do not.</summary>
+    public ValueList<Fault> Against(params IEnumerable<Happening> happenings) =>
+        happenings.SelectMany(happening => HappeningCheck.Of(History!, happening)).Where(fault => fault.Severity == Severity.Error).ToValueList();
+
     /// <summary>Writes what happened and shows it at once; sending it is tried afterwards.</summary>
     /// <returns>The identifier of the entry.</returns>
     public async Task<Guid> WriteAsync(Happening happening)
@@ -108,7 +112,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
         var isStance = Car!.IsStance(one.Fact);
         if ((Progress!.Done[step] ? StepMarks.Back(History!, one.Fact, isStance) : StepMarks.Done(one, isStance)) is not { } mark)
             return;
-        _refused = HappeningCheck.Of(History!, mark).Where(fault => fault.Severity == Severity.Error).ToValueList();
+        _refused = Against(mark);
         if (_refused.Count == 0)
             await WriteAsync(mark);
     }

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components.WebAssembly.Services;
 using Microsoft.Extensions.DependencyInjection;
+using Refettle.Web.CloseUp;
 using Refettle.Web.Garage;
 using Refettle.Web.Stores;
 using Refettle.Web.Times;
@@ -20,6 +21,8 @@ internal static class GarageServices
         .AddSingleton<OpenCar>()
         .AddSingleton<LazyAssemblyLoader>()
         .AddSingleton<FurtherPart>()
+        .AddSingleton<LadderShelf>()
+        .AddSingleton<UndecidedTorques>()
         .AddSingleton<Storeroom>()
         .AddSingleton<TimelineBook>();
 }
