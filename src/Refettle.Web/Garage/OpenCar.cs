@@ -17,7 +17,6 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
     private Task _opened = Task.CompletedTask;
     private CarLog? _log;
     private CurrentPlan? _plan;
-    private ValueList<Fault> _refused = [];
 
     /// <summary>Something that is shown may have changed.</summary>
     public event Action? Changed;
@@ -52,7 +51,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
 
     public bool IsReached => _log?.IsReached ?? true;
 
-    public ValueList<Fault> Faults => [.. _log?.Faults ?? [], .. photos.Faults, .. PlanFaults, .. _refused];
+    public ValueList<Fault> Faults => [.. _log?.Faults ?? [], .. photos.Faults, .. PlanFaults];
 
     /// <summary>This device's clock is not that of the garage's machine.</summary>
     public Fault? Clock => ClockDoubts.OfThisDevice(server.Ahead);
@@ -105,16 +104,18 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
         return faults;
     }
 
-    /// <summary>Marks a step done, or takes the mark back. What speaks against it is among the faults then, and nothing is written.</summary>
-    public async Task TickAsync(int step)
+    /// <summary>Marks a step done, or takes the mark back.</summary>
+    /// <returns>What forbids it; then nothing is written.</returns>
+    public async Task<ValueList<Fault>> TickAsync(int step)
     {
         var one = Plan!.Steps[step];
         var isStance = Car!.IsStance(one.Fact);
         if ((Progress!.Done[step] ? StepMarks.Back(History!, one.Fact, isStance) : StepMarks.Done(one, isStance)) is not { } mark)
-            return;
-        _refused = Against(mark);
-        if (_refused.Count == 0)
+            return [];
+        var faults = Against(mark);
+        if (faults.Count == 0)
             await WriteAsync(mark);
+        return faults;
     }
 
     /// <summary>Strikes an entry; striking a strike restores what it struck.</summary>
@@ -148,7 +149,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
     /// <summary>The page comes first: what waits to be sent is looked up once it is there. Who goes on to another car meanwhile is not led back.</summary>
     private async Task OpenAnewAsync(string id)
     {
-        (_id, Opening, _log, _plan, History, Car, Progress, _refused) = (id, true, null, null, null, null, null, []);
+        (_id, Opening, _log, _plan, History, Car, Progress) = (id, true, null, null, null, null, null);
         var (log, plan) = (await LogAsync(id), new CurrentPlan(id, server, keeper));
         await log.LoadAsync();
         await plan.LoadAsync();
