@@ -1,7 +1,6 @@
 using NodaTime;
 using NodaTime.Extensions;
 using Refettle.Access;
-using Refettle.CloseUp;
 using Refettle.Logbook;
 using Refettle.Timeline.Spells;
 using Refettle.Web.Edits;
@@ -104,31 +103,8 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
         return faults;
     }
 
-    /// <summary>Marks a step done, or takes the mark back.</summary>
-    /// <returns>What forbids it; then nothing is written.</returns>
-    public async Task<ValueList<Fault>> TickAsync(int step)
-    {
-        var one = Plan!.Steps[step];
-        var isStance = Car!.IsStance(one.Fact);
-        if ((Progress!.Done[step] ? StepMarks.Back(History!, one.Fact, isStance) : StepMarks.Done(one, isStance)) is not { } mark)
-            return [];
-        var faults = Against(mark);
-        if (faults.Count == 0)
-            await WriteAsync(mark);
-        return faults;
-    }
-
     /// <summary>Strikes an entry; striking a strike restores what it struck.</summary>
     public Task StrikeAsync(Guid entry) => WriteAsync(new Struck(entry, null));
-
-    public Task UndoAsync() => History is { } history && StepMarks.Last(history) is { } mark ? StrikeAsync(mark.Entry.Id) : Task.CompletedTask;
-
-    /// <summary>Takes back what was put back last.</summary>
-    public async Task UndoClosingAsync()
-    {
-        foreach (var mark in LastClosed.Of(History!))
-            await StrikeAsync(mark);
-    }
 
     public async Task AskAsync(Question? question)
     {

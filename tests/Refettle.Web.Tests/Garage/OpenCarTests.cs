@@ -3,6 +3,7 @@ using Refettle.Access.Derivation;
 using Refettle.Logbook;
 using Refettle.Server.Tests;
 using Refettle.Web.Garage;
+using Refettle.Web.Steps;
 
 namespace Refettle.Web.Tests.Garage;
 

@@ -1,0 +1,35 @@
+using Refettle.CloseUp;
+using Refettle.Web.Garage;
+
+namespace Refettle.Web.Steps;
+
+/// <summary>What one tap marks, and what one takes back.</summary>
+public static class Marking
+{
+    extension(OpenCar open)
+    {
+        /// <summary>Marks a step of the plan that is followed done, or takes the mark back.</summary>
+        /// <returns>What forbids it; then nothing is written.</returns>
+        public async Task<ValueList<Fault>> TickAsync(int step)
+        {
+            var one = open.Plan!.Steps[step];
+            var isStance = open.Car!.IsStance(one.Fact);
+            if ((open.Progress!.Done[step] ? StepMarks.Back(open.History!, one.Fact, isStance) : StepMarks.Done(one, isStance)) is not { } mark)
+                return [];
+            var faults = open.Against(mark);
+            if (faults.Count == 0)
+                await open.WriteAsync(mark);
+            return faults;
+        }
+
+        /// <summary>Takes back what was marked last.</summary>
+        public Task UndoAsync() => open.History is { } history && StepMarks.Last(history) is { } mark ? open.StrikeAsync(mark.Entry.Id) : Task.CompletedTask;
+
+        /// <summary>Takes back what was put back last.</summary>
+        public async Task UndoClosingAsync()
+        {
+            foreach (var mark in LastClosed.Of(open.History!))
+                await open.StrikeAsync(mark);
+        }
+    }
+}
