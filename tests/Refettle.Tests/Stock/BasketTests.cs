@@ -182,6 +182,29 @@ public sealed class BasketTests
         Assert.Empty(Fits(40));
     }
 
+    [Fact]
+    public void What_came_in_two_parts_is_tried_on_once_each()
+    {
+        var garage = new Garage("bench").Opened();
+        var order = garage.Write(Garage.Estate, new Ordered("Harbour Rubber", [new("DAMPER", 2)], Garage.Day(0), null, 30, null));
+        garage.Write(Garage.Estate, new Arrived(order, [new("DAMPER", new("DAMPER"), 1)], Garage.Day(5)));
+        garage.Write(Garage.Estate, new Arrived(order, [new("DAMPER", new("DAMPER"), 1)], Garage.Day(7)));
+        garage.Write(Garage.Estate, new TrialFitted(order, "DAMPER", 1, true, null, Garage.Day(8)));
+        var fit = Assert.Single(TrialFits.Of(garage.Shelf(), [], Garage.Day(9)));
+        Assert.Equal((1, Garage.Day(37)), (fit.Count, fit.By));
+    }
+
+    [Fact]
+    public void What_did_not_fit_and_went_back_leaves_the_others_to_be_tried_on()
+    {
+        var garage = new Garage("bench").Opened();
+        var order = garage.Write(Garage.Estate, new Ordered("Harbour Rubber", [new("DAMPER", 2)], Garage.Day(0), null, 30, null));
+        garage.Write(Garage.Estate, new Arrived(order, [new("DAMPER", new("DAMPER"), 2)], Garage.Day(5)));
+        garage.Write(Garage.Estate, new TrialFitted(order, "DAMPER", 1, false, null, Garage.Day(8)));
+        garage.Write(Garage.Estate, new SentBack(order, [new("DAMPER", new("DAMPER"), 1)], Garage.Day(9), null));
+        Assert.Equal(1, Assert.Single(TrialFits.Of(garage.Shelf(), [], Garage.Day(10))).Count);
+    }
+
     private static Need Need(string number, int count, DateOnly? by) => new("estate", "part damper", number, "", count, by, NeedReason.Asked, null, "");
 
     private static Shelf Sold(params Offer[] offers) => new() { Lists = [new("Harbour Rubber", "EUR", Garage.Day(0), [.. offers])] };

@@ -21,10 +21,9 @@ public static class TrialFits
         var positions = cars.SelectMany(car => car.Numbers.Select(number => (car.Id, number.Thing, number.Number))).ToList();
         var left = shelf.Holdings.GroupBy(holding => holding.Batch.Number).ToDictionary(group => group.Key, group => Math.Max(0, group.Sum(holding => holding.Count)));
         var fits = new List<TrialFit>();
-        foreach (var (order, line, arrival) in Returnable(shelf, today))
+        foreach (var (order, arrival) in Returnable(shelf, today))
         {
-            var tried = shelf.Tried.Where(one => one.Order == order.Id && one.Number == arrival.Number).Sum(one => one.Count);
-            var count = Math.Min(left.GetValueOrDefault(arrival.Number), arrival.Count - line.SentBack - tried);
+            var count = Math.Min(left.GetValueOrDefault(arrival.Number), arrival.Count);
             if (count <= 0)
                 continue;
             left[arrival.Number] -= count;
@@ -36,12 +35,26 @@ public static class TrialFits
     }
 
     /// <summary>The newest arrivals first: what is still on the shelf is taken to be of those.</summary>
-    private static IEnumerable<(Order Order, OrderedLine Line, Arrival Arrival)> Returnable(Shelf shelf, DateOnly today) =>
+    private static IEnumerable<(Order Order, Arrival Arrival)> Returnable(Shelf shelf, DateOnly today) =>
         from order in shelf.Orders
         where order.ReturnDays is not null
         from line in order.Lines
-        from arrival in line.Arrivals
+        from arrival in Untried(shelf, order, line)
         where arrival.On.AddDays(order.ReturnDays!.Value) >= today
         orderby arrival.On descending, order.Id
-        select (order, line, arrival);
+        select (order, arrival);
+
+    /// <summary>What was tried or sent back is taken to be of the oldest arrivals, and what was sent back to be what did not fit.</summary>
+    private static IEnumerable<Arrival> Untried(Shelf shelf, Order order, OrderedLine line)
+    {
+        var tried = shelf.Tried.Where(one => one.Order == order.Id && line.Arrivals.Any(arrival => arrival.Number == one.Number)).ToLookup(one => one.Fits, one => one.Count);
+        var settled = tried[true].Sum() + Math.Max(tried[false].Sum(), line.SentBack);
+        foreach (var arrival in line.Arrivals)
+        {
+            var left = Math.Max(0, arrival.Count - settled);
+            settled -= arrival.Count - left;
+            if (left > 0)
+                yield return arrival with { Count = left };
+        }
+    }
 }
