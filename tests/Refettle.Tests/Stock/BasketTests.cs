@@ -205,6 +205,18 @@ public sealed class BasketTests
         Assert.Equal(1, Assert.Single(TrialFits.Of(garage.Shelf(), [], Garage.Day(10))).Count);
     }
 
+    [Fact]
+    public void Kits_of_two_batches_that_nobody_needs_whole_are_both_opened_but_for_those_that_somebody_does()
+    {
+        var shelf = new Shelf
+        {
+            Numbers = [new() { Id = "KIT", Contains = [new("SEAL", 1)] }],
+            Holdings = [new(new("KIT"), 1), new(new("KIT", PieceCondition.Used), 1)],
+        };
+        var whole = Need("KIT", 1, null) with { Thing = "part axle" };
+        Assert.Empty(BasketPlanner.Of(shelf, [Need("SEAL", 1, null), whole], Garage.Day(0), 0.8).Purchases);
+    }
+
     private static Need Need(string number, int count, DateOnly? by) => new("estate", "part damper", number, "", count, by, NeedReason.Asked, null, "");
 
     private static Shelf Sold(params Offer[] offers) => new() { Lists = [new("Harbour Rubber", "EUR", Garage.Day(0), [.. offers])] };

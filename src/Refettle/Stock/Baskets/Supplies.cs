@@ -10,8 +10,8 @@ public static class Supplies
     /// <param name="needs">Kits that are needed as such are not opened for what is in them.</param>
     public static ValueList<Supply> Of(Shelf shelf, ValueList<Need> needs, DateOnly today, double confidence)
     {
-        var loose = shelf.Holdings.GroupBy(holding => holding.Batch.Number).SelectMany(group => OnShelf(shelf, [.. group], today)).ToList();
-        return loose.SelectMany(supply => Opened(shelf, supply, needs)).Concat(ToCome(shelf, today, confidence)).Where(supply => supply.Count > 0).ToValueList();
+        var here = shelf.Holdings.GroupBy(holding => holding.Batch.Number).SelectMany(group => Opened(shelf, group.Key, OnShelf(shelf, [.. group], today), needs));
+        return here.Concat(ToCome(shelf, today, confidence)).Where(supply => supply.Count > 0).ToValueList();
     }
 
     /// <summary>The day an order is counted on.</summary>
@@ -46,14 +46,27 @@ public static class Supplies
         }
     }
 
-    /// <summary>A kit that nobody needs as a kit stands for what is in it.</summary>
-    private static IEnumerable<Supply> Opened(Shelf shelf, Supply supply, ValueList<Need> needs)
+    /// <summary>Kits that nobody needs as kits stand for what is in them.</summary>
+    private static IEnumerable<Supply> Opened(Shelf shelf, string number, IEnumerable<Supply> supplies, ValueList<Need> needs)
     {
-        if (shelf.Number(supply.Number) is not { Contains.Count: > 0 } kit || supply.For is not null)
-            return [supply];
+        if (shelf.Number(number) is not { Contains.Count: > 0 } kit)
+            return supplies;
         var family = new Family(shelf.Numbers);
-        var whole = Math.Min(supply.Count, needs.Where(need => need.Number is not null && family.Serves(supply.Number, need.Number)).Sum(need => need.Count));
-        return kit.Contains.Select(one => supply with { Number = one.Number, Count = one.Count * (supply.Count - whole), Kit = kit.Id }).Prepend(supply with { Count = whole });
+        return Opened(kit, supplies, needs.Where(need => need.Number is not null && family.Serves(number, need.Number)).Sum(need => need.Count));
+    }
+
+    /// <param name="wanted">So many are needed as kits, of all batches together.</param>
+    private static IEnumerable<Supply> Opened(PartNumber kit, IEnumerable<Supply> supplies, int wanted)
+    {
+        foreach (var supply in supplies)
+        {
+            var whole = supply.For is null ? Math.Min(supply.Count, wanted) : supply.Count;
+            yield return supply with { Count = whole };
+            foreach (var one in kit.Contains)
+                yield return supply with { Number = one.Number, Count = one.Count * (supply.Count - whole), Kit = kit.Id };
+            if (supply.For is null)
+                wanted -= whole;
+        }
     }
 
     private static IEnumerable<Supply> ToCome(Shelf shelf, DateOnly today, double confidence) =>
