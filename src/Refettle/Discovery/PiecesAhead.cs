@@ -16,7 +16,7 @@ internal static class PiecesAhead
             .Concat(basket.Unnumbered.Select(need => new PieceAhead(need.Thing, need.What, need.Count, need.Count, OrderBy(car, need)))).ToValueList();
     }
 
-    private static DateOnly? OrderBy(Basket basket, Need need) => basket.Purchases.FirstOrDefault(purchase => purchase.For.Contains($"{need.Car} {need.Thing}"))?.OrderBy;
+    private static DateOnly? OrderBy(Basket basket, Need need) => basket.Purchases.FirstOrDefault(purchase => purchase.IsFor(need.Car, need.Thing))?.OrderBy;
 
     /// <summary>Without a part number no list tells how long it takes: what the owner said of it counts, else common practice.</summary>
     private static DateOnly? OrderBy(Car car, Need need)

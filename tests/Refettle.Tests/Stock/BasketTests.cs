@@ -217,6 +217,14 @@ public sealed class BasketTests
         Assert.Empty(BasketPlanner.Of(shelf, [Need("SEAL", 1, null), whole], Garage.Day(0), 0.8).Purchases);
     }
 
+    [Fact]
+    public void A_kit_is_for_each_place_that_it_covers()
+    {
+        var shelf = Sold(new Offer("KIT", "Kit", new(2)), new Offer("SEAL", "Seal", new(2)), new Offer("NUT", "Nut", new(2))) with { Numbers = [new() { Id = "KIT", Contains = [new("SEAL", 1), new("NUT", 1)] }] };
+        var purchase = Assert.Single(BasketPlanner.Of(shelf, [Need("SEAL", 1, null), Need("NUT", 1, null) with { Thing = "part axle" }], Garage.Day(0), 0.8).Purchases);
+        Assert.Equal(["estate part axle", "estate part damper"], purchase.For);
+    }
+
     private static Need Need(string number, int count, DateOnly? by) => new("estate", "part damper", number, "", count, by, NeedReason.Asked, null, "");
 
     private static Shelf Sold(params Offer[] offers) => new() { Lists = [new("Harbour Rubber", "EUR", Garage.Day(0), [.. offers])] };

@@ -42,5 +42,5 @@ public sealed record Purchase(
     public Origin Origin { get; init; }
 
     /// <summary>It is, with others, for this place of a car.</summary>
-    public bool IsFor(string car, string thing) => For.Any(places => places.Split(", ").Contains($"{car} {thing}"));
+    public bool IsFor(string car, string thing) => For.Contains($"{car} {thing}");
 }

@@ -8,7 +8,7 @@ internal static class PurchasePlanner
     /// <summary>Days that a supplier takes who names none. A default of the program, not a fact.</summary>
     public const int UnknownLead = 10;
 
-    private sealed record Missing(string Number, int Count, DateOnly? By, string For, int? LeadDays);
+    private sealed record Missing(string Number, int Count, DateOnly? By, ValueList<string> For, int? LeadDays);
 
     private sealed record Source(string Supplier, string Currency, Offer Offer);
 
@@ -16,7 +16,7 @@ internal static class PurchasePlanner
     {
         var family = new Family(shelf.Numbers);
         var missing = served.Where(line => line is { Missing: > 0, Need.Number: not null })
-            .Select(line => new Missing(Sold(shelf, family, line.Need.Number!), line.Missing, line.Need.By, $"{line.Need.Car} {line.Need.Thing}", line.Need.LeadDays)).ToList();
+            .Select(line => new Missing(Sold(shelf, family, line.Need.Number!), line.Missing, line.Need.By, [$"{line.Need.Car} {line.Need.Thing}"], line.Need.LeadDays)).ToList();
         var totals = missing.GroupBy(one => one.Number).OrderBy(group => group.Key, StringComparer.Ordinal).Select(group => new NumberCount(group.Key, group.Sum(one => one.Count))).ToValueList();
         var choice = new KitChoice(totals, shelf.Numbers.Where(number => number.Contains.Count > 0).ToValueList(), (number, count) => Price(shelf, number, count), number => shelf.Number(number)?.KitOnly ?? false).Best();
         var covered = choice.Kits.Select(kit => Kit(shelf, kit, missing, today, confidence));
@@ -41,14 +41,14 @@ internal static class PurchasePlanner
         var inside = shelf.Number(kit.Number)!.Contains;
         var covers = missing.Where(one => inside.Any(content => content.Number == one.Number)).ToList();
         var contents = inside.Select(content => content with { Count = Math.Min(content.Count * kit.Count, covers.Where(one => one.Number == content.Number).Sum(one => one.Count)) }).Where(content => content.Count > 0);
-        var need = new Missing(kit.Number, kit.Count, covers.Min(one => one.By), string.Join(", ", covers.Select(one => one.For).Distinct()), covers.Max(one => one.LeadDays));
+        var need = new Missing(kit.Number, kit.Count, covers.Min(one => one.By), covers.SelectMany(one => one.For).ToValueList(), covers.Max(one => one.LeadDays));
         return Planned(shelf, kit.Number, [need], contents.ToValueList(), today, confidence);
     }
 
     /// <summary>Kits cover the first days; what is bought by the piece serves the last ones.</summary>
     private static IEnumerable<Missing> Last(IEnumerable<Missing> missing, int count)
     {
-        foreach (var one in missing.OrderByDescending(one => one.By ?? DateOnly.MaxValue).ThenBy(one => one.For, StringComparer.Ordinal))
+        foreach (var one in missing.OrderByDescending(one => one.By ?? DateOnly.MaxValue).ThenBy(one => one.For[0], StringComparer.Ordinal))
         {
             var taken = Math.Min(count, one.Count);
             count -= taken;
@@ -66,7 +66,7 @@ internal static class PurchasePlanner
         var (count, release) = Netted(needs, lot, lead, today);
         var first = needs.Min(one => one.By);
         return new(number, shelf.NameOf(number), needed, count, source?.Supplier, source?.Currency, source?.Offer.Each is { } each ? new Money(each.Amount * count) : null,
-            first, release, release is { } day ? Math.Max(0, today.DayNumber - day.DayNumber) : 0, says, needs.Select(one => one.For).Distinct().Order(StringComparer.Ordinal).ToValueList(), contents)
+            first, release, release is { } day ? Math.Max(0, today.DayNumber - day.DayNumber) : 0, says, needs.SelectMany(one => one.For).Distinct().Order(StringComparer.Ordinal).ToValueList(), contents)
         { NamedDays = named, Days = lead, Origin = source?.Offer.LeadDays is null && needs.All(one => one.LeadDays is null) ? Origin.Default : Origin.User };
     }
 
