@@ -206,6 +206,20 @@ public sealed class BasketTests
     }
 
     [Fact]
+    public void A_kit_that_nobody_is_known_to_sell_is_no_cheaper_than_a_piece_with_a_price()
+    {
+        var shelf = Sold(new Offer("SEAL", "Seal", new(2))) with { Numbers = [new() { Id = "KIT", Contains = [new("SEAL", 1)] }] };
+        Assert.Equal("SEAL", Assert.Single(BasketPlanner.Of(shelf, [Need("SEAL", 1, null)], Garage.Day(0), 0.8).Purchases).Number);
+    }
+
+    [Fact]
+    public void A_kit_that_is_the_only_source_is_bought_though_nobody_is_known_to_sell_it()
+    {
+        var shelf = new Shelf { Numbers = [new() { Id = "KIT", Contains = [new("SEAL", 1)] }, new() { Id = "SEAL", KitOnly = true }] };
+        Assert.Equal("KIT", Assert.Single(BasketPlanner.Of(shelf, [Need("SEAL", 1, null)], Garage.Day(0), 0.8).Purchases).Number);
+    }
+
+    [Fact]
     public void Kits_of_two_batches_that_nobody_needs_whole_are_both_opened_but_for_those_that_somebody_does()
     {
         var shelf = new Shelf

@@ -18,11 +18,16 @@ internal static class PurchasePlanner
         var missing = served.Where(line => line is { Missing: > 0, Need.Number: not null })
             .Select(line => new Missing(Sold(shelf, family, line.Need.Number!), line.Missing, line.Need.By, [$"{line.Need.Car} {line.Need.Thing}"], line.Need.LeadDays)).ToList();
         var totals = missing.GroupBy(one => one.Number).OrderBy(group => group.Key, StringComparer.Ordinal).Select(group => new NumberCount(group.Key, group.Sum(one => one.Count))).ToValueList();
-        var choice = new KitChoice(totals, shelf.Numbers.Where(number => number.Contains.Count > 0).ToValueList(), (number, count) => Price(shelf, number, count), number => shelf.Number(number)?.KitOnly ?? false).Best();
+        bool IsKitOnly(string number) => shelf.Number(number)?.KitOnly ?? false;
+        var choice = new KitChoice(totals, Kits(shelf, IsKitOnly), (number, count) => Price(shelf, number, count), IsKitOnly).Best();
         var covered = choice.Kits.Select(kit => Kit(shelf, kit, missing, today, confidence));
         var singles = choice.Singles.Concat(choice.Unsold).Select(single => Single(shelf, single, missing, today, confidence));
         return covered.Concat(singles).OrderBy(purchase => purchase.OrderBy ?? DateOnly.MaxValue).ThenBy(purchase => purchase.Number, StringComparer.Ordinal).ToValueList();
     }
+
+    /// <summary>Kits that somebody sells, and those that are the only source of something: what has no price costs nothing, and would win over all that has one.</summary>
+    private static ValueList<PartNumber> Kits(Shelf shelf, Func<string, bool> isKitOnly) => shelf.Numbers
+        .Where(number => number.Contains.Count > 0 && (Cheapest(shelf, number.Id, 1) is not null || number.Contains.Any(one => isKitOnly(one.Number)))).ToValueList();
 
     /// <summary>The current number; where only an older one that is the same part is offered, that.</summary>
     private static string Sold(Shelf shelf, Family family, string number)
