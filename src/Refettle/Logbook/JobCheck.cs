@@ -33,8 +33,8 @@ internal static class JobCheck
             yield return new("means", $"{hours} of work", $"Give 0 to {Minutes.Max / 60:0} h.");
         if (means.PerPoint is { Amount: <= 0 or > MostMoney } rate)
             yield return new("means", $"a point is worth {rate}", $"Give more than 0, up to {MostMoney}.");
-        if (means.By is { Year: < 1985 or > 2200 } day)
-            yield return new("means", $"ready by {day:yyyy-MM-dd}", "Give a day of this century.");
+        foreach (var fault in DayCheck.Of("means", means.By))
+            yield return fault;
     }
 
     private static IEnumerable<Fault> Named(Job job)

@@ -18,12 +18,13 @@ internal static class StockCheck
         MadeUp made => Batches([(made.Made, made.Count), .. Pieces(made.Taken)]),
         Ordered ordered => Ordered(ordered),
         OrderCancelled cancelled => Numbers(cancelled.Lines),
-        Arrived arrived => Batches(Pieces(arrived.Lines)),
-        SentBack back => Batches(Pieces(back.Lines)),
-        TrialFitted tried => Numbers([new(tried.Number, tried.Count)]),
+        OrderPromised promised => DayCheck.Of("order", promised.Promised),
+        Arrived arrived => Batches(Pieces(arrived.Lines)).Concat(DayCheck.Of("arrival", arrived.On)),
+        SentBack back => Batches(Pieces(back.Lines)).Concat(DayCheck.Of("return", back.On)),
+        TrialFitted tried => Numbers([new(tried.Number, tried.Count)]).Concat(DayCheck.Of("trial", tried.On)),
         OffersListed listed => Listed(listed),
         SentOut sent => Sent(sent),
-        CameBack back => Items(back.Items.Select(item => (item.What, item.Count, item.As))),
+        CameBack back => Items(back.Items.Select(item => (item.What, item.Count, item.As))).Concat(DayCheck.Of("outside work", back.On)),
         _ => [],
     };
 
@@ -48,7 +49,7 @@ internal static class StockCheck
     {
         if (moved.From == moved.To)
             yield return new($"number {moved.Batch.Number}", "the pieces stay where they are", "Give another place to go to.");
-        foreach (var fault in Batches([(moved.Batch, moved.Count)]))
+        foreach (var fault in Batches([(moved.Batch, moved.Count)]).Concat(DayCheck.Of($"number {moved.Batch.Number}", moved.On)))
             yield return fault;
         foreach (var place in new[] { moved.From, moved.To }.Where(place => place.Kind == StockPlaceKind.Car))
         {
@@ -70,7 +71,7 @@ internal static class StockCheck
 
     private static IEnumerable<Fault> Listed(OffersListed listed)
     {
-        foreach (var fault in Named(listed.Supplier, "list", "of nobody", "Name the supplier.").Concat(Numbers(listed.Offers.Select(offer => new NumberCount(offer.Number, 1)))).Concat(Paid("list", listed.Offers.Select(offer => offer.Each))))
+        foreach (var fault in Named(listed.Supplier, "list", "of nobody", "Name the supplier.").Concat(Numbers(listed.Offers.Select(offer => new NumberCount(offer.Number, 1)))).Concat(Paid("list", listed.Offers.Select(offer => offer.Each))).Concat(DayCheck.Of("list", listed.On)))
             yield return fault;
         if (listed.Currency.Length != 3 || !listed.Currency.All(char.IsAsciiLetterUpper))
             yield return new("list", $"its currency is \"{listed.Currency}\"", "Give the three capital letters of ISO 4217, such as EUR.");
@@ -105,7 +106,7 @@ internal static class StockCheck
     {
         foreach (var (batch, count) in pieces)
         {
-            foreach (var fault in Numbers([new(batch.Number, count)]))
+            foreach (var fault in Numbers([new(batch.Number, count)]).Concat(DayCheck.Of($"number {batch.Number}", batch.Made, batch.UseBy)))
                 yield return fault;
             if (batch.UseBy < batch.Made)
                 yield return new($"number {batch.Number}", $"to be used by {batch.UseBy:yyyy-MM-dd}, but made on {batch.Made:yyyy-MM-dd}", "Look at the dates again.");
@@ -131,7 +132,7 @@ internal static class StockCheck
         string.IsNullOrWhiteSpace(name) || name.Length > 200 || name.Any(char.IsControl) ? [new(place, found, mend)] : [];
 
     private static IEnumerable<Fault> Days(DateOnly on, DateOnly? promised, string place) =>
-        promised < on ? [new(place, $"promised for {promised:yyyy-MM-dd}, before {on:yyyy-MM-dd} when it was given", "Look at the dates again.")] : [];
+        promised < on ? [new(place, $"promised for {promised:yyyy-MM-dd}, before {on:yyyy-MM-dd} when it was given", "Look at the dates again.")] : DayCheck.Of(place, on, promised);
 
     private static IEnumerable<Fault> Paid(string place, IEnumerable<Money?> prices) =>
         prices.Any(price => price is { Amount: < 0 or > 10_000_000 }) ? [new(place, "a price out of range", "Give 0 or more.")] : [];
