@@ -51,11 +51,15 @@ internal sealed class Shell
         var root = new RootCommand("Plans what has to come off an old, scarce car, and records what was done.") { HelpName = "refettle" };
         GlobalOptions.AddTo(root);
         root.SetAction(parsed => new HelpAction().Invoke(parsed));
-        var named = words.FirstOrDefault(VerbList.Makers.ContainsKey);
+        var named = VerbOf(words);
         foreach (var (_, make) in VerbList.Makers.Where(verb => named is null || verb.Key == named))
             root.Add(make(_desk));
         return root;
     }
+
+    /// <summary>A car or a store may have the name of a verb.</summary>
+    private static string? VerbOf(IReadOnlyList<string> words) =>
+        words.Where((_, place) => place == 0 || words[place - 1] is not (GlobalOptions.Car or GlobalOptions.Store)).FirstOrDefault(VerbList.Makers.ContainsKey);
 
     private static string InShort(Exception bug) =>
         $"refettle: a mistake in the program, not yours ({bug.GetType().Name}: {bug.Message.ReplaceLineEndings(" ")}). "

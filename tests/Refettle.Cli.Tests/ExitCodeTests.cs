@@ -23,6 +23,14 @@ public sealed class ExitCodeTests
     }
 
     [Fact]
+    public void A_car_with_the_name_of_a_verb_can_be_spoken_of_before_the_verb()
+    {
+        using var bench = new Bench();
+        bench.Run("new", "stock");
+        Assert.True(bench.Run("--car", "stock", "show", "parts") == ExitCode.Good, bench.Error);
+    }
+
+    [Fact]
     public void An_unknown_option_is_a_usage_fault_with_the_nearest()
     {
         using var bench = new Bench();
