@@ -11,6 +11,11 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
 
     private sealed record Kept(Question Question, Plan? Plan, bool Stale, bool OnDevice);
 
+    private static readonly TimeSpan Moment = TimeSpan.FromMilliseconds(50);
+
+    /// <summary>What is asked now: an answer to anything else comes too late.</summary>
+    private object? _asked;
+
     private string Key => $"plan:{car}";
 
     public Question? Question { get; private set; }
@@ -24,7 +29,7 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
     /// <summary>The plan was worked out here, because the server could not be reached.</summary>
     public bool OnDevice { get; private set; }
 
-    public bool Asking { get; private set; }
+    public bool Asking => _asked is not null;
 
     public ValueList<Fault> Faults { get; private set; } = [];
 
@@ -38,12 +43,16 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
     public async Task AskAsync(Car asked, Question question)
     {
         Plan = question == Question ? Plan : null;
-        (Question, Asking, Faults) = (question, true, []);
+        var mine = new object();
+        (Question, _asked, Faults) = (question, mine, []);
         var reply = await server.ReachAsync(car, question);
-        if (question != Question)
+        // The browser has one thread: it is given a moment to say that it looks, then it does.
+        if (!reply.Reached)
+            await Task.Delay(Moment);
+        if (_asked != mine)
             return;
-        var result = reply.Reached ? reply.Result : await PlanHereAsync(asked, question);
-        (Asking, Faults) = (false, result.Faults);
+        var result = reply.Reached ? reply.Result : PlanHere(asked, question);
+        (_asked, Faults) = (null, result.Faults);
         if (result.IsGood)
             (Plan, Stale, OnDevice) = (result.Value, false, !reply.Reached);
         await KeepAsync();
@@ -52,13 +61,13 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
     /// <summary>Follows another plan for the same goals.</summary>
     public Task FollowAsync(Plan plan)
     {
-        (Question, Plan, Stale, OnDevice, Faults) = (plan.Question, plan, false, false, []);
+        (Question, _asked, Plan, Stale, OnDevice, Faults) = (plan.Question, null, plan, false, false, []);
         return KeepAsync();
     }
 
     public Task ClearAsync()
     {
-        (Question, Plan, Stale, Asking, Faults) = (null, null, false, false, []);
+        (Question, _asked, Plan, Stale, Faults) = (null, null, null, false, []);
         return KeepAsync();
     }
 
@@ -68,14 +77,9 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
         return KeepAsync();
     }
 
-    /// <summary>The browser has one thread: it is given a moment to say that it looks, then it does.</summary>
-    private static async Task<Result<Plan>> PlanHereAsync(Car car, Question question)
-    {
-        await Task.Delay(50);
-        return QuestionCheck.Of(car, question) is { Count: > 0 } faults
-            ? Result<Plan>.Bad(faults)
-            : Result<Plan>.Good(new AccessPlanner(new ReducedSolver(mostNodes: NodesOnDevice)).Reach(car, question));
-    }
+    private static Result<Plan> PlanHere(Car car, Question question) => QuestionCheck.Of(car, question) is { Count: > 0 } faults
+        ? Result<Plan>.Bad(faults)
+        : Result<Plan>.Good(new AccessPlanner(new ReducedSolver(mostNodes: NodesOnDevice)).Reach(car, question));
 
     private Task KeepAsync() => keeper.PutAsync(Key, Question is null ? null : new Kept(Question, Plan, Stale, OnDevice));
 }
