@@ -95,6 +95,10 @@ public sealed record Car
 
     /// <summary>The day to meet: of the handover, else of the scope's means; null when neither says.</summary>
     public DateOnly? Due() => Calendar.Handover is { } handover ? handover.By.Date.ToDateOnly() : Means.By;
+
+    /// <summary>Days until then, 0 or more; null when there is no such day.</summary>
+    /// <param name="today">By the clock on the wall.</param>
+    public int? DaysLeft(DateOnly today) => Due() is { } due ? Math.Max(0, due.DayNumber - today.DayNumber) : null;
 }
 
 /// <summary>How the owner counts. Every figure is a choice, shown with the answer it shaped.</summary>

@@ -51,8 +51,7 @@ internal static class VerdictVerb
 
     private static Reply Suggest(Desk desk, Car car, ValueList<string> parts, ValueList<Fact> planned) => Reply.To(desk.Ladders(), ladders =>
     {
-        var now = desk.Around.Clock.GetUtcNow().UtcDateTime;
-        decimal? days = car.Calendar.Handover is { } handover ? Math.Max(0, (decimal)Math.Floor((handover.By.ToDateTimeUnspecified() - now).TotalDays)) : null;
+        var days = car.DaysLeft(new Timeline.Days(desk.Around, car).NowHere.Date.ToDateOnly());
         var answers = new VerdictPlanner(desk.Planner).Of(car, new() { Parts = parts, Planned = planned, DaysLeft = days, Ladders = ladders }, desk.Around.Interrupt);
         return new(VerdictView.Of(car, answers, parts.Count > 0, days), new { daysLeft = days, verdicts = answers });
     });

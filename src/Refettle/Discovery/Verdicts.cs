@@ -24,7 +24,7 @@ internal sealed class Verdicts(IAccessPlanner planner, CancellationToken cancel)
     {
         Parts = parts,
         Planned = Undertaking.ChosenGoals(new(question.Car)),
-        DaysLeft = question.Car.Due() is { } due ? Math.Max(0, due.DayNumber - question.Today.DayNumber) : null,
+        DaysLeft = question.Car.DaysLeft(question.Today),
         Ladders = question.Ladders,
     }, cancel);
 
