@@ -22,8 +22,8 @@ internal static class BasketView
             yield return Small($"for {string.Join(", ", one.For)}{(one.Contents.Count > 0 ? $"; covers {string.Join(", ", one.Contents.Select(inside => $"{inside.Count} × {inside.Number}"))}" : "")}. {one.Says}");
         }
 
-        if (basket.Cost.Amount > 0)
-            yield return new Text($"  {basket.Cost} where prices are known");
+        if (basket.Costs.Count > 0)
+            yield return new Text($"  {string.Join(", ", basket.Costs)} where prices are known");
     }
 
     private static string Buying(Purchase one) => $"{(one.Count > one.Needed ? $" ({one.Needed} needed, fewer are not sold)" : "")}{(one.Supplier is null ? ", no supplier known" : $", {one.Supplier}")}{(one.Cost is { } cost ? $", {cost} {one.Currency}" : "")}";

@@ -232,6 +232,15 @@ public sealed class BasketTests
     }
 
     [Fact]
+    public void Prices_in_two_currencies_are_not_added_up()
+    {
+        var shelf = Sold(new Offer("SEAL", "Seal", new(2)));
+        shelf = shelf with { Lists = [.. shelf.Lists, new("Fen Fasteners", "GBP", Garage.Day(0), [new("NUT", "Nut", new(3))])] };
+        var basket = BasketPlanner.Of(shelf, [Need("SEAL", 2, null), Need("NUT", 1, null) with { Thing = "part axle" }], Garage.Day(0), 0.8);
+        Assert.Equal([new CurrencyCost("EUR", new(4)), new("GBP", new(3))], basket.Costs);
+    }
+
+    [Fact]
     public void A_kit_is_for_each_place_that_it_covers()
     {
         var shelf = Sold(new Offer("KIT", "Kit", new(2)), new Offer("SEAL", "Seal", new(2)), new Offer("NUT", "Nut", new(2))) with { Numbers = [new() { Id = "KIT", Contains = [new("SEAL", 1), new("NUT", 1)] }] };

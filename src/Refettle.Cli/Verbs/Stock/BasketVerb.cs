@@ -49,7 +49,7 @@ internal static class BasketVerb
             basket.Purchases,
             basket.Unnumbered,
             basket.MadeUp,
-            basket.Cost,
+            basket.Costs,
             trialFits = fits,
             steps = plans.SelectMany(plan => StepSupplies.Of(plan.Work.Car, plan.Work.Plan, basket).Select(step => new { car = plan.Work.Car.Id, fact = plan.Work.Plan.Steps[step.Step].Fact, step.InHand })).ToValueList(),
         })

@@ -12,8 +12,16 @@ public sealed record Basket(
     /// <summary>Four promises in five are kept by the day that is counted on.</summary>
     public const double UsualConfidence = 0.8;
 
-    /// <summary>What the purchases cost, where prices are known.</summary>
-    public Money Cost => new(Purchases.Sum(purchase => purchase.Cost?.Amount ?? 0));
+    /// <summary>What the purchases cost, where prices are known, each currency by itself.</summary>
+    public ValueList<CurrencyCost> Costs => Purchases.Where(purchase => purchase.Cost is { Amount: > 0 }).GroupBy(purchase => purchase.Currency!).OrderBy(group => group.Key, StringComparer.Ordinal)
+        .Select(group => new CurrencyCost(group.Key, new(group.Sum(purchase => purchase.Cost!.Value.Amount)))).ToValueList();
+}
+
+/// <summary>Money in a currency.</summary>
+/// <param name="Currency">ISO 4217 code.</param>
+public sealed record CurrencyCost(string Currency, Money Cost)
+{
+    public override string ToString() => $"{Cost} {Currency}";
 }
 
 /// <summary>Something to order.</summary>
