@@ -1,6 +1,6 @@
 namespace Refettle.Cli.Commands;
 
-/// <summary>Writes files that are too large for text in memory.</summary>
+/// <summary>Writes files, with a fault where that fails.</summary>
 internal static class BinaryFile
 {
     /// <summary>Under a name of its own until it is whole; then it takes the place of what was there.</summary>

@@ -2,7 +2,7 @@ using System.Text;
 
 namespace Refettle.Cli.Commands;
 
-/// <summary>Reads files, with a fault where that fails.</summary>
+/// <summary>Reads and writes files of text, with a fault where that fails.</summary>
 internal static class TextFile
 {
     /// <summary>The longest file that is read, in bytes.</summary>
@@ -46,18 +46,8 @@ internal static class TextFile
             : Result<string[]>.Bad(text.Faults);
     }
 
-    public static Result<string> Write(string path, string text)
-    {
-        try
-        {
-            File.WriteAllText(path, text);
-            return Result<string>.Good(path);
-        }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-        {
-            return Result<string>.Bad(new Fault(path, $"it cannot be written ({trouble.Message.TrimEnd('.')})", "Check the path and its permissions."));
-        }
-    }
+    /// <summary>What was there stays until all of it is written.</summary>
+    public static Result<string> Write(string path, string text) => BinaryFile.Write(path, file => file.Write(Encoding.UTF8.GetBytes(text)));
 
     /// <summary>What was read from a file, its faults with the file's name.</summary>
     public static Result<T> From<T>(string path, Result<T> read) => read.IsGood ? read
