@@ -26,7 +26,7 @@ internal static class LatestStarts
         if (needed.All(time => time >= OpenTimes.Never))
             return null;
         var latest = needed.Zip(takes, (need, take) => need - take).Order().ToArray();
-        var last = latest[(int)Math.Floor((1 - question.Confidence) * latest.Length)];
+        var last = latest[Math.Min((int)Math.Floor((1 - question.Confidence) * latest.Length), latest.Length - 1)];
         var earliest = question.Project.Activities[place].Earliest;
         return new(place, question.Project.Activities[place].Id, last < earliest ? null : last,
             Estimate.OfChance(latest.Count(time => time >= earliest), latest.Length));

@@ -72,6 +72,14 @@ public sealed class CarForecastTests
         Assert.Equal(needed - 11 * 24 * 60, later.Latest!.Value, 500.0);
     }
 
+    /// <summary>1 - 1e-18 is 1 in doubles: the last of all futures is the answer, not one after it.</summary>
+    [Fact]
+    public void Hardly_any_confidence_takes_the_luckiest_future()
+    {
+        var question = Small(Task("order.part", 10, TaskKind.Order), Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait), Task("fit", 60)) with { Confidence = 1e-18 };
+        Assert.Equal("wait.delivery.part", Assert.Single(CarForecast.Of(question).Value.Answer.OrderBy).Id);
+    }
+
     [Fact]
     public void Missed_spells_and_a_slow_hand_move_the_finish_back()
     {
