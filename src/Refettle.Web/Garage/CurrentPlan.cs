@@ -15,6 +15,7 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
 
     /// <summary>What is asked now: an answer to anything else comes too late.</summary>
     private object? _asked;
+    private bool _changedSince;
 
     private string Key => $"plan:{car}";
 
@@ -44,7 +45,7 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
     {
         Plan = question == Question ? Plan : null;
         var mine = new object();
-        (Question, _asked, Faults) = (question, mine, []);
+        (Question, _asked, _changedSince, Faults) = (question, mine, false, []);
         var reply = await server.ReachAsync(car, question);
         // The browser has one thread: it is given a moment to say that it looks, then it does.
         if (!reply.Reached)
@@ -54,7 +55,7 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
         var result = reply.Reached ? reply.Result : PlanHere(asked, question);
         (_asked, Faults) = (null, result.Faults);
         if (result.IsGood)
-            (Plan, Stale, OnDevice) = (result.Value, false, !reply.Reached);
+            (Plan, Stale, OnDevice) = (result.Value, _changedSince, !reply.Reached);
         await KeepAsync();
     }
 
@@ -73,7 +74,7 @@ public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
 
     public Task MarkStaleAsync()
     {
-        Stale = Plan is not null;
+        (Stale, _changedSince) = (Plan is not null, true);
         return KeepAsync();
     }
 

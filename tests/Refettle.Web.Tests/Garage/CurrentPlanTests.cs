@@ -37,6 +37,20 @@ public sealed class CurrentPlanTests
         Assert.Equal((other, false), (_plan.Plan, _plan.Asking));
     }
 
+    [Fact]
+    public async Task A_plan_for_a_car_that_changed_while_it_was_worked_out_is_of_before()
+    {
+        var held = new TaskCompletionSource();
+        _server.Held = held.Task;
+        var asked = _plan.AskAsync(Car(), Axle);
+        await _plan.MarkStaleAsync();
+        held.SetResult();
+        await asked;
+        Assert.True(_plan.Stale);
+        await _plan.AskAsync(Car(), Axle);
+        Assert.False(_plan.Stale);
+    }
+
     private static Car Car() => CarHistory.Of(SmallCar.Id, Entries()).Car;
 
     private static ValueList<Entry> Entries() =>
