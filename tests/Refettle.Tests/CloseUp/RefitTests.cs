@@ -90,6 +90,27 @@ public sealed class RefitTests
         Assert.Equal(["Fill the fuel tank", "Undo: Odd"], RefitPlanner.Of(drained).Steps.Select(step => step.Says).Order(StringComparer.Ordinal));
     }
 
+    /// <summary>Only the drum is said to be off: by the description a plug had to come out first, and it is a member of the whole corner too.</summary>
+    [Fact]
+    public void What_was_marked_off_before_what_it_needs_is_fitted_all_the_same()
+    {
+        var corner = new Structure
+        {
+            Parts = [new() { Id = "drum", Name = "Drum", Zone = "rear" }, new() { Id = "hub", Name = "Hub", Zone = "rear" }, new() { Id = "plug", Name = "Plug", Zone = "rear" }],
+            Joints =
+            [
+                Joint("drum-on-hub", JointKind.Seat, ["drum", "hub"], Fact.Off("plug")),
+                Joint("plug-clip", JointKind.Clip, ["plug", "body"]),
+                Joint("hub-bolts", JointKind.Bolt, ["hub", "body"]),
+            ],
+            SubAssemblies = [new() { Id = "corner", Name = "Corner", Members = ["drum", "hub"] }],
+        };
+        var history = History([.. Begin(), new StructureAdded("sheet", corner, []), new StepDone(Fact.Off("drum"), null, null)]);
+        var sheet = RefitPlanner.Of(history);
+        Assert.Empty(RefitCheck.Of(history.Car, sheet));
+        Assert.Equal([Fact.Off("drum"), Fact.Open("drum-on-hub")], sheet.Steps.Select(step => step.Fact));
+    }
+
     [Fact]
     public void A_car_that_is_whole_has_nothing_to_put_back() =>
         Assert.Empty(RefitPlanner.Of(History(Begin())).Steps);

@@ -24,14 +24,15 @@ internal sealed class StepsDone
         _left = [.. standing.Car.Done.Concat(Implied(standing)).Where(fact => !standing.IsStance(fact))];
     }
 
-    /// <summary>Each after those it needed. What cannot have been done in any order by the description of the car comes last.</summary>
+    /// <summary>Each after those it needed, as far as they were done: who says that the wheel is off need not have said so of its cap. What cannot have been
+    /// done in any order by the description of the car comes last.</summary>
     public static ValueList<Step> Of(CarStanding standing)
     {
         var done = new StepsDone(standing);
-        while (done.Next() is { } way)
+        while ((done.Next(done.IsOpenTo) ?? done.Next(done.IsOpenToWhatWasDone)) is { } way)
             done.Add(way);
         foreach (var fact in done._left.Where(fact => !done.IsOnlyTheSumOfItsMembers(fact)).Order().ToList())
-            done.Add(done.Ways(fact).FirstOrDefault());
+            done.Add(done.Ways(fact).OrderBy(done.IsWithWhatStayedOn).FirstOrDefault());
         return done._steps.ToValueList();
     }
 
@@ -40,7 +41,7 @@ internal sealed class StepsDone
         standing.Parts.Keys.Select(Fact.Off).Concat(standing.Joints.Keys.Select(Fact.Open)).Where(standing.IsTrue);
 
     /// <summary>What can have come next: joints and states, then parts by themselves, then sub-assemblies, then what came with them.</summary>
-    private WaySource? Next() => _left.Order().OrderBy(Rank).SelectMany(Ways).FirstOrDefault(way => IsOpenTo(way) && !IsOnlyTheSumOfItsMembers(way.Fact));
+    private WaySource? Next(Predicate<WaySource> isOpen) => _left.Order().OrderBy(Rank).SelectMany(Ways).FirstOrDefault(way => isOpen(way) && !IsOnlyTheSumOfItsMembers(way.Fact));
 
     private int Rank(Fact fact) => fact.Kind switch
     {
@@ -54,6 +55,13 @@ internal sealed class StepsDone
         : _waysOf[fact] = [.. _ways.Of(fact).OrderByDescending(way => way.IsAllowed).ThenBy(way => HotWork.Of(way, _whole) & Danger.Fire).ThenBy(way => way.Way?.Destroys.Count ?? 0).ThenBy(way => way.Cost.Close.Value)];
 
     private bool IsOpenTo(WaySource way) => way.Needs.All(need => _true.Contains(need) || _standing.IsStance(need));
+
+    /// <summary>What it needs was done before, or never by the log.</summary>
+    private bool IsOpenToWhatWasDone(WaySource way) => !IsWithWhatStayedOn(way) && way.Needs.All(need => _true.Contains(need) || !_left.Contains(need));
+
+    /// <summary>Off as a member of a sub-assembly that did not come off as one: nothing would put it back.</summary>
+    private bool IsWithWhatStayedOn(WaySource way) =>
+        way.Needs.Any(need => need.Kind == FactKind.Off && _standing.SubAssemblies.ContainsKey(need.Subject) && !_true.Contains(need) && way.Name == $"with {need.Subject}");
 
     /// <summary>A sub-assembly whose members all came off by themselves.</summary>
     private bool IsOnlyTheSumOfItsMembers(Fact fact) => fact.Kind == FactKind.Off
