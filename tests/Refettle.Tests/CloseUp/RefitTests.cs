@@ -121,7 +121,7 @@ public sealed class RefitTests
         var (put, free) = (0, 0);
         foreach (var seed in Enumerable.Range(0, 300))
         {
-            if (RandomNetworks.Make(seed, isBegun: true) is not { } made)
+            if (RandomNetworks.Make(seed, Apart.ByPlan) is not { } made)
                 continue;
             var sheet = RefitPlanner.Of(new(made.Question.Car, [], []));
             Assert.Empty(RefitCheck.Of(made.Question.Car, sheet));

@@ -111,7 +111,7 @@ public sealed class CarForecastTests
         var (made, tries) = (0, 0);
         for (var seed = 0; seed < 24; seed++)
         {
-            if (RandomNetworks.Make(seed, seed % 2 == 0) is not { } one)
+            if (RandomNetworks.Make(seed, seed % 2 == 0 ? Apart.ByPlan : Apart.NotYet) is not { } one)
                 continue;
             var forecast = CarForecast.Of(Question(one.Question, one.Network, Evenings) with { Futures = 100 }).Value;
             made++;

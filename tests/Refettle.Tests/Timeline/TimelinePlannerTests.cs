@@ -31,7 +31,7 @@ public sealed class TimelinePlannerTests
         var (made, waits) = (0, 0);
         for (var seed = 0; seed < 120; seed++)
         {
-            if (RandomNetworks.Make(seed, seed % 2 == 0) is not { } one)
+            if (RandomNetworks.Make(seed, seed % 2 == 0 ? Apart.ByPlan : Apart.NotYet) is not { } one)
                 continue;
             made++;
             var answer = Answer(one.Question with { Car = one.Question.Car with { Calendar = Evenings } });
@@ -106,7 +106,7 @@ public sealed class TimelinePlannerTests
         var coated = 0;
         for (var seed = 0; seed < 250; seed++)
         {
-            if (RandomNetworks.Make(seed, isBegun: false) is not { } one)
+            if (RandomNetworks.Make(seed, Apart.NotYet) is not { } one)
                 continue;
             var answer = Answer(one.Question with { Car = one.Question.Car with { Calendar = Evenings } });
             var tasks = answer.Tasks.ToDictionary(task => task.Task.Id);

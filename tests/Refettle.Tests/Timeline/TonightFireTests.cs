@@ -21,7 +21,7 @@ public sealed class TonightFireTests
         var (strips, tries, welds, refused) = (0, 0, 0, 0);
         for (var seed = 0; seed < 700; seed++)
         {
-            if (RandomNetworks.Make(seed, isBegun: true) is not { } one)
+            if (RandomNetworks.Make(seed, Apart.ByPlan) is not { } one)
                 continue;
             var car = one.Question.Car;
             var network = one.Network with { Tasks = one.Network.Tasks.Select(task => IsReady(task) ? task with { Mark = new(task.Id, TaskProgress.Done, new(2027, 2, 2, 18, 0)) } : task).ToValueList() };

@@ -34,7 +34,7 @@ public sealed class TonightTests
         var (offered, tries) = (0, 0);
         for (var seed = 0; seed < 200; seed++)
         {
-            if (RandomNetworks.Make(seed, isBegun: true) is not { } one)
+            if (RandomNetworks.Make(seed, Apart.ByPlan) is not { } one)
                 continue;
             var network = Marked(one.Network, new Random(seed));
             var answer = TonightPlanner.Of(new() { Car = one.Question.Car, Network = network, Now = Now, Minutes = new(60), HasHelper = true });

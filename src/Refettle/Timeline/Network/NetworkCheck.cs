@@ -4,7 +4,7 @@ using Refettle.Stuck;
 namespace Refettle.Timeline.Network;
 
 /// <summary>Replays tasks in the order of a schedule on the car: what is taken apart by the rules of access, what is put together backwards by
-/// the same rules, each try against its gate. It shares nothing with what derives the tasks but the words.</summary>
+/// the same rules, each try against its gate. It shares nothing with what derives the tasks but the words, and what of the log is odd.</summary>
 public static class NetworkCheck
 {
     private const string Report = "This is a fault of the program: please report it.";
@@ -50,10 +50,14 @@ public static class NetworkCheck
         var goals = steps.Select(step => step.Fact).Take(1).ToValueList();
         var own = Places(steps.Where(step => HasOwnWay(standing, step.Fact)));
         var said = Places(order.Where(task => task is { Kind: TaskKind.Refit, NotYet: not null }).SelectMany(task => task.Steps).Where(step => HasOwnWay(standing, step.Fact)));
+        var marks = new OddMarks(new(car));
+        var odd = Places(steps.Where(marks.Have));
         // What was undone with fire is not put together with it; a weld's own gate is judged where it is welded.
-        return goals.Count == 0 ? [] : PlanCheck.All(whole, Plan(whole, new() { Goals = [] }, steps))
-            .Where(one => one.Kind != PlanFaultKind.Minutes && !(one.Kind == PlanFaultKind.Fire && !own.Contains(one.Fault.Place)) && !said.Contains(one.Fault.Place))
+        ValueList<Fault> faults = goals.Count == 0 ? [] : PlanCheck.All(whole, Plan(whole, new() { Goals = [] }, steps))
+            .Where(one => one.Kind != PlanFaultKind.Minutes && !(one.Kind == PlanFaultKind.Fire && !own.Contains(one.Fault.Place)) && !said.Contains(one.Fault.Place)
+                && !(one.Kind == PlanFaultKind.Order && odd.Contains(one.Fault.Place)))
             .Select(one => one.Fault).ToValueList();
+        return faults.Count > 0 && odd.Count > 0 ? marks.Faults() : faults;
     }
 
     private static HashSet<string> Places(IEnumerable<Step> steps) => [.. steps.Select(step => $"step {step.Fact}")];

@@ -16,6 +16,7 @@ internal sealed class StepsDone
     private readonly HashSet<Fact> _left;
     private readonly HashSet<Fact> _true = [];
     private readonly List<Step> _steps = [];
+    private readonly Dictionary<Fact, ValueList<Fact>> _unmet = [];
 
     private StepsDone(CarStanding standing)
     {
@@ -26,14 +27,19 @@ internal sealed class StepsDone
 
     /// <summary>Each after those it needed, as far as they were done: who says that the wheel is off need not have said so of its cap. What cannot have been
     /// done in any order by the description of the car comes last.</summary>
-    public static ValueList<Step> Of(CarStanding standing)
+    public static ValueList<Step> Of(CarStanding standing) => In(standing)._steps.ToValueList();
+
+    /// <summary>What was not done by the time at which it was needed, for each of what needed it.</summary>
+    public static IReadOnlyDictionary<Fact, ValueList<Fact>> Unmet(CarStanding standing) => In(standing)._unmet;
+
+    private static StepsDone In(CarStanding standing)
     {
         var done = new StepsDone(standing);
         while ((done.Next(done.IsOpenTo) ?? done.Next(done.IsOpenToWhatWasDone)) is { } way)
             done.Add(way);
         foreach (var fact in done._left.Where(fact => !done.IsOnlyTheSumOfItsMembers(fact)).Order().ToList())
             done.Add(done.Ways(fact).OrderBy(done.IsWithWhatStayedOn).FirstOrDefault());
-        return done._steps.ToValueList();
+        return done;
     }
 
     /// <summary>Parts off and joints open that the log does not name: they went with others.</summary>
@@ -71,6 +77,8 @@ internal sealed class StepsDone
     {
         if (way is null)
             return;
+        if (way.Needs.Where(need => !_true.Contains(need) && !_standing.IsStance(need)).ToValueList() is { Count: > 0 } unmet)
+            _unmet[way.Fact] = unmet;
         _left.Remove(way.Fact);
         _true.Add(way.Fact);
         var place = Access.Ordering.Workplace.Zone(way, _whole);

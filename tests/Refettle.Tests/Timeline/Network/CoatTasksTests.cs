@@ -16,7 +16,7 @@ public sealed class CoatTasksTests
         var seen = 0;
         for (var seed = 0; seed < 250; seed++)
         {
-            if (RandomNetworks.Make(seed, isBegun: false) is not { } one || one.Network.Tasks.FirstOrDefault(task => task.Kind == TaskKind.Coat) is not { } coat)
+            if (RandomNetworks.Make(seed, Apart.NotYet) is not { } one || one.Network.Tasks.FirstOrDefault(task => task.Kind == TaskKind.Coat) is not { } coat)
                 continue;
             var part = coat.Id["coat.".Length..^2];
             var network = NetworkPlanner.Of(one.Question with { Car = With(one.Question.Car, part) });
@@ -43,7 +43,7 @@ public sealed class CoatTasksTests
         var seen = 0;
         for (var seed = 0; seed < 250; seed++)
         {
-            if (RandomNetworks.Make(seed, isBegun: false) is not { } one || one.Network.Tasks.FirstOrDefault(task => task.Kind == TaskKind.Coat) is not { } coat)
+            if (RandomNetworks.Make(seed, Apart.NotYet) is not { } one || one.Network.Tasks.FirstOrDefault(task => task.Kind == TaskKind.Coat) is not { } coat)
                 continue;
             var part = coat.Id["coat.".Length..^2];
             var car = With(one.Question.Car, part);

@@ -16,7 +16,7 @@ public sealed class HotStepTests
         var hot = 0;
         for (var seed = 0; seed < 150; seed++)
         {
-            if (RandomNetworks.Make(seed, isBegun) is not { } one)
+            if (RandomNetworks.Make(seed, isBegun ? Apart.ByPlan : Apart.NotYet) is not { } one)
                 continue;
             foreach (var (task, step) in one.Network.Tasks.Where(task => task.Kind == TaskKind.Strip).SelectMany(task => task.Steps.Select(step => (task, step))).Where(pair => IsHot(one.Question.Car, pair.step)))
             {

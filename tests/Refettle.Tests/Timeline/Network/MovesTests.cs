@@ -23,7 +23,7 @@ public sealed class MovesTests
         var (moves, carried) = (0, 0);
         for (var seed = 0; seed < 200; seed++)
         {
-            if (RandomNetworks.Make(seed, isBegun) is not { } one)
+            if (RandomNetworks.Make(seed, isBegun ? Apart.ByPlan : Apart.NotYet) is not { } one)
                 continue;
             var question = one.Question with { Car = Visiting(one.Question.Car, one.Network, new(seed)) };
             var order = NetworkTests.Shuffled(NetworkPlanner.Of(question), new(seed));

@@ -1,11 +1,22 @@
 using Refettle.Access;
 using Refettle.Access.Derivation;
 using Refettle.Checks;
+using Refettle.Logbook;
 using Refettle.Stuck;
 using Refettle.Tests.Access;
 using Refettle.Timeline.Network;
 
 namespace Refettle.Tests.Timeline.Network;
+
+/// <summary>How a car came apart so far.</summary>
+public enum Apart
+{
+    NotYet,
+    ByPlan,
+
+    /// <summary>Some parts are said to be off, and nothing of what they needed first.</summary>
+    AsTold,
+}
 
 /// <summary>Random cars with hazards, zones, stuck joints and jobs, partly taken apart, and the tasks derived for random goals.</summary>
 internal static class RandomNetworks
@@ -13,7 +24,7 @@ internal static class RandomNetworks
     private static readonly AccessPlanner Planner = new(new ReducedSolver());
 
     /// <summary>Null where the goals cannot be reached.</summary>
-    public static (NetworkQuestion Question, TaskNetwork Network)? Make(int seed, bool isBegun, bool goesBackOtherwise = false)
+    public static (NetworkQuestion Question, TaskNetwork Network)? Make(int seed, Apart apart, bool goesBackOtherwise = false)
     {
         var random = new Random(seed);
         var car = Rusty(Whole(RandomCars.Make(seed)), random, isHot: seed % 3 == 0);
@@ -21,8 +32,12 @@ internal static class RandomNetworks
             car = car with { Structure = Otherwise(car.Structure, new Random(seed + 1000)) };
         var parts = car.Structure.Parts.Where(part => !part.Fixed).ToList();
         Fact Goal() => parts[random.Next(parts.Count)] is var part && random.Next(2) == 0 ? Fact.Off(part.Id) : Fact.Free(part.Id);
-        if (isBegun)
-            car = Begun(car, Goal(), random);
+        car = apart switch
+        {
+            Apart.ByPlan => Begun(car, Goal(), random),
+            Apart.AsTold => Told(car, [.. Enumerable.Range(0, 1 + random.Next(4)).Select(_ => Fact.Off(parts[random.Next(parts.Count)].Id))]),
+            _ => car,
+        };
         Job[] jobs =
         [
             new() { Id = "paint", Name = "Paint", Goals = [Goal()], Work = new(90), Waits = [new(WaitKind.Cure, "dries", 2, null, Origin.User)] },
@@ -48,6 +63,15 @@ internal static class RandomNetworks
             Done = done.Select(step => step.Fact).Where(fact => !stances.Contains(fact)).ToValueList(),
             Stance = done.Where(step => stances.Contains(step.Fact)).Select(step => step.Fact.Subject).LastOrDefault(car.Stance),
         };
+    }
+
+    private static Car Told(Car car, ValueList<Fact> off)
+    {
+        var (work, structure) = (WorkDone.From(car), new StructureBuilder());
+        structure.Add(car.Structure, []);
+        foreach (var fact in off)
+            work.Do(fact, structure);
+        return car with { Done = work.Facts(car.Structure) };
     }
 
     /// <summary>With stances and what makes safe under their usual names.</summary>
