@@ -20,11 +20,13 @@ public sealed record Condition(ValueList<Finding> Newest, Severeness? Worst, Val
         return new(newest.Values.ToValueList(), all.Count == 0 ? null : all.Max(), measured);
     }
 
-    private static Severeness? How(MeasuredAnswer measured) => measured.Decision switch
+    /// <summary>A reading that is past its limit.</summary>
+    public MeasuredAnswer? Beyond() => Measured.FirstOrDefault(measured => measured.IsBeyond);
+
+    private static Severeness? How(MeasuredAnswer measured) => measured.IsBeyond ? Severeness.Bad : measured.Decision switch
     {
         Decision.Pass => Severeness.Used,
         Decision.ConditionalPass => Severeness.Worn,
-        Decision.ConditionalFail or Decision.Fail => Severeness.Bad,
         _ => null,
     };
 }

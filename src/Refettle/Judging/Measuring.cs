@@ -13,6 +13,9 @@ namespace Refettle.Judging;
 public sealed record MeasuredAnswer(
     Finding Finding, double Mean, double? StandardUncertainty, Limit? Limit, Decision? Decision, double? Within, double? FalsePass, string Says)
 {
+    /// <summary>It reads past its limit: decided as failed, or without a decision, because nobody knows what the measurement is worth.</summary>
+    public bool IsBeyond { get; init; }
+
     /// <summary>The decision, where there is one, and how it came about.</summary>
     public string Told() => Decision is { } decision && LimitDecision.Word(decision) is var word ? $"{char.ToUpperInvariant(word[0])}{word[1..]}. {Says}" : Says;
 }
@@ -35,21 +38,23 @@ public static class Measuring
         var reading = finding.Reading!;
         var (mean, spread) = ((double)reading.Mean, Uncertainty(reading));
         var limit = limits.FirstOrDefault(one => one.Of == finding.Of && string.Equals(one.What, reading.What, StringComparison.OrdinalIgnoreCase));
-        MeasuredAnswer Open(string says) => new(finding, mean, spread, limit, null, null, null, says);
+        var band = limit is null ? null : Band(limit, reading.Unit);
+        var beyond = band is { } known && (mean < known.Lower || mean > known.Upper);
+        MeasuredAnswer Open(string says) => new(finding, mean, spread, limit, null, null, null, beyond ? $"As it reads it is past the limit, {LimitWords.Of(limit!)}. {says}" : says) { IsBeyond = beyond };
         if (limit is null)
             return Open($"No limit is known for {reading.What} here. It stands in the maker's manual; enter it with its source.{Form(finding.Scale, reading.What)}");
-        if (Band(limit, reading.Unit) is not { } band)
+        if (band is not var (lower, upper))
             return Open($"The limit is in {limit.Unit}, the reading in {reading.Unit}: one of them is wrong.");
         if (spread is not { } u)
             return Open("How sure the reading is, nobody knows: say the instrument's smallest step, or measure again and give all values.");
         if (u == 0)
             return Open("All values are alike and the instrument's smallest step is not said: say it.");
         var expanded = Coverage * u;
-        if (band.Upper - band.Lower < 2 * guard * expanded)
+        if (upper - lower < 2 * guard * expanded)
             return Open("The guard bands meet: this instrument cannot pass anything here. Measure more finely.");
-        var decision = LimitDecision.Of(mean, band.Lower, band.Upper, guard * expanded);
-        var within = Conformity.Probability(mean, u, band.Lower, band.Upper);
-        return new(finding, mean, u, limit, decision, within, LimitDecision.FalsePassProbability(guard), Told(reading, limit, expanded, guard, within));
+        var decision = LimitDecision.Of(mean, lower, upper, guard * expanded);
+        var within = Conformity.Probability(mean, u, lower, upper);
+        return new(finding, mean, u, limit, decision, within, LimitDecision.FalsePassProbability(guard), Told(reading, limit, expanded, guard, within)) { IsBeyond = beyond };
     }
 
     /// <summary>The forms of test that a scale knows, to be offered where no limit is known.</summary>

@@ -24,13 +24,17 @@ internal sealed class Options(Workbench bench, Part part, Condition condition)
         return new("worn: half of getting at it and renewing it later", new(Math.Min(Minutes.Max, later)), new(0), Origin.CommonPractice);
     }
 
-    private VerdictOption RefurbishHere() => !_craft.CanRefurbish && _known.Work is null
-        ? Cannot(VerdictKind.Refurbish, DoneBy.Self, "such parts are not put right on a home bench, as a rule")
+    private VerdictOption RefurbishHere() => _known.Work is null && Hopeless() is { } why
+        ? Cannot(VerdictKind.Refurbish, DoneBy.Self, why)
         : Worked(VerdictKind.Refurbish, DoneBy.Self, 0,
         [
             new("own work on the bench", _known.Work ?? _craft.Work, new(0), _known.Work is null ? Origin.CommonPractice : Origin.User),
             .. Paid("material", _known.Material, Origin.User),
         ]);
+
+    /// <summary>Why the bench does not help as a rule. Who knows better enters his own time for it.</summary>
+    private string? Hopeless() => !_craft.CanRefurbish ? "such parts are not put right on a home bench, as a rule"
+        : condition.Beyond() is { Limit: { } limit } ? $"its {limit.What} is past the limit, and cleaning does not bring that back: enter your own work if you know what does" : null;
 
     private VerdictOption RefurbishOutside() => _known.OutsidePrice is not { } price
         ? Cannot(VerdictKind.Refurbish, DoneBy.OutsideShop, "no price of an outside shop is known")

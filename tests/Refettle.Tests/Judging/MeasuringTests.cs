@@ -51,6 +51,20 @@ public sealed class MeasuringTests
     public void Nothing_is_decided_while_nobody_knows_how_sure_the_reading_is() =>
         Assert.Null(Measuring.Of(Of([0.4m], null), [new("part hub", "play", null, 0.5m, "mm", Origin.Maker, null)]).Decision);
 
+    /// <summary>What the reading is worth is unknown; that it is past the limit is not.</summary>
+    [Fact]
+    public void Past_its_limit_a_part_is_bad_although_nobody_knows_how_sure_the_reading_is()
+    {
+        Limit most = new("part hub", "play", null, 0.5m, "mm", Origin.Maker, null);
+        var past = Measuring.Of(Of([0.6m], null), [most]);
+        Assert.True(past.IsBeyond);
+        Assert.StartsWith("As it reads it is past the limit", past.Says, StringComparison.Ordinal);
+        Assert.False(Measuring.Of(Of([0.5m], null), [most]).IsBeyond);
+        Assert.True(Measuring.Of(Of([0.6m], 0.01m), [most]).IsBeyond);
+        var car = new Car { Id = "c", Name = "C", Findings = [Of([0.6m], null)], Limits = [most] };
+        Assert.Equal(Severeness.Bad, Condition.Of(car, "part hub").Worst);
+    }
+
     [Fact]
     public void A_limit_in_another_unit_is_converted_and_one_of_another_kind_refused()
     {

@@ -42,6 +42,22 @@ public sealed class VerdictPlannerTests
         Assert.NotNull(answer.Warning);
     }
 
+    /// <summary>Cleaning makes no drum narrower; an owner who knows what does enters the work.</summary>
+    [Fact]
+    public void What_is_past_its_limit_is_neither_kept_nor_cleaned_up()
+    {
+        var car = Car("rl-brake-drum", 40, Scarcity.Stocked) with
+        {
+            Findings = [new() { Of = "part rl-brake-drum", Scale = "brake-disc", Reading = new("inner diameter", [204.6m], "mm", null, 0.1m) }],
+            Limits = [new("part rl-brake-drum", "inner diameter", null, 204, "mm", Origin.Maker, null)],
+        };
+        var answer = Ask(car, part: "rl-brake-drum");
+        Assert.Equal(VerdictKind.Replace, answer.Suggested!.Kind);
+        Assert.NotNull(Option(answer, VerdictKind.Keep).Cannot);
+        Assert.Contains("its inner diameter is past the limit", Option(answer, VerdictKind.Refurbish).Cannot, StringComparison.Ordinal);
+        Assert.Null(Option(Ask(car with { Estimates = [Known with { Part = "rl-brake-drum", Work = new(60) }] }, part: "rl-brake-drum"), VerdictKind.Refurbish).Cannot);
+    }
+
     [Fact]
     public void Both_sides_of_a_pair_are_counted()
     {
