@@ -27,7 +27,7 @@ public sealed record LedgerBook(
     public static ValueList<(SpendKind Kind, string Word)> Kinds { get; } =
         [(SpendKind.Consumables, "used up: discs, paint, cleaner"), (SpendKind.Parts, "parts"), (SpendKind.OutsideWork, "outside work"), (SpendKind.Tools, "tools"), (SpendKind.Other, "other")];
 
-    /// <param name="plan">Its steps are still to come; null when none is followed.</param>
+    /// <param name="plan">Its steps are still to come; null when none is here.</param>
     public static LedgerBook Of(CarHistory history, Plan? plan)
     {
         var books = BooksFold.Of(history, ShelfFold.Of([history]));
@@ -37,7 +37,7 @@ public sealed record LedgerBook(
             books.Currency,
             $"Spent {Money(books.Spent)} {books.Currency} and {books.Worked}; {Money(books.Owed)} owed.",
             string.Join(", ", books.Unpriced.Select(line => line.Says)),
-            $"By plan {toCome.PlannedWork} and {Money(toCome.PlannedMoney)}{(plan is null ? ", without opening and closing, as no plan is followed" : "")}. As likely as not up to {toCome.WorkHalf} and {Money(toCome.MoneyHalf)}; four times in five up to {toCome.WorkFourInFive} and {Money(toCome.MoneyFourInFive)}.",
+            $"By plan {toCome.PlannedWork} and {Money(toCome.PlannedMoney)}{(plan is null ? ", without opening and closing, for which no plan is here" : "")}. As likely as not up to {toCome.WorkHalf} and {Money(toCome.MoneyHalf)}; four times in five up to {toCome.WorkFourInFive} and {Money(toCome.MoneyFourInFive)}.",
             $"Your hours: {Taught(toCome.Pace, "timed task")} Your money: {Taught(toCome.Price, "finished job")}",
             books.JobsThatCount.Select(job => (job.Name, Says(job))).ToValueList(),
             books.Money.Reverse().Select(line => ($"{line.On:yyyy-MM-dd}: {line.Says}", Says(line))).ToValueList())
