@@ -53,6 +53,24 @@ public sealed class CarForecastTests
         Assert.Contains("Thu 2027-03-04", ForecastWords.Sentence(forecast), StringComparison.Ordinal);
     }
 
+    /// <summary>The owner's own figures count: a cure takes what is stated or more, and of ten thousand parcels that he expects in ten days and at worst in twenty, half come
+    /// later than ten days and 500 later than twenty (the standard normal's 95 % quantile, 1.6449, from any table).</summary>
+    [Fact]
+    public void What_the_owner_calls_the_worst_is_counted()
+    {
+        var cure = Task("wait.cure.one", 24 * 60, TaskKind.Wait) with { AtWorst = new(5 * 24 * 60) };
+        var forecast = CarForecast.Of(Small(Task("one", 120), cure, Task("two", 90))).Value;
+        Assert.True(forecast.At(forecast.Answer.NineteenInTwenty.Time!.Value) > new LocalDateTime(2027, 3, 4, 19, 30));
+        var parcel = Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait) with { AtWorst = new(20 * 24 * 60) };
+        var question = Small(parcel, Task("fit", 60));
+        var promise = Assert.IsType<Promise>(new Consignments(question).Of(parcel));
+        Assert.Equal((10 * 24 * 60, 1.0), (promise.Promised, promise.Lateness.Factor));
+        Assert.Equal(20 * 24 * 60, promise.Promised * Math.Exp(1.6449 * promise.Lateness.Sigma), 1e-6);
+        Assert.Contains(CarForecast.Of(question).Value.Assumed, line => line.StartsWith("Waits of which you said the worst", StringComparison.Ordinal));
+        var least = Assert.IsType<ThreePoint>(new Consignments(Small(cure)).Of(cure));
+        Assert.Equal((24.0 * 60, 24.0 * 60, 5 * 24.0 * 60), (least.Least, least.Likely, least.Most));
+    }
+
     /// <summary>Ten days promised, half come a tenth late: the part is needed on the second evening after what comes before.</summary>
     [Fact]
     public void An_order_is_placed_so_early_that_it_holds_nothing_up()

@@ -18,7 +18,7 @@ internal sealed class CarFutures
 .. _consignments.Assumed,
         $"One spell in {1 / Math.Max(1e-3, Missed):0.#} is lost to something else ({(_question.Missed is null ? "common practice, no source" : "as you said")}).",
         "Tries at stuck joints follow the chances of their ladders, and joints of one zone are rusted alike; the minutes of tries that break something are counted, new waits for parts are not.",
-        "Waits such as cures and soaks are taken as planned.",
+        "Other waits, such as soaks, and cures of which you said no worst, are taken as planned.",
         "Every future follows the order of the timeline; a task that is not ready lets the next ones go first.",
         .. _question.Projection.LastEntered is { } last ? [$"Your spells are entered up to {last:uuuu-MM-dd}; after that they are taken to go on in the same rhythm."] : Array.Empty<string>(),
     ];

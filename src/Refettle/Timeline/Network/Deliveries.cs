@@ -27,7 +27,7 @@ public static class Deliveries
 
     /// <summary>An order of its own and its way here.</summary>
     internal static string Add(NetworkDraft draft, string about, string things, JobWait? wait = null) =>
-        Behind(draft, draft.Add(Order(about, $"Order: {things}")), OnTheWay(about, things, wait?.Days, wait?.Origin ?? Origin.Default));
+        Behind(draft, draft.Add(Order(about, $"Order: {things}")), OnTheWay(about, things, wait?.Days, wait?.Origin ?? Origin.Default) with { AtWorst = AtWorst(wait) });
 
     /// <summary>The way of what the shelf knows: under way since it was ordered, or behind one sitting for its supplier.</summary>
     internal static string Of(NetworkDraft draft, Consignment consignment, string? name = null)
@@ -46,6 +46,8 @@ public static class Deliveries
     }
 
     public static Minutes Days(decimal days) => new(Math.Ceiling(days * MinutesOfADay));
+
+    internal static Minutes? AtWorst(JobWait? wait) => wait?.MostDays is { } most ? Days(most) : null;
 
     private static string Name(string about) => $"wait.delivery.{about}";
 

@@ -128,6 +128,9 @@ public sealed record WorkTask
     /// <summary>What it takes of parts and paint, and how that stands.</summary>
     public ValueList<PlaceParts> Parts { get; init; } = [];
 
+    /// <summary>Of a wait, what it takes at worst, where the owner said so.</summary>
+    public Minutes? AtWorst { get; init; }
+
     /// <summary>What a wait is for, where the shelf knows it.</summary>
     public Consignment? Delivery { get; init; }
 
