@@ -3,7 +3,8 @@ using Refettle.Access;
 
 namespace Refettle.Discovery;
 
-/// <summary>A difference in a line: <c>+1 link left (order by Tue 2027-04-20), +0.3 h</c>.</summary>
+/// <summary>A difference in a line: <c>+1 link left (order by Tue 2027-04-20 at the latest), +0.3 h</c>. It has to be quick and asks no timeline: the day to order by is
+/// for the day to meet, the basket's for the day of the step.</summary>
 public static class DifferenceWords
 {
     private const int MostNames = 3;
@@ -57,7 +58,7 @@ public static class DifferenceWords
     }
 
     private static string OrderBy(List<PieceAhead> now) => now.Where(piece => piece.Missing > 0).Select(piece => piece.OrderBy).Min() is { } day
-        ? $" (order by {day.ToString("ddd yyyy-MM-dd", CultureInfo.InvariantCulture)})"
+        ? $" (order by {day.ToString("ddd yyyy-MM-dd", CultureInfo.InvariantCulture)} at the latest)"
         : now.Count == 0 ? "" : now.All(piece => piece.Missing == 0) ? " (in hand or ordered)" : "";
 
     private static IEnumerable<string> Scope(Car car, ScopeChange? scope)

@@ -34,7 +34,7 @@ public sealed class DiscoveryPlannerTests
         Assert.Contains(new PieceAhead("part damper", "damper", 1, 1, new(2026, 5, 13)), difference.Basket!.More);
         var says = DifferenceWords.Of(SmallCar.After().Car, difference);
         Assert.Contains("as suggested (replace damper", says, StringComparison.Ordinal);
-        Assert.Contains("+1 damper (order by Wed 2026-05-13)", says, StringComparison.Ordinal);
+        Assert.Contains("+1 damper (order by Wed 2026-05-13 at the latest)", says, StringComparison.Ordinal);
         Assert.Contains("+0.4 h", says, StringComparison.Ordinal);
     }
 
