@@ -9,10 +9,8 @@ internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
 
     public void AddTasks()
     {
-        foreach (var own in calendar.Tasks)
-            draft.Add(TaskOf(own));
-        foreach (var own in calendar.Tasks)
-            Link(own);
+        foreach (var (own, id) in calendar.Tasks.Select(own => (own, draft.Add(TaskOf(own)))).ToList())
+            Link(own, id);
     }
 
     /// <summary>What tasks of any origin need beside what is derived. Before moves are made, which themselves stay as they are.</summary>
@@ -45,16 +43,23 @@ internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
 
     private string? PlaceOf(ValueList<string> uses) => uses.FirstOrDefault(id => calendar.Facilities.Any(one => one.Id == id && one.Kind == FacilityKind.Place));
 
-    private void Link(OwnTask own)
+    /// <param name="id">Its name here: where a task that follows from the car has the one it was given, that name stays with the other.</param>
+    private void Link(OwnTask own, string id)
     {
-        foreach (var (before, after) in own.After.Select(other => (other, own.Id)).Concat(own.Before.Select(other => (own.Id, other))))
-        {
-            var other = before == own.Id ? after : before;
-            if (!draft.Has(other))
-                draft.Notes.Add(Note(own.Id, $"it is to come {(before == own.Id ? "before" : "after")} {other}: {NoSuchTask}", Near(other)));
-            else if (!draft.TryLink(before, after, "as you said"))
-                draft.Notes.Add(Note(own.Id, $"{before} before {after} is left out: {after} comes before {before} already", "Change one of them."));
-        }
+        if (id != own.Id)
+            draft.Notes.Add(Note(own.Id, $"a task that follows from the car has this name: yours is {id} here", "Add it again under a name of its own, and remove this one."));
+        foreach (var other in own.After)
+            Link(id, other, "after", (other, id));
+        foreach (var other in own.Before)
+            Link(id, other, "before", (id, other));
+    }
+
+    private void Link(string id, string other, string how, (string Before, string After) link)
+    {
+        if (!draft.Has(other))
+            draft.Notes.Add(Note(id, $"it is to come {how} {other}: {NoSuchTask}", Near(other)));
+        else if (!draft.TryLink(link.Before, link.After, "as you said"))
+            draft.Notes.Add(Note(id, $"{link.Before} before {link.After} is left out: {link.After} comes before {link.Before} already", "Change one of them."));
     }
 
     private void Apply(TaskTerms terms)
