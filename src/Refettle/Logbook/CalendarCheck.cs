@@ -11,11 +11,11 @@ internal static class CalendarCheck
         SpellRemoved removed => Known("spell", removed.Spell, calendar.Spells.Select(spell => spell.Id)),
         SpellMissed missed => Known("spell", missed.Spell, calendar.Spells.Select(spell => spell.Id)),
         TimeZoneChosen chosen => OfZone(chosen.Zone),
-        HandoverSet { Handover: { } date } => OfWords("handover", date.What).Concat(DayCheck.Of("handover", date.By.Date)),
+        HandoverSet { Handover: { } date } => OfWords("handover", date.What),
         FacilityAdded added => OfFacility(added.Facility),
         FacilityRemoved removed => Known("facility", removed.Facility, calendar.Facilities.Select(facility => facility.Id)),
         ClimateExpected expected => expected.Months.SelectMany(OfMonth),
-        ClimateRead read => OfAir("climate", read.Reading.Celsius, read.Reading.HumidityPercent).Concat(DayCheck.Of("climate", read.Reading.Day)),
+        ClimateRead read => OfAir("climate", read.Reading.Celsius, read.Reading.HumidityPercent),
         _ => TaskCheck.Of(calendar, happening),
     };
 
@@ -41,7 +41,7 @@ internal static class CalendarCheck
     private static IEnumerable<Fault> OfSpell(CarCalendar calendar, Spell spell)
     {
         var place = $"spell {spell.Id}";
-        foreach (var fault in OfIdentifier("spell", spell.Id).Concat(spell.Whose is null ? [] : Known("facility", spell.Whose, calendar.Facilities.Select(facility => facility.Id))).Concat(DayCheck.Of(place, spell.First, spell.Repeats?.Until)))
+        foreach (var fault in OfIdentifier("spell", spell.Id).Concat(spell.Whose is null ? [] : Known("facility", spell.Whose, calendar.Facilities.Select(facility => facility.Id))))
             yield return fault;
         if (spell.Repeats is not { } again)
             yield break;
@@ -63,7 +63,7 @@ internal static class CalendarCheck
 
     private static IEnumerable<Fault> OfFacility(Facility facility)
     {
-        foreach (var fault in OfIdentifier("facility", facility.Id).Concat(OfWords($"facility {facility.Id}", facility.Name)).Concat(DayCheck.Of($"facility {facility.Id}", facility.From, facility.Until)))
+        foreach (var fault in OfIdentifier("facility", facility.Id).Concat(OfWords($"facility {facility.Id}", facility.Name)))
             yield return fault;
         if (facility.Count is < 1 or > 100)
             yield return new($"facility {facility.Id}", $"there are {facility.Count}", "Give 1 to 100.");

@@ -19,7 +19,10 @@ internal sealed class CarBuilder(string id)
     private Settings _settings = Settings.Standard;
 
     /// <summary>Applies a happening, or says why it does not fit.</summary>
-    public Applied Apply(Happening happening)
+    public Applied Apply(Happening happening) =>
+        DayCheck.Of(happening).FirstOrDefault() is { } fault ? Applied.Not($"{fault.Place}: {fault.Found}") : ApplyFitting(happening);
+
+    private Applied ApplyFitting(Happening happening)
     {
         switch (happening)
         {

@@ -85,7 +85,7 @@ internal static class CoatingCheck
 
     private static IEnumerable<Fault> Applied(Car car, AppliedCoat coat)
     {
-        foreach (var fault in Known(car, coat.Product).Concat(coat.Parts.SelectMany(part => Part(car, part))).Concat(DayCheck.Of("coat", coat.At.Date)))
+        foreach (var fault in Known(car, coat.Product).Concat(coat.Parts.SelectMany(part => Part(car, part))))
             yield return fault;
         if (coat.Parts.Count == 0)
             yield return new("coat", "no part is named", "Name one or more.");

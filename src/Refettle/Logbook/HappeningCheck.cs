@@ -40,7 +40,7 @@ public static class HappeningCheck
         PiecesWanted wanted => Named(history.Car.Structure, wanted.Thing, "want").Concat(StockCheck.Of(happening)),
         StockHappening stock => StockCheck.Of(stock),
         _ => CalendarCheck.Of(history.Car.Calendar, happening).Concat(JudgingCheck.Of(history.Car, happening)).Concat(CoatingCheck.Of(history.Car, happening)),
-    }).ToValueList();
+    }).Concat(DayCheck.Of(happening)).ToValueList();
 
     private static IEnumerable<Fault> Opened(CarOpened opened)
     {

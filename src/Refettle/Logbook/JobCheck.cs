@@ -33,8 +33,6 @@ internal static class JobCheck
             yield return new("means", $"{hours} of work", $"Give 0 to {Minutes.Max / 60:0} h.");
         if (means.PerPoint is { Amount: <= 0 or > MostMoney } rate)
             yield return new("means", $"a point is worth {rate}", $"Give more than 0, up to {MostMoney}.");
-        foreach (var fault in DayCheck.Of("means", means.By))
-            yield return fault;
     }
 
     private static IEnumerable<Fault> Named(Job job)

@@ -15,7 +15,7 @@ internal static class MoneyCheck
             yield return new("money", "nothing is said about what it was for, or too much", $"Say it in 1 to {MostWords} characters.");
         if (receipt.Attachment is { Length: > MostWords })
             yield return new("receipt", $"its reference has {receipt.Attachment.Length} characters", $"Keep it to {MostWords}.");
-        foreach (var fault in About(history.Car, receipt.About, thing).Concat(Settles(history, receipt.Settles)).Concat(DayCheck.Of("money", receipt.On)))
+        foreach (var fault in About(history.Car, receipt.About, thing).Concat(Settles(history, receipt.Settles)))
             yield return fault;
     }
 

@@ -10,10 +10,10 @@ internal static class TaskCheck
         TaskRemoved removed => CalendarCheck.Known("task", removed.Task, calendar.Tasks.Select(task => task.Id)),
         TaskTimed timed => Named(timed.Task).Concat(timed.Takes is { } takes ? OfMinutes(timed.Task, takes) : []),
         TaskSplit split => Named(split.Task).Concat(split.Parts.SelectMany(part => OfMinutes(split.Task, part))).Concat(OfParts(split)),
-        TaskFixed set => Named(set.Task).Concat(DayCheck.Of($"task {set.Task}", set.Start?.Date)),
-        TaskForbidden forbidden => Named(forbidden.Task).Concat(OfDays(forbidden)).Concat(DayCheck.Of($"task {forbidden.Task}", forbidden.Days.First, forbidden.Days.Last)),
+        TaskFixed set => Named(set.Task),
+        TaskForbidden forbidden => Named(forbidden.Task).Concat(OfDays(forbidden)),
         TaskEquipped equipped => Named(equipped.Task).Concat(OfUses(calendar, equipped.Task, equipped.Uses, calendar.Tasks.FirstOrDefault(own => own.Id == equipped.Task)?.Uses ?? [])),
-        TaskMarked marked => Named(marked.Mark.Task).Concat(DayCheck.Of($"task {marked.Mark.Task}", marked.Mark.At.Date)),
+        TaskMarked marked => Named(marked.Mark.Task),
         _ => [],
     };
 

@@ -76,6 +76,27 @@ public sealed class CalendarEntriesTests
         Assert.Equal(Standing.NotApplied, lines[lines.Count - 1].Standing);
     }
 
+    /// <summary>A log that comes from elsewhere was not asked before it was written.</summary>
+    public static TheoryData<Happening> Impossible => new(
+        new HandoverSet(new(new(9999, 12, 31, 10, 0), "hand-over")), new SpellAdded(Evenings with { Id = "more", First = new(9999, 12, 31) }),
+        new SpellMissed("evenings", new(9999, 12, 31)), new FacilityAdded(Neighbour with { Until = new(9999, 12, 31) }),
+        new ClimateRead(new(new(9999, 12, 31), 5, 80)), new TaskFixed("polish", new(9999, 12, 31, 10, 0)),
+        new TaskForbidden("polish", new(new(2027, 1, 2), new(9999, 12, 31))), new TaskMarked(new("polish", TaskProgress.Done, new(9999, 12, 31, 10, 0))),
+        new TimelineKept([new("polish", new(2027, 1, 2, 10, 0), new(9999, 12, 31, 10, 0))]), new MeansSet(new(null, null, new(9999, 12, 31), null)),
+        new SoakBegun("tank-body", "oil", new(9999, 12, 31, 10, 0, 0, TimeSpan.Zero)),
+        new MoneySpent(new(new(5), "oil", default, null, null, null, new(9999, 12, 31))));
+
+    [Theory]
+    [MemberData(nameof(Impossible))]
+    public void A_day_that_cannot_be_meant_stays_in_the_log_and_is_not_applied(Happening happening)
+    {
+        var history = SmallCar.After(new SpellAdded(Evenings), happening);
+        var line = history.Lines[history.Lines.Count - 1];
+        Assert.Equal(Standing.NotApplied, line.Standing);
+        Assert.Contains("the day 9999-12-31", line.Reason!, StringComparison.Ordinal);
+        Assert.Equal(SmallCar.After(new SpellAdded(Evenings)).Car, history.Car);
+    }
+
     [Fact]
     public void A_helper_takes_his_spells_with_him() => Assert.Empty(
         SmallCar.After(new FacilityAdded(Neighbour), new SpellAdded(Evenings with { Whose = "neighbour" }), new FacilityRemoved("neighbour")).Car.Calendar.Spells);
