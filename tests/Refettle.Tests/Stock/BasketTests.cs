@@ -156,7 +156,7 @@ public sealed class BasketTests
     public void Spares_weigh_a_missing_clip_against_one_too_many(int pieces, double chance, int short_, int over, int spares)
     {
         var joint = new Joint { Id = "clips", Kind = JointKind.Clip, Holds = ["a", "b"], Ways = [], Count = pieces };
-        var shelf = Sold(new Offer("CLIP", "", new(over))) with { Numbers = [new() { Id = "CLIP", Breaks = (decimal)chance, Origin = Origin.User }] };
+        var shelf = new Shelf { Lists = [new("Harbour Rubber", "CHF", Garage.Day(0), [new("CLIP", "", new(over))])] } with { Numbers = [new() { Id = "CLIP", Breaks = (decimal)chance, Origin = Origin.User }] };
         var advice = Spares.For(shelf, joint, "CLIP", pieces, new() { Id = "car", Name = "Car", Currency = "CHF", Settings = Settings.Standard with { PerHour = new(short_) } });
         Assert.Equal(spares, advice.Count);
         Assert.Contains("your judgement", advice.Says, StringComparison.Ordinal);
@@ -238,6 +238,46 @@ public sealed class BasketTests
         shelf = shelf with { Lists = [.. shelf.Lists, new("Fen Fasteners", "GBP", Garage.Day(0), [new("NUT", "Nut", new(3))])] };
         var basket = BasketPlanner.Of(shelf, [Need("SEAL", 2, null), Need("NUT", 1, null) with { Thing = "part axle" }], Garage.Day(0), 0.8);
         Assert.Equal([new CurrencyCost("EUR", new(4)), new("GBP", new(3))], basket.Costs);
+    }
+
+    /// <summary>One pound is not less than two euros, nor are they three of anything.</summary>
+    [Fact]
+    public void A_price_in_the_cars_own_currency_goes_before_a_number_that_is_lower_in_another()
+    {
+        var shelf = Sold(new Offer("SEAL", "Seal", new(2)));
+        shelf = shelf with { Lists = [new("Fen Fasteners", "GBP", Garage.Day(0), [new("SEAL", "Seal", new(1)), new("NUT", "Nut", new(3), LeadDays: 5)]), .. shelf.Lists] };
+        var bought = BasketPlanner.Of(shelf, [Need("SEAL", 1, null), Need("NUT", 1, null) with { Thing = "part axle" }], Garage.Day(0), 0.8).Purchases.ToDictionary(one => one.Number);
+        Assert.Equal(("Harbour Rubber", "EUR", new Money(2)), (bought["SEAL"].Supplier, bought["SEAL"].Currency, bought["SEAL"].Cost));
+        Assert.DoesNotContain("GBP", bought["SEAL"].Says, StringComparison.Ordinal);
+        Assert.Equal(("Fen Fasteners", "GBP", new Money(3)), (bought["NUT"].Supplier, bought["NUT"].Currency, bought["NUT"].Cost));
+        Assert.EndsWith("priced in GBP, so not compared with prices in EUR", bought["NUT"].Says, StringComparison.Ordinal);
+        Assert.Equal("Fen Fasteners", Assert.Single(BasketPlanner.Of(shelf, [Need("SEAL", 1, null) with { Currency = "GBP" }], Garage.Day(0), 0.8).Purchases).Supplier);
+    }
+
+    [Fact]
+    public void A_kit_in_another_currency_is_not_weighed_against_pieces_in_the_cars_own()
+    {
+        var shelf = Sold(new Offer("SEAL", "Seal", new(2))) with { Numbers = [new() { Id = "KIT", Contains = [new("SEAL", 2), new("NUT", 1)] }, new() { Id = "NUT", KitOnly = true }] };
+        shelf = shelf with { Lists = [.. shelf.Lists, new("Fen Fasteners", "GBP", Garage.Day(0), [new("KIT", "Kit", new(1))])] };
+        ValueList<(string, int)> Bought(params Need[] needs) => BasketPlanner.Of(shelf, needs, Garage.Day(0), 0.8).Purchases.Select(one => (one.Number, one.Count)).ToValueList();
+        Assert.Equal([("SEAL", 4)], Bought(Need("SEAL", 4, null)));
+        Assert.Equal([("KIT", 1), ("SEAL", 2)], Bought(Need("SEAL", 4, null), Need("NUT", 1, null) with { Thing = "part axle" }));
+    }
+
+    [Fact]
+    public void A_spare_is_weighed_by_its_price_in_the_cars_own_currency()
+    {
+        var shelf = Sold(new Offer("CLIP", "", new(2)));
+        shelf = shelf with { Lists = [new("Fen Fasteners", "GBP", Garage.Day(0), [new("CLIP", "", new(1))]), .. shelf.Lists] };
+        Assert.Equal(new Money(2), Spares.PriceOf(shelf, "CLIP", "EUR"));
+        Assert.Null(Spares.PriceOf(shelf, "CLIP", "CHF"));
+    }
+
+    [Fact]
+    public void A_need_is_counted_in_the_currency_of_its_car()
+    {
+        var history = SmallCar.After(new CarOpened("Heron", 1988, "GBP"), new PiecesWanted("part damper", 1));
+        Assert.Equal("GBP", Assert.Single(PlanNeeds.Of(history, Shelf.Empty, Plan.Nothing, [], null)).Currency);
     }
 
     [Fact]

@@ -39,6 +39,17 @@ public sealed class KitChoiceTests
         }
     });
 
+    /// <summary>A kit without a price is not free: two of it would spare five nuts that have one.</summary>
+    [Fact]
+    public void What_has_no_known_price_is_bought_only_where_nothing_that_has_one_does()
+    {
+        Money? Price(string number, int count) => number == "NUT" ? new(count) : null;
+        var kit = new PartNumber { Id = "KIT", Contains = [new("SEAL", 1), new("NUT", 5)] };
+        var choice = new KitChoice([new("NUT", 10), new("SEAL", 1)], [kit], Price, number => number == "SEAL").Best();
+        Assert.Equal(([new("KIT", 1)], [new("NUT", 5)]), (choice.Kits, choice.Singles));
+        Assert.Empty(new KitChoice([new("NUT", 10)], [kit], Price, _ => false).Best().Kits);
+    }
+
     private static KitPurchase Choose(Case one) =>
         new KitChoice(one.Needs, one.Known, (number, count) => one.Price(number, count) is { } price ? new Money(price) : null, number => one.KitOnly[Array.IndexOf(Numbers, number)]).Best();
 

@@ -11,7 +11,7 @@ public sealed record KitPurchase(ValueList<NumberCount> Kits, ValueList<NumberCo
 /// <summary>Chooses the cheapest purchase, exactly: all numbers of each kit are tried, those that cannot be cheaper any more left out.</summary>
 /// <param name="missing">Numbers and counts, each number once.</param>
 /// <param name="kits">Kits that can be bought.</param>
-/// <param name="price">What so many of a number cost, a kit's or a single piece's; null when not known, which counts as nothing.</param>
+/// <param name="price">What so many of a number cost, a kit's or a single piece's; null when not known: it is bought only where nothing with a price does.</param>
 /// <param name="kitOnly">Whether a number is sold only inside kits.</param>
 public sealed class KitChoice(ValueList<NumberCount> missing, ValueList<PartNumber> kits, Func<string, int, Money?> price, Func<string, bool> kitOnly)
 {
@@ -19,7 +19,7 @@ public sealed class KitChoice(ValueList<NumberCount> missing, ValueList<PartNumb
 
     private readonly ValueList<PartNumber> _kits = kits.Where(kit => kit.Contains.Any(one => missing.Any(other => other.Number == one.Number))).ToValueList();
     private int[] _best = [];
-    private (int Unsold, decimal Cost) _bestCost = (int.MaxValue, decimal.MaxValue);
+    private (int Unsold, int Unpriced, decimal Cost) _bestCost = (int.MaxValue, int.MaxValue, decimal.MaxValue);
     private int _tries;
 
     public KitPurchase Best()
@@ -36,7 +36,7 @@ public sealed class KitChoice(ValueList<NumberCount> missing, ValueList<PartNumb
 
     private void Try(int kit, int[] counts, decimal spent)
     {
-        if (_tries++ >= MostTries || (_bestCost.Unsold == 0 && spent >= _bestCost.Cost))
+        if (_tries++ >= MostTries || (_bestCost is { Unsold: 0, Unpriced: 0 } && spent >= _bestCost.Cost))
             return;
         if (kit == _kits.Count)
         {
@@ -55,13 +55,15 @@ public sealed class KitChoice(ValueList<NumberCount> missing, ValueList<PartNumb
         counts[kit] = 0;
     }
 
-    /// <summary>What cannot be had, then what it costs: kits and the singles that are left.</summary>
-    private (int Unsold, decimal Cost) Rest(int[] counts, decimal spent)
+    /// <summary>Pieces that cannot be had, then those that come at no known price, then what it costs: kits and the singles that are left.</summary>
+    private (int Unsold, int Unpriced, decimal Cost) Rest(int[] counts, decimal spent)
     {
-        var inside = Inside(counts);
+        var (inside, priced) = (Inside(counts), Inside([.. counts.Select((count, kit) => price(_kits[kit].Id, count) is null ? 0 : count)]));
         var left = missing.Select(one => one with { Count = Math.Max(0, one.Count - inside.GetValueOrDefault(one.Number)) }).ToList();
-        return (left.Where(one => kitOnly(one.Number)).Sum(one => one.Count),
-            spent + left.Where(one => one.Count > 0 && !kitOnly(one.Number)).Sum(one => price(one.Number, one.Count)?.Amount ?? 0));
+        var inUnpriced = missing.Sum(one => Math.Max(0, one.Count - priced.GetValueOrDefault(one.Number))) - left.Sum(one => one.Count);
+        var singles = left.Where(one => one.Count > 0 && !kitOnly(one.Number)).Select(one => (one.Count, Price: price(one.Number, one.Count))).ToList();
+        return (left.Where(one => kitOnly(one.Number)).Sum(one => one.Count), inUnpriced + singles.Where(one => one.Price is null).Sum(one => one.Count),
+            spent + singles.Sum(one => one.Price?.Amount ?? 0));
     }
 
     private Dictionary<string, int> Inside(int[] counts) => _kits.Zip(counts).Where(pair => pair.Second > 0)

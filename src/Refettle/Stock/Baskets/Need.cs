@@ -36,4 +36,7 @@ public sealed record Need(string Car, string Thing, string? Number, string What,
 {
     /// <summary>Days until another one is here, as the owner estimates; null when he does not.</summary>
     public int? LeadDays { get; init; }
+
+    /// <summary>The car's: what is priced in another is not compared with what is priced in this one.</summary>
+    public string Currency { get; init; } = "EUR";
 }

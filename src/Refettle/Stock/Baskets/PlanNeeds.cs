@@ -28,7 +28,7 @@ public static class PlanNeeds
             .Concat(car.Structure.Joints.Where(joint => tried.Contains($"joint {joint.Id}") && !joint.SingleUse).Select(joint => ForTry(Pieces(car, joint, positions, by), OfJoint(car, shelf, joint, positions, by))))
             .Concat(car.Wants.Select(want => OfWant(car, want, positions, by)));
         return needs.Where(need => need.Count > 0).GroupBy(need => need.Thing).Select(place => place.OrderByDescending(need => need.Count).ThenBy(need => need.Reason == NeedReason.MayBreak).First())
-            .Select(need => days?.TryGetValue(need.Thing, out var day) == true ? need with { By = day } : need).OrderBy(need => need.Thing, StringComparer.Ordinal).ToValueList();
+            .Select(need => need with { By = days?.TryGetValue(need.Thing, out var day) == true ? day : need.By, Currency = car.Currency }).OrderBy(need => need.Thing, StringComparer.Ordinal).ToValueList();
     }
 
     /// <summary>Parts that a way destroyed when it was done, while they are still off.</summary>

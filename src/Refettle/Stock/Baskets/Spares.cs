@@ -28,15 +28,15 @@ public static class Spares
             : (0, "");
         if (chance <= 0)
             return new(0, "");
-        var over = PriceOf(shelf, number) ?? UnknownPiece;
+        var over = PriceOf(shelf, number, car.Currency) ?? UnknownPiece;
         var shortage = (double)(TripFor.Value / 60 * car.Settings.PerHour.Amount);
         var ratio = Newsvendor.Ratio(shortage, Math.Max(0.01, (double)over.Amount));
         var count = chance >= 1 ? pieces : Newsvendor.ForBinomial(pieces, chance, ratio);
         return new(count, $"each breaks with a chance of {chance:0%} ({origin}): so many are enough with {ratio:0%}, since one missing costs {TripFor} of yours and one too many {over} {car.Currency}");
     }
 
-    /// <summary>The lowest price of one among the suppliers' lists; null when none names it.</summary>
-    public static Money? PriceOf(Shelf shelf, string? number) => shelf.Lists.SelectMany(list => list.Offers)
+    /// <summary>The lowest price of one among the suppliers' lists in this currency; null when none names it.</summary>
+    public static Money? PriceOf(Shelf shelf, string? number, string currency) => shelf.Lists.Where(list => list.Currency == currency).SelectMany(list => list.Offers)
         .Where(offer => offer.Number == number && offer.Each is not null).Select(offer => offer.Each).OrderBy(price => price!.Value.Amount).FirstOrDefault();
 
     private static string Word(Origin origin) => origin switch
