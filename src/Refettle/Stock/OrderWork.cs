@@ -10,7 +10,7 @@ public static class OrderWork
     /// <param name="made">When rubber was made, where it is marked.</param>
     public static Result<Happening> Arrived(Shelf shelf, Order order, ValueList<NumberCount> lines, DateOnly on, DateOnly? made, DateOnly? useBy)
     {
-        var came = lines.Count > 0 ? lines : ToCome(order);
+        var came = lines.Count > 0 ? Summed(lines) : ToCome(order);
         var faults = new List<Fault>();
         if (came.Count == 0)
             faults.Add(new(Name(order), "nothing of it is still to come", "Look at the order: refettle orders."));
@@ -35,7 +35,7 @@ public static class OrderWork
     /// <param name="lines">Numbers and counts; empty for all that is still to come.</param>
     public static Result<Happening> Cancelled(Order order, ValueList<NumberCount> lines)
     {
-        var cancelled = lines.Count > 0 ? lines : ToCome(order);
+        var cancelled = lines.Count > 0 ? Summed(lines) : ToCome(order);
         var faults = cancelled.Where(line => order.Lines.All(one => one.Line.Number != line.Number)).Select(line => NotOrdered(order, line.Number))
             .Concat(cancelled.Where(line => order.Lines.Any(one => one.Line.Number == line.Number && one.ToCome < line.Count))
                 .Select(line => new Fault($"{Name(order)}, {line.Number}", $"{line.Count} cancelled, fewer are still to come", "Cancel what is still to come, or send back what came.")))
@@ -46,31 +46,39 @@ public static class OrderWork
     /// <summary>Pieces go back to the supplier.</summary>
     public static Result<Happening> SentBack(Shelf shelf, Order order, ValueList<NumberCount> lines, DateOnly on, string? why)
     {
-        var faults = new List<Fault>();
-        var back = new List<ArrivedLine>();
-        foreach (var (number, count) in lines)
+        var (faults, back) = (new List<Fault>(), new List<ArrivedLine>());
+        foreach (var group in Summed(lines).GroupBy(one => LineOf(order, one.Number)))
         {
-            var line = order.Lines.FirstOrDefault(one => one.Line.Number == number || one.Arrivals.Any(arrival => arrival.Number == number));
-            var picks = Picking.Of(shelf, number, count, DateOnly.MinValue, line?.Line.Condition);
-            if (line is null)
-                faults.Add(NotOrdered(order, number));
+            var (count, numbers) = (group.Sum(one => one.Count), string.Join(", ", group.Select(one => one.Number)));
+            if (group.Key is not { } line)
+                faults.AddRange(group.Select(one => NotOrdered(order, one.Number)));
             else if (line.Arrived - line.SentBack < count)
-                faults.Add(new($"{Name(order)}, {number}", $"{count} to go back, {line.Arrived - line.SentBack} came of it and are still here", "Send back fewer, or name another order."));
-            else if (!picks.IsGood)
-                faults.AddRange(picks.Faults);
+                faults.Add(new($"{Name(order)}, {numbers}", $"{count} to go back, {line.Arrived - line.SentBack} came of it and are still here", "Send back fewer, or name another order."));
             else
-                back.AddRange(picks.Value.Select(pick => new ArrivedLine(line.Line.Number, pick.Batch, pick.Count)));
+                Pick(line, group);
         }
 
         return faults.Count > 0 ? Result<Happening>.Bad(faults) : Result<Happening>.Good(new SentBack(order.Id, back.ToValueList(), on, why));
+
+        void Pick(OrderedLine line, IEnumerable<NumberCount> some)
+        {
+            foreach (var picks in some.Select(one => Picking.Of(shelf, one.Number, one.Count, DateOnly.MinValue, line.Line.Condition)))
+            {
+                faults.AddRange(picks.Faults);
+                back.AddRange(picks.IsGood ? picks.Value.Select(pick => new ArrivedLine(line.Line.Number, pick.Batch, pick.Count)) : []);
+            }
+        }
     }
+
+    private static OrderedLine? LineOf(Order order, string number) =>
+        order.Lines.FirstOrDefault(one => one.Line.Number == number || one.Arrivals.Any(arrival => arrival.Number == number));
 
     /// <summary>Things come back from an outside shop.</summary>
     /// <param name="items">What and how many; empty for all that is away.</param>
     /// <param name="now">The condition of pieces that go onto the shelf.</param>
     public static Result<Happening> CameBack(OutsideWork work, ValueList<NumberCount> items, string condition, bool good, PieceCondition now, DateOnly on)
     {
-        var back = items.Count > 0 ? items : work.Lines.Where(line => line.Away > 0).Select(line => new NumberCount(line.Item.What, line.Away)).ToValueList();
+        var back = items.Count > 0 ? Summed(items) : work.Lines.Where(line => line.Away > 0).Select(line => new NumberCount(line.Item.What, line.Away)).ToValueList();
         var known = work.Lines.Select(line => line.Item.What).ToList();
         var faults = back.Where(item => !known.Contains(item.Number))
             .Select(item => new Fault($"outside work at {work.To}", $"{item.Number} is not on the list of what left", NearNames.Ask(item.Number, known, $"On it are {string.Join(", ", known)}.")))
@@ -83,6 +91,10 @@ public static class OrderWork
 
     private static Batch? As(OutsideWork work, string what, PieceCondition now, bool good) =>
         good && work.Lines.First(line => line.Item.What == what).Item.Batch is { } batch ? batch with { Condition = now } : null;
+
+    /// <summary>Each once: what is named twice is asked for with both its counts.</summary>
+    private static ValueList<NumberCount> Summed(ValueList<NumberCount> lines) =>
+        lines.GroupBy(line => line.Number).Select(group => new NumberCount(group.Key, group.Sum(line => line.Count))).ToValueList();
 
     private static ValueList<NumberCount> ToCome(Order order) =>
         order.Lines.Where(line => line.ToCome > 0).Select(line => new NumberCount(line.Line.Number, line.ToCome)).ToValueList();

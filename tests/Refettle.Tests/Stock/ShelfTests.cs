@@ -72,6 +72,36 @@ public sealed class ShelfTests
         Assert.Equal(2, garage.Shelf().OnHand("NEW"));
     }
 
+    /// <summary>What is named twice is no more than is there by being so.</summary>
+    [Fact]
+    public void A_number_that_is_named_twice_counts_with_both_its_counts()
+    {
+        var garage = new Garage("bench").Opened();
+        garage.Write(Garage.Estate, new NumberDescribed(new() { Id = "OLD", SupersededBy = "NEW" }, []));
+        garage.Write(Garage.Estate, new Ordered("Harbour Rubber", [new("OLD", 4)], Garage.Day(0), null, 30, null));
+        Order Order() => garage.Shelf().Orders[0];
+        Assert.False(OrderWork.Cancelled(Order(), [new("OLD", 3), new("OLD", 2)]).IsGood);
+        Assert.Equal([new NumberCount("OLD", 4)], ((OrderCancelled)OrderWork.Cancelled(Order(), [new("OLD", 3), new("OLD", 1)]).Value).Lines);
+        garage.Write(Garage.Estate, OrderWork.Arrived(garage.Shelf(), Order(), [new("OLD", 1), new("NEW", 1), new("OLD", 1)], Garage.Day(5), null, null).Value);
+        Result<Happening> Back(params NumberCount[] lines) => OrderWork.SentBack(garage.Shelf(), Order(), [.. lines], Garage.Day(6), null);
+        Assert.Equal("4 to go back, 3 came of it and are still here", Assert.Single(Back(new("OLD", 2), new("OLD", 2)).Faults).Found);
+        Assert.Equal([("OLD", 2)], ((SentBack)Back(new("OLD", 1), new("OLD", 1)).Value).Lines.Select(line => (line.Batch.Number, line.Count)));
+
+        // Two numbers for one line of the order: others of them lie on the shelf.
+        Count(garage, new("OLD"), 4);
+        Assert.Equal("4 to go back, 3 came of it and are still here", Assert.Single(Back(new("OLD", 3), new("NEW", 1)).Faults).Found);
+    }
+
+    [Fact]
+    public void Things_that_come_back_and_are_named_twice_are_no_more_than_were_sent()
+    {
+        var garage = new Garage("bench").Opened();
+        garage.Write(Garage.Estate, new SentOut("Plater", "zinc", [new("hooks", 3, null, [])], Garage.Day(0), null, null));
+        Result<Happening> Back(params NumberCount[] items) => OrderWork.CameBack(garage.Shelf().Outside[0], [.. items], "bright", true, PieceCondition.Refurbished, Garage.Day(30));
+        Assert.False(Back(new("hooks", 2), new("hooks", 2)).IsGood);
+        Assert.True(Back(new("hooks", 2), new("hooks", 1)).IsGood);
+    }
+
     [Fact]
     public void What_leaves_for_an_outside_shop_is_away_until_it_is_checked_back()
     {
