@@ -34,6 +34,19 @@ public sealed class OwnAuthorityTests : IDisposable
         Assert.Equal(first.Authority, second.Authority);
     }
 
+    /// <summary>None may be good for longer than what vouches for it; and a clock that was ahead is set back some day.</summary>
+    [Theory]
+    [InlineData(3500)]
+    [InlineData(-40)]
+    public void A_certificate_stays_within_the_time_of_its_authority(int days)
+    {
+        var first = Made();
+        var later = OwnAuthority.Of(Folder, [.. _hosts, "192.168.1.9"], new FakeTimeProvider(_clock.GetUtcNow().AddDays(days))).Value;
+        using var authority = X509Certificate2.CreateFromPem(first.Authority);
+        Assert.Equal(first.Authority, later.Authority);
+        Assert.True(later.Certificate.NotBefore >= authority.NotBefore && later.Certificate.NotAfter <= authority.NotAfter);
+    }
+
     [Fact]
     public void A_new_address_gets_a_new_certificate() =>
         Assert.NotEqual(Made().Certificate.SerialNumber, OwnAuthority.Of(Folder, [.. _hosts, "192.168.1.9"], _clock).Value.Certificate.SerialNumber);

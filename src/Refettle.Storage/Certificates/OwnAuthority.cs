@@ -85,9 +85,14 @@ public static class OwnAuthority
         var serial = new byte[16];
         RandomNumberGenerator.Fill(serial);
         serial[0] &= 0x7F;
-        using var signed = request.Create(authority, now.AddDays(-1), now.AddDays(ServerDays), serial);
+        using var signed = request.Create(authority, Latest(now.AddDays(-1), authority.NotBefore), Earliest(now.AddDays(ServerDays), authority.NotAfter), serial);
         return signed.CopyWithPrivateKey(key);
     }
+
+    /// <summary>Nothing may be good before or after what vouches for it, also when the clock was set back, or the authority has less than a year left.</summary>
+    private static DateTimeOffset Latest(DateTimeOffset one, DateTimeOffset other) => one > other ? one : other;
+
+    private static DateTimeOffset Earliest(DateTimeOffset one, DateTimeOffset other) => one < other ? one : other;
 
     private static bool IsBy(X509Certificate2 known, X509Certificate2 authority) =>
         known.Extensions.OfType<X509AuthorityKeyIdentifierExtension>().Single().KeyIdentifier is { } by
