@@ -17,7 +17,7 @@ internal static partial class Amounts
     {
         if (cell.Text.Length == 0)
             return 1;
-        if (int.TryParse(FirstNumber().Match(cell.Text).Value, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= 100_000 && (cell.Number is null || cell.Number == count))
+        if (int.TryParse(FirstCount().Match(cell.Text).Groups["count"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= 100_000 && (cell.Number is null || cell.Number == count))
             return count;
         faults.Add(line, column + 1, what, $"\"{cell.Text}\" is not a count", "Give a whole number, 1 or more");
         return null;
@@ -39,8 +39,9 @@ internal static partial class Amounts
 
     private static int PerUnit(string unit, bool inWeeks) => unit.Length == 0 ? inWeeks ? 7 : 1 : unit[0] == 'w' ? 7 : unit[0] == 'm' ? 30 : 1;
 
-    [GeneratedRegex(@"\d+")]
-    private static partial Regex FirstNumber();
+    /// <summary>Nothing that may be thousands or a fraction: which, no cell tells by itself.</summary>
+    [GeneratedRegex(@"(?<![\d.,]|\d\s)(?<count>\d+)(?:[.,]0{1,2})?(?![.,]?\d|\s\d{3}(?!\d))")]
+    private static partial Regex FirstCount();
 
     [GeneratedRegex(@"^(?:about|approx\.?|ca\.?|~)?\s*(?<first>\d{1,4}(?:\.\d)?)\s*(?:(?:-|–|to)\s*(?<last>\d{1,4}(?:\.\d)?))?\s*(?:working\s+)?(?<unit>days?|d|weeks?|wks?|w|months?)?\.?$")]
     private static partial Regex Time();
