@@ -20,6 +20,19 @@ public sealed class VerdictPlannerTests
         Assert.NotNull(Option(answer, VerdictKind.Keep).Cannot);
     }
 
+    /// <summary>Whether something was measured along with a word says nothing of how new the word is, nor do capitals of how new a reading is.</summary>
+    [Fact]
+    public void The_newest_word_of_a_scale_counts_and_the_newest_reading_of_a_quantity()
+    {
+        Finding Seen(string word, MeasuredValue? reading = null) => new() { Of = "part damper", Scale = "damper", Word = word, Reading = reading };
+        Condition Of(params Finding[] findings) => Condition.Of(new() { Id = "car", Name = "Car", Findings = [.. findings], Limits = [new("part damper", "pressure", 50, null, "N", Origin.User, null)] }, "part damper");
+        MeasuredValue Pressure(string what, decimal value) => new(what, [value], "N", null, 1);
+        Assert.Equal(Severeness.Sound, Of(Seen("drips", new("stroke", [3], "mm", null, 1)), Seen("even")).Worst);
+        Assert.Equal(Severeness.Used, Of(Seen("drips"), Seen("even", Pressure("pressure", 90))).Worst);
+        var again = Of(Seen("even", Pressure("Pressure", 10)), Seen("even", Pressure("pressure", 90)));
+        Assert.Equal((Severeness.Used, 1), (again.Worst, again.Newest.Count));
+    }
+
     [Fact]
     public void A_date_that_the_new_one_misses_turns_to_own_work()
     {
