@@ -35,6 +35,18 @@ public sealed class ShelfTests
     }
 
     [Fact]
+    public void What_went_on_before_uses_up_nothing_that_is_kept_afterwards()
+    {
+        var garage = new Garage("bench").Opened();
+        Count(garage, new("BUSH"), 3);
+        garage.Do(Garage.Saloon, ShelfWork.Fitted(garage.Shelf(), "BUSH", 1, 0, (Garage.Saloon, "part damper"), Garage.Day(1)));
+        var entry = garage.Write(Garage.Saloon, new Reserved("part damper", "BUSH", 1));
+        Assert.Equal(new Claim(Garage.Saloon, "part damper", "BUSH", 1, [entry]), Assert.Single(garage.Shelf().Claims));
+        garage.Do(Garage.Saloon, ShelfWork.Fitted(garage.Shelf(), "BUSH", 1, 0, (Garage.Saloon, "part damper"), Garage.Day(2)));
+        Assert.Empty(garage.Shelf().Claims);
+    }
+
+    [Fact]
     public void A_kit_that_is_opened_gives_its_contents_once()
     {
         var garage = new Garage("bench").Opened();
