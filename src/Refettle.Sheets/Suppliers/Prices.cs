@@ -65,10 +65,11 @@ internal sealed partial class Prices
     [GeneratedRegex(@"\b[A-Z]{3}\b|US\$|[€£¥]")]
     private static partial Regex Around();
 
-    [GeneratedRegex(@",\d{1,2}$|\.\d{3},")]
+    /// <summary>Thousands stand in threes behind one to three figures that do not begin with a nought: what stands otherwise is parted from its cents.</summary>
+    [GeneratedRegex(@",\d{1,2}$|,\d{4,}$|^0\d*,|\d{4},|\.\d{3},")]
     private static partial Regex CommaCents();
 
-    [GeneratedRegex(@"\.\d{1,2}$|,\d{3}\.")]
+    [GeneratedRegex(@"\.\d{1,2}$|\.\d{4,}$|^0\d*\.|\d{4}\.|,\d{3}\.")]
     private static partial Regex PointCents();
 
     [GeneratedRegex(@"^\d{1,3}[.,]\d{3}$")]

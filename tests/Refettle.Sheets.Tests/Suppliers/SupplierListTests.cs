@@ -70,6 +70,10 @@ public sealed class SupplierListTests
     [Theory]
     [InlineData("Part no;Price\nA-1;1.234,50\nA-2;3,2\n", 1234.50, 3.2)]
     [InlineData("Part no;Price\nA-1;€ 1'234.50\nA-2;3\n", 1234.50, 3)]
+    [InlineData("Part no;Price\nA-1;0,0450\nA-2;3\n", 0.045, 3)]
+    [InlineData("Part no;Price\nA-1;0,125\nA-2;3,250\n", 0.125, 3.25)]
+    [InlineData("Part no;Price\nA-1;1234,567\nA-2;3\n", 1234.567, 3)]
+    [InlineData("Part no;Price\nA-1;0.0450\nA-2;1,234,567\n", 0.045, 1234567)]
     [InlineData("Part no\tPrice\nA-1\tEUR 1,234.50\nA-2\t1,234\n", 1234.50, 1234)]
     public void The_column_tells_whether_a_comma_parts_cents(string text, double first, double second) =>
         Assert.Equal([(decimal)first, (decimal)second], Read(text).Value.Offers.Select(offer => offer.Each!.Value.Amount));
