@@ -65,7 +65,7 @@ public sealed class PrivacyTests
     [InlineData("order.tidewater", true)]
     public void Of_marks_only_checks_are_open(string task, bool isHidden)
     {
-        var entry = new TestDevice("bench").Write(new TaskMarked(new(task, TaskProgress.Done, default)));
+        var entry = new TestDevice("bench").Write(new TaskMarked(new(task, TaskProgress.Done, new(2027, 3, 1, 10, 0))));
         var field = System.Text.Json.JsonDocument.Parse(entry.Payload).RootElement.GetProperty("mark").GetRawText();
         Assert.Equal(isHidden, FieldPrivacy.IsHidden(Privacy.Standard, entry, "mark", field));
         Assert.False(FieldPrivacy.IsHidden(Everything, entry, "mark", field));

@@ -55,7 +55,7 @@ public sealed class SaleFileWriterTests
     public void A_check_is_open_until_it_is_marked()
     {
         Happening[] closed = [new StepDone(Fact.Open("damper-body"), null, null), new StepReversed(Fact.Open("damper-body"), null), new JointTightened("damper-body", Tightness.Torqued, new(60), null, null)];
-        Happening[] aligned = [.. closed, new TaskMarked(new("check.alignment", TaskProgress.Done, default))];
+        Happening[] aligned = [.. closed, new TaskMarked(new("check.alignment", TaskProgress.Done, new(2027, 3, 1, 10, 0)))];
         Assert.Contains(Rows(Of(closed), "Open items"), row => row.Cells[0].StartsWith("Align:", StringComparison.Ordinal));
         Assert.DoesNotContain(Rows(Of(closed), "Torque and alignment record"), row => row.Cells[0] == "Wheels aligned");
         Assert.DoesNotContain(Rows(Of(aligned), "Open items"), row => row.Cells[0].StartsWith("Align:", StringComparison.Ordinal));

@@ -54,7 +54,7 @@ public sealed class EndChecksTests
         Happening[] bled = [Opened("union"), Closed("union"), Done("check.bleed")];
         Assert.Contains("check.bleed", Due([.. bled, Opened("union"), Closed("union")]));
         Assert.DoesNotContain("check.bleed", Due([.. bled, Opened("screws"), Opened("link-bolt"), Closed("link-bolt")]));
-        Assert.Contains("check.bleed", Due([.. bled, new TaskMarked(new("check.bleed", TaskProgress.Ahead, default))]));
+        Assert.Contains("check.bleed", Due([.. bled, new TaskMarked(new("check.bleed", TaskProgress.Ahead, new(2027, 3, 1, 10, 0)))]));
     }
 
     [Fact]
@@ -157,7 +157,7 @@ public sealed class EndChecksTests
 
     private static StepReversed Closed(string joint) => new(Fact.Open(joint), null);
 
-    private static TaskMarked Done(string task) => new(new TaskMark(task, TaskProgress.Done, default));
+    private static TaskMarked Done(string task) => new(new TaskMark(task, TaskProgress.Done, new(2027, 3, 1, 10, 0)));
 
     private static IEnumerable<string> Due(params Happening[] work) =>
         Network(work).Tasks.Where(task => task.Kind == TaskKind.Check && task.Mark is null).Select(task => task.Id).Order(StringComparer.Ordinal);
