@@ -29,13 +29,10 @@ internal sealed class MirrorPick
     {
         var renaming = new Renaming(Name, MirrorNames.InText);
         var mirrored = renaming.Of(Things);
-        return mirrored with
+        return OfKit(mirrored) with
         {
             Zones = MissingZones(mirrored),
             Parts = mirrored.Parts.Select(part => part with { Side = _from.Mirror().Side(), Kit = Kit(part.Kit) }).ToValueList(),
-            Joints = mirrored.Joints.Select(joint => joint with { Kit = Kit(joint.Kit) }).ToValueList(),
-            SubAssemblies = mirrored.SubAssemblies.Select(unit => unit with { Kit = Kit(unit.Kit) }).ToValueList(),
-            Spaces = mirrored.Spaces.Select(space => space with { Kit = Kit(space.Kit) }).ToValueList(),
             LooseEnds = Things.LooseEnds.Select(end => Of(end, renaming)).ToValueList(),
         };
     }
@@ -53,6 +50,14 @@ internal sealed class MirrorPick
                 && !_car.Parts.Any(part => part.Kit == Kit(end.Kit))).ToValueList(),
         };
     }
+
+    /// <summary>Joints, sub-assemblies and spaces as the other side's kit has them.</summary>
+    private static Structure OfKit(Structure things) => things with
+    {
+        Joints = things.Joints.Select(joint => joint with { Kit = Kit(joint.Kit) }).ToValueList(),
+        SubAssemblies = things.SubAssemblies.Select(unit => unit with { Kit = Kit(unit.Kit) }).ToValueList(),
+        Spaces = things.Spaces.Select(space => space with { Kit = Kit(space.Kit) }).ToValueList(),
+    };
 
     private ValueList<T> Lacking<T>(ValueList<T> things, Func<T, string> id, Func<T, bool> isHere) =>
         things.Where(thing => isHere(thing) && !_taken.Contains(NewName(id(thing)))).ToValueList();
@@ -85,10 +90,7 @@ internal sealed class MirrorPick
         Kit = Kit(end.Kit)!,
         Spot = end.Spot.Mirror(),
         Prefix = MirrorNames.Of(end.Prefix),
-        Waits = renaming.Of(end.Waits) with
-        {
-            Joints = renaming.Of(end.Waits).Joints.Select(joint => joint with { Kit = Kit(joint.Kit) }).ToValueList(),
-        },
+        Waits = OfKit(renaming.Of(end.Waits)),
         Mentions = end.Mentions.Select(mention => new Mention(Thing(mention.Thing), mention.List, Text(mention.Text))).ToValueList(),
     };
 

@@ -53,5 +53,19 @@ public sealed class MirrorTests
     }
 
     [Fact]
+    public void Whatever_waits_for_a_loose_end_is_of_the_kit_of_its_own_side()
+    {
+        var waits = new Structure
+        {
+            Joints = [Joint("rl-hinge", "rl-box", "{lid}") with { Kit = "box rl" }],
+            SubAssemblies = [new() { Id = "rl-unit", Name = "Unit", Members = ["rl-box", "{lid}"], Kit = "box rl" }],
+            Spaces = [new() { Id = "rl-bay", Name = "Bay", ClosedBy = ["{lid}"], Kit = "box rl" }],
+        };
+        var car = Of(Body, Part("rl-box") with { Kit = "box rl" }) with { LooseEnds = [new() { Kit = "box rl", Hole = "lid", Role = "lid", Meanwhile = "", Waits = waits }] };
+        var mirrored = Assert.Single(Mirror.Propose(car, Spot.RearLeft).Value.Added.LooseEnds).Waits;
+        Assert.Equal(["box rr", "box rr", "box rr"], mirrored.Joints.Select(one => one.Kit).Concat(mirrored.SubAssemblies.Select(one => one.Kit)).Concat(mirrored.Spaces.Select(one => one.Kit)));
+    }
+
+    [Fact]
     public void Nothing_to_mirror_is_said() => Assert.False(Mirror.Propose(Brake.Start, Spot.Left).IsGood);
 }
