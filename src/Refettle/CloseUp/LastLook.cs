@@ -12,12 +12,21 @@ public static class LastLook
         return Result<ValueList<Fact>>.Good(Inside(car, closing).Where(car.Done.Contains).ToValueList());
     }
 
+    /// <summary>Joints still open that can be closed later too, but hold a part that lies in there: best looked at while it can be seen.</summary>
+    public static ValueList<Fact> Beside(Car car, string space)
+    {
+        if (car.Structure.Spaces.FirstOrDefault(known => known.Id == space) is not { } closing)
+            return [];
+        var behind = Behind.Of(car.Structure, closing);
+        return car.Structure.Joints.Where(joint => joint.Holds.Any(part => behind.Contains(Fact.Off(part))) && !joint.Holds.Any(part => car.Done.Contains(Fact.Off(part))))
+            .Select(joint => Fact.Open(joint.Id)).Where(open => !behind.Contains(open) && car.Done.Contains(open)).ToValueList();
+    }
+
     /// <summary>What can only be closed or fitted while a space is open.</summary>
     internal static IEnumerable<Fact> Inside(Car car, Space space)
     {
-        var needed = Fact.Reach(space.Id);
-        var joints = car.Structure.Joints.Where(joint => joint.Ways.All(way => way.Clear.Contains(needed))).Select(joint => Fact.Open(joint.Id));
-        var parts = car.Structure.Parts.Where(part => part.Out.Clear.Contains(needed) && !space.ClosedBy.Contains(part.Id)).Select(part => Fact.Off(part.Id));
-        return joints.Concat(parts);
+        var behind = Behind.Of(car.Structure, space);
+        var facts = car.Structure.Joints.Select(joint => Fact.Open(joint.Id)).Concat(car.Structure.Parts.Where(part => !space.ClosedBy.Contains(part.Id)).Select(part => Fact.Off(part.Id)));
+        return facts.Where(behind.Contains);
     }
 }

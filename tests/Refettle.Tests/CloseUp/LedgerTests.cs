@@ -94,6 +94,48 @@ public sealed class LedgerTests
         Assert.Contains("tank-top", LastLook.Of(Estate, "tanktop").Faults.Single().Mend);
     }
 
+    /// <summary>Kits do not say <c>reach(space)</c> but what has to be off; springs say nothing and hang behind all the same.</summary>
+    [Fact]
+    public void What_lies_behind_the_part_that_closes_a_space_is_looked_at_too()
+    {
+        var brake = new Structure
+        {
+            Parts =
+            [
+                new() { Id = "arm", Name = "Arm", Fixed = true }, new() { Id = "wheel", Name = "Wheel" }, new() { Id = "drum", Name = "Drum", Out = new() { Clear = [Fact.Off("wheel")] } },
+                new() { Id = "shoe", Name = "Shoe", Out = new() { Clear = [Fact.Off("drum")] } }, new() { Id = "springs", Name = "Springs" },
+                new() { Id = "cylinder", Name = "Cylinder", Out = new() { Clear = [Fact.Free("drum")] } }, new() { Id = "pipe", Name = "Pipe" },
+            ],
+            Joints =
+            [
+                Held("wheel-nuts", ["wheel", "arm"]), Held("drum-seat", ["drum", "arm"], Fact.Off("wheel")), Held("hook", ["springs", "shoe"], Fact.Off("drum")),
+                Held("pin", ["shoe", "arm"], Fact.Open("hook")), Held("union", ["cylinder", "pipe"]), Held("clip", ["pipe", "arm"]),
+            ],
+            Spaces = [new() { Id = "behind-drum", Name = "Behind the drum", ClosedBy = ["drum"] }],
+        };
+        var car = Estate with
+        {
+            Structure = brake,
+            Done = [Fact.Off("wheel"), Fact.Off("drum"), Fact.Off("shoe"), Fact.Off("springs"), .. brake.Joints.Select(joint => Fact.Open(joint.Id))],
+        };
+        Assert.Equal([Fact.Open("hook"), Fact.Open("pin"), Fact.Off("shoe"), Fact.Off("springs")], LastLook.Of(car, "behind-drum").Value);
+        Assert.Equal([Fact.Open("union")], LastLook.Beside(car, "behind-drum"));
+    }
+
+    /// <summary>The membrane goes on before the trim, and is no work in the door.</summary>
+    [Fact]
+    public void What_closes_a_space_in_layers_is_no_work_inside_it()
+    {
+        var door = new Structure
+        {
+            Parts = [new() { Id = "door", Name = "Door", Fixed = true }, new() { Id = "trim", Name = "Trim" }, new() { Id = "membrane", Name = "Membrane", Out = new() { Clear = [Fact.Off("trim")] } }, new() { Id = "glass", Name = "Glass" }],
+            Joints = [Held("clips", ["trim", "door"]), Held("glue", ["membrane", "door"], Fact.Off("trim")), Held("rail", ["glass", "door"], Fact.Off("membrane"))],
+            Spaces = [new() { Id = "inside", Name = "Inside", ClosedBy = ["trim", "membrane"] }],
+        };
+        var car = Estate with { Structure = door, Done = [.. door.Parts.Skip(1).Select(part => Fact.Off(part.Id)), .. door.Joints.Select(joint => Fact.Open(joint.Id))] };
+        Assert.Equal([Fact.Open("rail"), Fact.Off("glass")], LastLook.Of(car, "inside").Value);
+    }
+
     [Fact]
     public void Single_use_fasteners_of_opened_joints_are_needed_new()
     {
@@ -113,6 +155,8 @@ public sealed class LedgerTests
         Assert.False(GeneralTorque.Of(Bush("x") with { Thread = "M10", Grade = "soft" }).IsGood);
         Assert.False(GeneralTorque.Of(Bush("x") with { Thread = "M11", Grade = "8.8" }).IsGood);
     }
+
+    private static Joint Held(string id, ValueList<string> holds, params ValueList<Fact> clear) => new() { Id = id, Holds = holds, Ways = [new() { Id = "hands", Tool = "hands", Clear = clear }] };
 
     private static Joint Bush(string id) => new() { Id = id, Holds = ["axle", "body"], AtRideHeight = true, Ways = [new() { Id = "spanner", Tool = "spanner" }] };
 }
