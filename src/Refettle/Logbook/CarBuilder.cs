@@ -46,7 +46,7 @@ internal sealed class CarBuilder(string id)
             case StockHappening stock:
                 return Keep(stock);
             default:
-                return ApplyWork(happening) is { } refusal ? Applied.Not(refusal) : Applied.Fully;
+                return Work(happening);
         }
     }
 
@@ -88,6 +88,14 @@ internal sealed class CarBuilder(string id)
             Settings = _settings,
             Calendar = _calendar.Build(),
         }, faults.ToValueList());
+    }
+
+    private Applied Work(Happening happening)
+    {
+        var before = _work.Changes;
+        if (ApplyWork(happening) is { } refusal)
+            return Applied.Not(refusal);
+        return happening is StepDone or StepReversed && _work.Changes == before ? Applied.Nothing : Applied.Fully;
     }
 
     private string? ApplyWork(Happening happening)

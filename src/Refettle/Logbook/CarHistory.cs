@@ -30,14 +30,19 @@ public sealed record CarHistory(Car Car, ValueList<HistoryLine> Lines, ValueList
     {
         if (outcome.Refusal is not null)
             return line with { Standing = Standing.NotApplied, Reason = outcome.Refusal };
-        return outcome.AlsoRemoved.Count == 0 ? line : line with { AlsoRemoved = outcome.AlsoRemoved };
+        return outcome == Logbook.Applied.Fully ? line : line with { AlsoRemoved = outcome.AlsoRemoved, ChangesNothing = outcome.ChangedNothing };
     }
 }
 
 /// <summary>What became of a happening: a reason why it does not fit, or what else it removed.</summary>
 internal readonly record struct Applied(string? Refusal, ValueList<string> AlsoRemoved)
 {
+    /// <summary>It was so already.</summary>
+    public bool ChangedNothing { get; private init; }
+
     public static Applied Fully { get; } = new(null, []);
+
+    public static Applied Nothing { get; } = new(null, []) { ChangedNothing = true };
 
     public static Applied Not(string why) => new(why, []);
 }

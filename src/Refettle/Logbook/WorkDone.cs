@@ -7,8 +7,12 @@ internal sealed class WorkDone
     private readonly HashSet<string> _off = [];
     private readonly HashSet<string> _open = [];
     private readonly HashSet<string> _states = [];
+
     /// <summary>The stance last taken; null while none was.</summary>
     public string? Stance { get; private set; }
+
+    /// <summary>How often something became so or was taken back: a mark that leaves this as it was changed nothing.</summary>
+    public int Changes { get; private set; }
 
     /// <summary>All that was ever undone.</summary>
     public DisturbedFacts Disturbed { get; } = new();
@@ -54,6 +58,8 @@ internal sealed class WorkDone
     {
         if (!car.States.TryGetValue(stance, out var state) || !state.IsStance)
             return $"the car has no stance {stance}";
+        if (Stance != stance)
+            Changes++;
         Stance = stance;
         return null;
     }
@@ -132,6 +138,7 @@ internal sealed class WorkDone
         var returning = whole.Where(_off.Contains).ToList();
         LetGo(returning, car);
         _off.ExceptWith(returning);
+        Changes += returning.Count;
         return null;
     }
 
@@ -141,15 +148,18 @@ internal sealed class WorkDone
         var off = holds.Find(_off.Contains);
         if (off is not null && holds.Find(part => !_off.Contains(part)) is { } on)
             return $"it cannot be closed: part {off} is off the car and part {on} is on it";
-        _open.Remove(joint);
+        if (_open.Remove(joint))
+            Changes++;
         Disturbed.Close(Fact.Open(joint));
         return null;
     }
 
     private string? Undo(Fact state)
     {
-        if (_states.Remove(state.Subject))
-            Disturbed.Undo(state);
+        if (!_states.Remove(state.Subject))
+            return null;
+        Changes++;
+        Disturbed.Undo(state);
         return null;
     }
 
@@ -169,8 +179,10 @@ internal sealed class WorkDone
 
     private string? Add(HashSet<string> holding, Fact fact)
     {
-        if (holding.Add(fact.Subject))
-            Disturbed.Begin(fact);
+        if (!holding.Add(fact.Subject))
+            return null;
+        Changes++;
+        Disturbed.Begin(fact);
         return null;
     }
 

@@ -10,6 +10,8 @@ internal static class EntryWords
         CarOpened opened => $"The log of {opened.Name} begins",
         StructureAdded added => $"Described: {added.Source}",
         StructureRemoved removed => $"Taken out of the description: {string.Join(", ", removed.Things)}",
+        StepDone done when entry.ChangesNothing => $"{Did(done.Fact, names)}: marked once more",
+        StepReversed back when entry.ChangesNothing => $"{names.Of(back.Fact)}: marked as {(back.Fact.Kind == FactKind.Off ? "fitted; it was not off" : "closed or undone; it was so already")}",
         StepDone done => $"{Did(done.Fact, names)}{With(", way: ", done.Way)}{With(", ", done.Took)}",
         StepReversed back => $"{Undid(back.Fact, names)}{With(", ", back.Took)}",
         Tried tried => $"Tried to open {names.OfJoint(tried.Try.Joint)}: {tried.Try.Rung}, {Became(tried.Try.Becomes)}",

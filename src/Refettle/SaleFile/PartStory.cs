@@ -25,6 +25,9 @@ internal sealed record PartStory(Part Part, Provenance Provenance, string Before
 {
     private const int Most = 3;
 
+    /// <summary>What is recorded last in its place, whether it is on the car today or off.</summary>
+    public Provenance Piece { get; private init; }
+
     /// <summary>The stories of all parts that the log has something about, in the order of the car's description.</summary>
     public static ValueList<PartStory> Of(Car car, IEnumerable<Witness> witnesses)
     {
@@ -45,7 +48,8 @@ internal sealed record PartStory(Part Part, Provenance Provenance, string Before
         return new(part, Stands(witnesses, isOff), Joined(before.Select(witness => witness.Says)),
             Joined(witnesses.Where(witness => witness.Shows != Shows.Condition).Select(witness => $"{witness.Says} {witness.Entry.Day:yyyy-MM-dd}")),
             Joined([.. after, isOff ? "off the car" : open == 0 ? "on the car" : $"on the car, {open} of its {joints.Length} joints open"]),
-            witnesses.Select(witness => witness.Entry.Number).Distinct().ToValueList());
+            witnesses.Select(witness => witness.Entry.Number).Distinct().ToValueList())
+        { Piece = Stands(witnesses, isOff: false) };
     }
 
     private static Provenance Stands(Witness[] witnesses, bool isOff)

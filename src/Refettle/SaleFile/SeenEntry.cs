@@ -13,6 +13,12 @@ public sealed record SeenEntry(int Number, Entry Entry, Standing Standing, Happe
 {
     public bool Counts => Standing == Standing.InForce;
 
+    /// <summary>It marks a step that was done, or taken back, already.</summary>
+    public bool ChangesNothing { get; private init; }
+
+    /// <summary>It counts, and something was different afterwards.</summary>
+    public bool IsWork => Counts && !ChangesNothing;
+
     /// <summary>The day on the device's clock, universal time.</summary>
     public DateOnly Day => DateOnly.FromDateTime(Entry.At.UtcDateTime);
 
@@ -22,7 +28,7 @@ public sealed record SeenEntry(int Number, Entry Entry, Standing Standing, Happe
     private static SeenEntry Of(HistoryLine line, int number, Privacy privacy)
     {
         var given = GivenEntry.Of(line.Entry, (field, text) => FieldPrivacy.IsHidden(privacy, line.Entry, field, text));
-        return new(number, line.Entry, line.Standing, given.Fields is null ? line.Happening : Reread(line.Entry, given.Fields), given);
+        return new(number, line.Entry, line.Standing, given.Fields is null ? line.Happening : Reread(line.Entry, given.Fields), given) { ChangesNothing = line.ChangesNothing };
     }
 
     /// <summary>What the open fields alone tell.</summary>

@@ -25,7 +25,7 @@ internal sealed record Witness(SeenEntry Entry, string Part, Shows Shows, string
 {
     /// <summary>All of a log. A kind of entry that can show something about a part has its line here.</summary>
     public static IEnumerable<Witness> Of(IEnumerable<SeenEntry> entries, CarNames names) =>
-        entries.Where(entry => entry.Counts).SelectMany(entry => Of(entry, names));
+        entries.Where(entry => entry.IsWork).SelectMany(entry => Of(entry, names));
 
     private static IEnumerable<Witness> Of(SeenEntry entry, CarNames names) => entry.Told switch
     {

@@ -63,6 +63,51 @@ public sealed class SaleFileWriterTests
         Assert.Contains(Rows(Of([.. aligned, closed[0], closed[1]]), "Open items"), row => row.Cells[0].StartsWith("Align:", StringComparison.Ordinal));
     }
 
+    /// <summary>Closed and filled afterwards: nobody has bled it since. Whoever bleeds it then is told.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Brakes_marked_as_bled_while_a_union_was_open_are_not_told_as_bled(bool isClosedAfterwards)
+    {
+        Happening[] opened = [new StructureAdded("sheet", Hydraulics, []), new StepDone(Fact.State("brakes-drained"), null, null), new StepDone(Fact.Open("union"), null, null),
+            new StepDone(Fact.Open("tank-body"), null, null), new StepReversed(Fact.Open("tank-body"), null)];
+        Happening bled = new TaskMarked(new("check.bleed", TaskProgress.Done, default));
+        Happening[] closed = [new StepReversed(Fact.Open("union"), null), new StepReversed(Fact.State("brakes-drained"), null)];
+        Assert.DoesNotContain(Rows(Of([.. opened, bled, .. isClosedAfterwards ? closed : []]), "Torque and alignment record"), row => row.Cells[0] == "Brakes bled");
+        Assert.Contains(Rows(Of([.. opened, bled, .. closed, bled]), "Torque and alignment record"), row => row.Cells[0] == "Brakes bled");
+    }
+
+    [Fact]
+    public void A_mark_that_changed_nothing_is_no_work()
+    {
+        var document = Of(new StepReversed(Fact.Off("tank"), new(9)), new StepDone(Fact.Open("damper-body"), null, new(20)), new StepDone(Fact.Open("damper-body"), null, new(9)));
+        Assert.Equal([4], Assert.Single(Rows(document, "What was done, day by day")).Entries);
+        Assert.DoesNotContain(document.Sections.SelectMany(section => section.Blocks).OfType<Table>().SelectMany(table => table.Rows), row => row.Cells.Any(cell => cell.Contains("fitted", StringComparison.Ordinal)));
+        Assert.Contains(Said(document), said => said.Text.StartsWith("0.3 hours are recorded, in 1 timed step", StringComparison.Ordinal));
+        var log = SaleFileWriter.Log(document, Watched).Select(line => line.Says).ToList();
+        Assert.Equal("tank: marked as fitted; it was not off", log[2]);
+        Assert.EndsWith("opened: marked once more", log[4], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_still_away_at_a_shop_is_told()
+    {
+        var device = Device(new SentOut("Northgate", "blasting", [new("part tank", 1, null, []), new("bolts", 3, null, [])], Day, null, null));
+        device.Write(new CameBack(device.Known[^1].Id, [new("bolts", 1, null, "clean", true)], Day));
+        Assert.Equal("2026-12-08: clean; still away: tank, 2 × bolts", Rows(Answer(device.History()).Value, "Work by others").Single().Cells[4]);
+        device.Write(new CameBack(device.Known[2].Id, [new("bolts", 2, null, "clean", true), new("part tank", 1, null, "clean", true)], Day));
+        Assert.DoesNotContain("away", Rows(Answer(device.History()).Value, "Work by others").Single().Cells[4], StringComparison.Ordinal);
+    }
+
+    /// <summary>Put on by the shelf, and by the steps the part is still off: both are told.</summary>
+    [Fact]
+    public void A_piece_recorded_for_a_part_that_is_off_is_told_as_that()
+    {
+        var document = Of(new StepDone(Fact.Off("tank"), null, null), new PiecesMoved(new("T-1", PieceCondition.Used), 1, StockPlace.Shelf, StockPlace.On(TestDevice.Car, "part tank"), Day, null));
+        Assert.Equal("used, from elsewhere; off the car when this file was made", Assert.Single(Rows(document, "What is original, refurbished, substituted or new")).Cells[1]);
+        Assert.DoesNotContain(Said(document), said => said.Text.StartsWith("No new, used", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Watched_equipment_that_is_off_is_disclosed_on_the_first_page_too()
     {
@@ -104,6 +149,15 @@ public sealed class SaleFileWriterTests
         Assert.NotEmpty(DocumentCheck.Of(document with { Sections = [With(), With(new Said("It was done", Backing.Recorded, [999]))] }));
         Assert.NotEmpty(DocumentCheck.Of(document with { Sections = [With(new Pictures([.. Enumerable.Repeat(new Picture("p", 1, 1, "", 1), 3)]))] }));
     }
+
+    private static readonly DateOnly Day = new(2026, 12, 8);
+
+    private static readonly Structure Hydraulics = new()
+    {
+        Parts = [new() { Id = "hose", Name = "Hose", Hazards = [Hazard.BrakeFluid] }],
+        Joints = [new() { Id = "union", Kind = JointKind.Pipe, Holds = ["hose", "body"], Ways = [new() { Id = "spanner", Tool = "spanner" }] }],
+        States = [new() { Id = "brakes-drained", Name = "Brakes drained", Ways = [new() { Id = "pump", Tool = "pump" }] }],
+    };
 
     private static SaleDocument Of(params Happening[] happenings) => Answer(happenings).Value;
 

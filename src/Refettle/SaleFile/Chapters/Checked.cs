@@ -22,14 +22,24 @@ internal static class Checked
 
     public static IEnumerable<Block> Of(Sources from)
     {
-        var due = from.ChecksDue.Select(check => check.Id).ToHashSet();
-        var rows = _known.Where(check => !due.Contains(check.Task)).Select(check => (check.Says, Mark: Marks(from, check.Task).LastOrDefault())).Where(check => check.Mark is not null)
+        var rows = _known.Where(check => IsSeen(from, check.Task)).Select(check => (check.Says, Mark: Marks(from, check.Task).LastOrDefault())).Where(check => check.Mark is not null)
             .Select(check => new Row([check.Says, $"{check.Mark!.Day:yyyy-MM-dd}"], [check.Mark.Number])).ToValueList();
         if (rows.Count == 0)
             yield break;
         yield return new Table(["Check at the end", "Marked as done"], rows);
         yield return new Said("A mark is the owner's word; how a check went is known only where a note or reading says so.", Backing.Explains, []);
     }
+
+    /// <summary>Nothing that asks for it is left, and something that it is about was closed when it was marked: a mark on open brakes bled nothing.</summary>
+    private static bool IsSeen(Sources from, string task) => from.ChecksDue.All(check => check.Id != task) && !(task == EndChecks.Bleed && from.IsToBleed)
+        && from.Car.Disturbed.Any(one => one.Since.Contains(task) && from.Names.Joint(one.Fact.Subject) is { } joint && IsAbout(task, joint, from.Names));
+
+    private static bool IsAbout(string task, Joint joint, CarNames names) => task switch
+    {
+        EndChecks.Bleed => joint.Kind is JointKind.Pipe or JointKind.Hose && joint.Holds.Any(part => names.Part(part)?.Hazards.Contains(Hazard.BrakeFluid) == true),
+        Disturbed.RideHeight or EndChecks.Settle or EndChecks.Alignment => joint.AtRideHeight,
+        _ => true,
+    };
 
     private static IEnumerable<SeenEntry> Marks(Sources from, string task) =>
         from.InForce<TaskMarked>().Where(line => line.Told.Mark.Task == task && line.Told.Mark.Progress == TaskProgress.Done).Select(line => line.Entry);

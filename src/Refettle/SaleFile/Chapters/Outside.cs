@@ -23,15 +23,23 @@ internal static class Outside
             .. back.Select(line => $"{line.Told.On:yyyy-MM-dd}: {string.Join(", ", line.Told.Items.Select(item => $"{item.Condition}{(item.Good ? "" : ", not usable")}"))}"),
             .. hidden[entry.Entry.Id].Select(other => Day(other) is { } day ? $"{day}: what came back is blacked out by the owner" : "blacked out by the owner"),
         ];
+        // What a blacked-out return brought is not known, so neither is what it left.
+        var away = back.Count == 0 || hidden.Count > 0 ? "" : Items(from, Away(told, back.SelectMany(line => line.Told.Items).ToLookup(item => item.What, item => item.Count)));
         return new(
             [
-                string.Join(", ", told.Items.Select(item => $"{(item.Count > 1 ? $"{item.Count} × " : "")}{(Thing.TryParse(item.What, out _) ? from.Names.Of(item.What) : item.What)}")), told.Work, told.To, $"{told.On:yyyy-MM-dd}",
-                words.Length > 0 ? string.Join("; ", words)
+                Items(from, told.Items), told.Work, told.To, $"{told.On:yyyy-MM-dd}",
+                words.Length > 0 ? string.Join("; ", words) + EntryWords.With("; still away: ", away.Length > 0 ? away : null)
                     : hidden[Guid.Empty].Any() ? $"not shown; {string.Join(", ", hidden[Guid.Empty].Select(other => $"entry {other.Number}"))}, blacked out by the owner, may tell of it"
                     : "not recorded",
             ],
             [entry.Number, .. back.Select(line => line.Entry.Number).Concat(hidden[entry.Entry.Id].Select(other => other.Number)).Order()]);
     }
+
+    private static IEnumerable<SentItem> Away(SentOut told, ILookup<string, int> back) =>
+        told.Items.Select(item => item with { Count = item.Count - back[item.What].Sum() }).Where(item => item.Count > 0);
+
+    private static string Items(Sources from, IEnumerable<SentItem> items) =>
+        string.Join(", ", items.Select(item => $"{(item.Count > 1 ? $"{item.Count} × " : "")}{(Thing.TryParse(item.What, out _) ? from.Names.Of(item.What) : item.What)}"));
 
     /// <summary>The send-out that a return belongs to; null when that is blacked out too.</summary>
     private static Guid? Sent(SeenEntry entry) => Guid.TryParse(Open(entry, "sent"), out var sent) ? sent : null;

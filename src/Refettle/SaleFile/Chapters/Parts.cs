@@ -26,8 +26,8 @@ internal static class Parts
             (SaleFile.Provenance.New, "new"), (SaleFile.Provenance.Used, "used, from elsewhere"),
             (SaleFile.Provenance.Refurbished, "refurbished"), (SaleFile.Provenance.Substituted, "substituted by another kind"),
         ];
-        var rows = words.SelectMany(word => from.Stories.Where(story => story.Provenance == word.Is)
-            .Select(story => new Row([story.Part.Name, word.Word], story.Entries))).ToValueList();
+        var rows = words.SelectMany(word => from.Stories.Where(story => story.Piece == word.Is)
+            .Select(story => new Row([story.Part.Name, story.Provenance == SaleFile.Provenance.Off ? $"{word.Word}; off the car when this file was made" : word.Word], story.Entries))).ToValueList();
         yield return rows.Count > 0
             ? new Table(["Part", "What it is"], rows)
             : new Said("No new, used, refurbished or substituted part is recorded as fitted.", Backing.Explains, []);

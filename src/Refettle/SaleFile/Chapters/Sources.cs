@@ -16,7 +16,9 @@ internal sealed class Sources
         Stories = PartStory.Of(Car, Witness.Of(Entries, Names));
         Closing = ClosingRecord.Of(question.History);
         RideHeight = RideHeightLedger.Of(Car, Closing.Opened, Closing.Tightenings);
-        ChecksDue = RefitPlanner.Of(question.History).Checks.Where(check => check.Waste.Count == 0).ToValueList();
+        var refit = RefitPlanner.Of(question.History);
+        ChecksDue = refit.Checks.Where(check => check.Waste.Count == 0).ToValueList();
+        IsToBleed = refit.Bleeding.Count > 0 || Car.Done.Contains(Fact.State("brakes-drained"));
         Undecided = TorqueConflicts.Of(question.History);
         Declared = InForce<Declared>().ToValueList();
         NumberOf = Entries.ToDictionary(entry => entry.Entry.Id, entry => entry.Number);
@@ -39,6 +41,9 @@ internal sealed class Sources
     /// <summary>Checks at the end that opened work asks for and that are not marked as done since.</summary>
     public ValueList<EndCheck> ChecksDue { get; }
 
+    /// <summary>The brakes are drained, or opened and neither bled nor filled since.</summary>
+    public bool IsToBleed { get; }
+
     public ValueList<TorqueConflict> Undecided { get; }
 
     public ValueList<(SeenEntry Entry, Declared Told)> Declared { get; }
@@ -54,7 +59,7 @@ internal sealed class Sources
 
     /// <summary>Days on which work on the car was recorded.</summary>
     public IEnumerable<IGrouping<DateOnly, SeenEntry>> WorkDays => Entries
-        .Where(entry => entry is { Counts: true, Told: StepDone or StepReversed or Tried or JointTightened }).GroupBy(entry => entry.Day).OrderBy(day => day.Key);
+        .Where(entry => entry is { IsWork: true, Told: StepDone or StepReversed or Tried or JointTightened }).GroupBy(entry => entry.Day).OrderBy(day => day.Key);
 
     /// <summary>Minutes that an entry says its work took; null when it says none.</summary>
     public static Minutes? Took(SeenEntry entry) => entry.Told switch

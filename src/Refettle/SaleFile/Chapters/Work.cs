@@ -19,7 +19,7 @@ internal static class Work
 
     public static Section Hours(Sources from)
     {
-        var timed = from.Entries.Where(entry => entry.Counts && Sources.Took(entry) is not null).ToList();
+        var timed = from.Entries.Where(entry => entry.IsWork && Sources.Took(entry) is not null).ToList();
         var minutes = timed.Sum(entry => Sources.Took(entry)!.Value.Value);
         var blocks = new List<Block> { timed.Count == 0
             ? new Said("No times were recorded.", Backing.Explains, [])
