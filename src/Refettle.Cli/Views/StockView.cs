@@ -1,3 +1,4 @@
+using System.Globalization;
 using Refettle.Stock;
 using Spectre.Console;
 using Spectre.Console.Rendering;
@@ -31,11 +32,15 @@ internal static class StockView
             .Select(other => new Text($"served by {other.Number}{(other.Caveat.Length > 0 ? $" ({other.Caveat})" : "")}, {shelf.OnHand(other.Number)} on hand")));
         if (known?.Breaks is { } breaks)
             rows.Add(new Text($"breaks with a chance of {breaks:0%} ({Wording.Of(known.Origin)})"));
+        rows.AddRange(ListOffer.Of(shelf, line.Number).Select(Offered));
         rows.AddRange(line.Claims.Select(claim => new Text($"{claim.Count} kept for {claim.Car} {claim.Thing}")));
         rows.AddRange(shelf.Accounts.Where(account => account.Batch.Number == line.Number && account.Place.Kind != StockPlaceKind.Shelf)
             .Select(account => new Text($"{Math.Abs(account.Count)} {account.Batch.Condition.ToString().ToLowerInvariant()} {Place(account.Place, came: account.Count < 0)}")));
         return new Rows(rows);
     }
+
+    private static Text Offered(ListOffer one) => new(string.Create(CultureInfo.InvariantCulture,
+        $"at {one.Supplier}{(one.Offer.Each is { } each ? $" for {each.Amount:0.00} {one.Currency} each" : ", no price given")}, list of {one.On:yyyy-MM-dd}"));
 
     private static Markup Debt(Debt debt) => new($"[yellow]{debt.Car.Safe()} is owed {debt.Count} × {debt.Number.Safe()} for its {debt.Thing.Safe()}, which went to {debt.To.Safe()}[/]");
 

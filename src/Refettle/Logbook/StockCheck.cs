@@ -81,6 +81,7 @@ internal static class StockCheck
 
     private static IEnumerable<Fault> Sent(SentOut sent) =>
         Named(sent.To, "outside work", "to nobody", "Name the shop.")
+            .Concat(string.IsNullOrWhiteSpace(sent.Work) ? [new("outside work", "nothing is said of it", "Say what is to be done.")] : [])
             .Concat(Items(sent.Items.Select(item => (item.What, item.Count, item.Batch))))
             .Concat(sent.Items.GroupBy(item => item.What).Where(group => group.Count() > 1)
                 .Select(group => new Fault($"outside work {group.Key}", "it is there twice", "Add their counts up.")))

@@ -8,7 +8,8 @@ public static class OrderWork
     /// <summary>What came of an order.</summary>
     /// <param name="lines">Numbers and counts; empty for all that was still to come.</param>
     /// <param name="made">When rubber was made, where it is marked.</param>
-    public static Result<Happening> Arrived(Shelf shelf, Order order, ValueList<NumberCount> lines, DateOnly on, DateOnly? made, DateOnly? useBy)
+    /// <param name="isMore">More may have come than was ordered: it is kept, and billed at its price.</param>
+    public static Result<Happening> Arrived(Shelf shelf, Order order, ValueList<NumberCount> lines, DateOnly on, DateOnly? made, DateOnly? useBy, bool isMore = false)
     {
         var came = lines.Count > 0 ? Summed(lines) : ToCome(order);
         var faults = new List<Fault>();
@@ -26,11 +27,19 @@ public static class OrderWork
                 arrived.Add(new(line.Line.Number, new(number, line.Line.Condition, made, useBy), count));
         }
 
-        faults.AddRange(arrived.GroupBy(line => line.Ordered).Where(group => group.Sum(line => line.Count) > order.Lines.First(line => line.Line.Number == group.Key).ToCome)
-            .Select(group => new Fault($"{Name(order)}, {group.Key}", "more came than was still to come", "It is recorded; look whether it is the right order.") { Severity = Severity.Note }));
+        if (!isMore)
+            faults.AddRange(TooMany(order, arrived));
         return faults.Any(fault => fault.Severity == Severity.Error) ? Result<Happening>.Bad(faults)
             : Result<Happening>.Good(new Arrived(order.Id, arrived.ToValueList(), on), faults);
     }
+
+    /// <summary>One delivery entered twice is on the shelf and in the books twice.</summary>
+    private static IEnumerable<Fault> TooMany(Order order, IEnumerable<ArrivedLine> arrived) =>
+        from line in arrived.GroupBy(line => line.Ordered)
+        let came = line.Sum(one => one.Count)
+        let toCome = order.Lines.First(one => one.Line.Number == line.Key).ToCome
+        where came > toCome
+        select new Fault($"{Name(order)}, {line.Key}", $"{came} came, {toCome} {(toCome == 1 ? "was" : "were")} still to come", "Look whether it is the right order, or entered already; if more came and stays here, say --more.");
 
     /// <param name="lines">Numbers and counts; empty for all that is still to come.</param>
     public static Result<Happening> Cancelled(Order order, ValueList<NumberCount> lines)
@@ -72,6 +81,15 @@ public static class OrderWork
 
     private static OrderedLine? LineOf(Order order, string number) =>
         order.Lines.FirstOrDefault(one => one.Line.Number == number || one.Arrivals.Any(arrival => arrival.Number == number));
+
+    /// <summary>Parts of a car that cannot leave, because as many as it has are away already.</summary>
+    public static IEnumerable<Fault> Away(Shelf shelf, Car car, IEnumerable<NumberCount> things) =>
+        from thing in things
+        let part = car.Structure.Parts.FirstOrDefault(part => $"part {part.Id}" == thing.Number)
+        where part is not null
+        let away = shelf.Outside.Where(work => work.Car == car.Id && work.Lines.Any(line => line.Item.What == thing.Number && line.Away > 0)).ToList()
+        where away.Count > 0 && away.SelectMany(work => work.Lines).Where(line => line.Item.What == thing.Number).Sum(line => line.Away) + thing.Count > part.Count
+        select new Fault(thing.Number, $"it is away at {string.Join(", ", away.Select(work => work.To))} already", "Record first that it is back: refettle orders back SHOP.");
 
     /// <summary>Things come back from an outside shop.</summary>
     /// <param name="items">What and how many; empty for all that is away.</param>

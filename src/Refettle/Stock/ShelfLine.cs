@@ -22,6 +22,10 @@ public sealed record ShelfLine(
         return numbers.Distinct().Order(StringComparer.Ordinal).Select(number => Of(shelf, number, on)).ToValueList();
     }
 
+    /// <summary>One number, known from the shelf or from a supplier's list; null when neither knows it.</summary>
+    public static ShelfLine? One(Shelf shelf, string number, DateOnly on) => All(shelf, on).FirstOrDefault(line => line.Number == number)
+        ?? (ListOffer.Of(shelf, number).Count > 0 ? Of(shelf, number, on) : null);
+
     public bool Matches(string text) => Number.Contains(text, StringComparison.OrdinalIgnoreCase) || Name.Contains(text, StringComparison.OrdinalIgnoreCase);
 
     private static ShelfLine Of(Shelf shelf, string number, DateOnly on)
@@ -39,6 +43,13 @@ public sealed record ShelfLine(
             shelf.Accounts.Where(account => account.Batch.Number == number && account.Place.Kind == StockPlaceKind.Away).Sum(account => account.Count),
             fit.Where(holding => holding.Count > 0).Min(holding => Age.UseBy(holding.Batch, known)), claims);
     }
+}
+
+/// <summary>What a supplier's newest list says of a number.</summary>
+public sealed record ListOffer(string Supplier, string Currency, DateOnly On, Offer Offer)
+{
+    public static ValueList<ListOffer> Of(Shelf shelf, string number) => shelf.Lists
+        .SelectMany(list => list.Offers.Where(offer => offer.Number == number).Select(offer => new ListOffer(list.Supplier, list.Currency, list.On, offer))).ToValueList();
 }
 
 /// <summary>So many pieces in a condition.</summary>

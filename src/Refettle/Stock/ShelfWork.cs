@@ -21,6 +21,16 @@ public static class ShelfWork
                 ? new PiecesMoved(part.Pick.Batch, part.Pick.Count, StockPlace.Shelf, StockPlace.On(position.Car, position.Thing), on, null)
                 : new PiecesMoved(part.Pick.Batch, part.Pick.Count, StockPlace.Shelf, StockPlace.Broken, on, $"broke at {position.Car} {position.Thing}")));
 
+    /// <summary>Pieces are kept for a part or joint. More than are there may be kept, since what is to come is kept too; that is noted.</summary>
+    public static Result<ValueList<Happening>> Reserved(Shelf shelf, string number, int count, string thing)
+    {
+        var (kept, there) = (count + shelf.Claims.Where(claim => claim.Number == number).Sum(claim => claim.Count), shelf.OnHand(number));
+        var note = new Fault($"number {number}", $"{kept} are kept, {there} {(there == 1 ? "is" : "are")} on the shelf",
+            "None is free for another place until more are there; to keep fewer, strike the entry.")
+        { Severity = Severity.Note };
+        return Result<ValueList<Happening>>.Good([new Reserved(thing, number, count)], kept > there ? [note] : []);
+    }
+
     /// <summary>Pieces leave the shelf for good.</summary>
     public static Result<ValueList<Happening>> Discarded(Shelf shelf, string number, int count, PieceCondition? condition, bool broken, DateOnly on, string? why)
     {

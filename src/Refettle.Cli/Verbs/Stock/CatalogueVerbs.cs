@@ -55,9 +55,13 @@ internal static class CatalogueVerbs
                 var text = parsed.GetRequiredValue(number);
                 var id = text == None ? null : PartNumber.Canonical(text);
                 var assigned = parsed.GetRequiredValue(things).Select(thing => new NumberAssigned(thing, id, parsed.GetValue(count) ?? Said(open.Open.Car, thing, id) ?? Positions.Count(open.Open.Car, thing))).ToList();
-                return open.Record(assigned, string.Join(Environment.NewLine, assigned.Select(one => $"{StockSayings.Of(one)}.")));
+                return open.Record(assigned, string.Join(Environment.NewLine, assigned.Select(one => $"{StockSayings.Of(one)}."))).With([.. assigned.SelectMany(one => Replaced(open.Open.Car, one))]);
             }));
     }
+
+    /// <summary>A part or joint takes one number: another that it took is told, since it is gone from here.</summary>
+    private static IEnumerable<Fault> Replaced(Car car, NumberAssigned now) => now.Number is null ? [] : car.Numbers.Where(one => one.Thing == now.Thing && one.Number != now.Number)
+        .Select(one => new Fault(one.Thing, $"it took {one.Count} × {one.Number} before", "That is replaced; to have it back, strike this entry.") { Severity = Severity.Note });
 
     /// <summary>How many it takes of the same number, as said before.</summary>
     private static int? Said(Car car, string thing, string? number) => car.Numbers.FirstOrDefault(one => one.Thing == thing && one.Number == number)?.Count;

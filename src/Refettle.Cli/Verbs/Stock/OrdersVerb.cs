@@ -53,9 +53,10 @@ internal static class OrdersVerb
         var on = StockWords.Day(desk, "--on", "When; by default today.");
         var made = StockWords.Day(desk, "--made", "When rubber was made, as marked on it.");
         var useBy = StockWords.Day(desk, "--use-by", "The last day it may be fitted, as marked on it.");
-        return new Command("arrived", "All or part of an order came.") { order, lines, on, made, useBy }
+        var more = new Option<bool>("--more") { Description = "More came than was ordered, and it stays." };
+        return new Command("arrived", "All or part of an order came.") { order, lines, on, made, useBy, more }
             .Answers(desk, parsed => With(desk, parsed, order, (open, found) => Reply.To(StockWords.Counts(parsed.GetValue(lines)), came =>
-                open.Record(OrderWork.Arrived(open.Shelf, found, came, parsed.GetValue(on) ?? open.Today, parsed.GetValue(made), parsed.GetValue(useBy)), $"From {found.Supplier} onto the shelf.", found.Car))));
+                open.Record(OrderWork.Arrived(open.Shelf, found, came, parsed.GetValue(on) ?? open.Today, parsed.GetValue(made), parsed.GetValue(useBy), parsed.GetValue(more)), $"From {found.Supplier} onto the shelf.", found.Car))));
     }
 
     private static Command Cancel(Desk desk)

@@ -41,7 +41,7 @@ internal static class OutsideVerbs
     /// <summary>What is a part number on the shelf is picked from it; what is a part of the car must be there; the rest is words.</summary>
     private static Result<ValueList<SentItem>> Items(OpenShelf open, ValueList<NumberCount> sent, ValueList<string> photos)
     {
-        var (items, faults) = (new List<SentItem>(), new List<Fault>());
+        var (items, faults) = (new List<SentItem>(), OrderWork.Away(open.Shelf, open.Open.Car, sent).ToList());
         foreach (var (what, count) in sent)
         {
             var number = PartNumber.Canonical(what);

@@ -29,7 +29,7 @@ internal static class ShelfVerbs
         var thing = new Option<string>("--for") { Description = "'part x' or 'joint x' of the car.", Required = true };
         return new Command("reserve", "Keeps pieces for a part or joint of the car; striking the entry frees them.") { number, thing }
             .Answers(desk, parsed => Counted(desk, parsed, number, (open, one) =>
-                open.Record([new Reserved(parsed.GetRequiredValue(thing), one.Number, one.Count)], $"{one.Count} × {one.Number} kept for {parsed.GetRequiredValue(thing)}.")));
+                open.Record(ShelfWork.Reserved(open.Shelf, one.Number, one.Count, parsed.GetRequiredValue(thing)), $"{one.Count} × {one.Number} kept for {parsed.GetRequiredValue(thing)}.")));
     }
 
     private static Command Want(Desk desk)

@@ -19,16 +19,16 @@ internal static class StockVerb
 
     private static Reply Answer(OpenShelf open, string? number, string find)
     {
-        var lines = ShelfLine.All(open.Shelf, open.Today);
         if (number is null)
         {
+            var lines = ShelfLine.All(open.Shelf, open.Today);
             var shown = lines.Where(line => line.Matches(find)).ToValueList();
             return new(StockView.Of(open.Shelf, shown), new { lines = shown, debts = open.Shelf.Debts, faults = open.Shelf.Faults }) { Faults = open.Shelf.Faults };
         }
 
         var asked = PartNumber.Canonical(number);
-        return lines.FirstOrDefault(line => line.Number == asked) is { } known
-            ? new(StockView.One(open.Shelf, known), new { line = known, known = open.Shelf.Number(asked), serving = new Family(open.Shelf.Numbers).ServingFor(asked), places = open.Shelf.Accounts.Where(account => account.Batch.Number == asked).ToValueList() })
-            : Reply.Bad([new($"number {asked}", "nothing is known of it", NearNames.Ask(asked, lines.Select(line => line.Number), "refettle stock lists what is known."))]);
+        return ShelfLine.One(open.Shelf, asked, open.Today) is { } known
+            ? new(StockView.One(open.Shelf, known), new { line = known, known = open.Shelf.Number(asked), serving = new Family(open.Shelf.Numbers).ServingFor(asked), offers = ListOffer.Of(open.Shelf, asked), places = open.Shelf.Accounts.Where(account => account.Batch.Number == asked).ToValueList() })
+            : Reply.Bad([new($"number {asked}", "nothing is known of it", NearNames.Ask(asked, ShelfLine.All(open.Shelf, open.Today).Select(line => line.Number).Concat(open.Shelf.Lists.SelectMany(list => list.Offers).Select(offer => offer.Number)).Distinct(), "refettle stock lists what is known."))]);
     }
 }
