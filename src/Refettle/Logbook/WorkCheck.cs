@@ -8,12 +8,12 @@ internal static class WorkCheck
             .Concat(Supported(car, step.Fact))
             .Concat(Way(car, step))
             .Concat(Took(step.Took))
-            .Concat(IsTrue(car, step.Fact) ? [AlreadyTrue(step.Fact)] : []);
+            .Concat(IsTrue(car, step.Fact) ? [AlreadyTrue(step)] : []);
 
     public static IEnumerable<Fault> Reversed(Car car, StepReversed step) =>
         Refused(car, step.Fact, work => work.Reverse)
             .Concat(Took(step.Took))
-            .Concat(IsTrue(car, step.Fact) ? [] : [NotTrue(step.Fact)]);
+            .Concat(IsTrue(car, step.Fact) ? [] : [NotTrue(step)]);
 
     public static IEnumerable<Fault> Stance(Car car, string stance) =>
         Refused(car, Fact.State(stance), work => (fact, structure) => work.Take(fact.Subject, structure))
@@ -71,9 +71,9 @@ internal static class WorkCheck
 
     private static bool IsTrue(Car car, Fact fact) => car.Done.Contains(fact) || (fact.Kind == FactKind.State && car.Stance == fact.Subject);
 
-    private static Fault AlreadyTrue(Fact fact) =>
-        new(fact.ToString(), "it is done already", "Marking it again does no harm.") { Severity = Severity.Note };
+    private static Fault AlreadyTrue(StepDone step) =>
+        new(step.Fact.ToString(), "it is done already", step.Took is null ? "Marking it again does no harm." : "Its minutes do not count again; to give others, strike the first mark.") { Severity = Severity.Note };
 
-    private static Fault NotTrue(Fact fact) =>
-        new(fact.ToString(), "it was not done", "Taking it back changes nothing.") { Severity = Severity.Note };
+    private static Fault NotTrue(StepReversed step) =>
+        new(step.Fact.ToString(), "it was not done", $"Taking it back changes nothing{(step.Took is null ? "" : ", and its minutes do not count")}.") { Severity = Severity.Note };
 }
