@@ -13,6 +13,8 @@ public static class Backup
     {
         if (Path.Exists(target))
             return Result<long>.Bad(new Fault(target, "there is a file already", "Give another name; backups are never overwritten."));
+        if (NoFolder(target) is { } missing)
+            return Result<long>.Bad(missing);
         try
         {
             return Result<long>.Good(Place(target, partial => Copy(logbook.Path, partial)));
@@ -33,6 +35,8 @@ public static class Backup
             return Result<long>.Bad(new Fault(backup, "there is no backup", "Check the path."));
         if (Path.Exists(target) || Path.Exists(target + "-wal"))
             return Result<long>.Bad(new Fault(target, "there is a logbook already", "Move it away first (with the -wal file beside it, if any); a restore never overwrites."));
+        if (NoFolder(target) is { } missing)
+            return Result<long>.Bad(missing);
         try
         {
             if (Opening.Examine(backup) is { } fault)
@@ -44,6 +48,10 @@ public static class Backup
             return Result<long>.Bad(DiskFaults.Of(backup, problem));
         }
     }
+
+    private static Fault? NoFolder(string target) => Path.GetDirectoryName(Path.GetFullPath(target)) is { } folder && !Directory.Exists(folder)
+        ? new(target, "its folder is not there", "Make the folder first, or give another path.")
+        : null;
 
     /// <summary>The copy that is kept when a newer version changes the form of the file: <c>NAME.form-1</c> beside it.</summary>
     public static string BeforeChange(string path, long form) => $"{path}.form-{form}";

@@ -24,7 +24,7 @@ internal static class DiskFaults
         SqliteException sqlite => new(path, $"the disk failed ({sqlite.SqliteErrorCode}/{sqlite.SqliteExtendedErrorCode}: {sqlite.Message})", "Check the disk; what was acknowledged before is in the file."),
         IOException full when IsOne(full, 28, 112) => Of(path, new SqliteException("", 13)),
         IOException refused when IsOne(refused, 30, 19) => Of(path, new SqliteException("", 8)),
-        var other => new(path, other.Message, "Check the path and the rights to it."),
+        var other => new(path, other.Message.Replace($"{path}.partial", path, StringComparison.Ordinal).TrimEnd('.'), "Check the path and the rights to it."),
     };
 
     /// <summary>Whether it is what Unix numbers ENOSPC (28) or EROFS (30) and Windows ERROR_DISK_FULL (112) or ERROR_WRITE_PROTECT (19): .NET keeps the first as it is and

@@ -28,6 +28,18 @@ public sealed class BackupTests
         Assert.Equal(4, Entries(again).Count);
     }
 
+    /// <summary>The folder is named, not the name that the copy has until it is whole.</summary>
+    [Fact]
+    public void A_folder_that_is_not_there_is_told_for_both_ways()
+    {
+        using var shelf = new Shelf();
+        var (backup, missing) = (Path.Combine(shelf.Folder, "backup"), Path.Combine(shelf.Folder, "missing", "x"));
+        using var logbook = shelf.Open();
+        Assert.True(Backup.Make(logbook, backup).IsGood);
+        Assert.All(new[] { Backup.Make(logbook, missing), Backup.Restore(backup, missing, RandomNumberGenerator.Create()) }, result =>
+            Assert.Equal($"{missing}: its folder is not there. Make the folder first, or give another path.", Assert.Single(result.Faults).ToString()));
+    }
+
     [Fact]
     public void A_restored_logbook_is_as_durable_as_a_new_one()
     {
