@@ -53,7 +53,7 @@ internal static class EstimateVerb
 
     private static bool Read(string word, out decimal? figure)
     {
-        var good = decimal.TryParse(word, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value);
+        var good = decimal.TryParse(word, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value);
         figure = value;
         return good;
     }

@@ -17,6 +17,15 @@ public sealed class VerdictVerbTests
         Assert.Equal(days, bench.Json("verdict").GetProperty("daysLeft").GetInt32());
     }
 
+    [Fact]
+    public void A_figure_below_nothing_is_a_number_and_told_as_below()
+    {
+        using var bench = new Bench().WithCar();
+        Assert.Equal(ExitCode.Faults, bench.Run("estimate", "damper", "price=-4"));
+        Assert.Contains("a figure is below 0", bench.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("not a number", bench.Error, StringComparison.Ordinal);
+    }
+
     private sealed class Night : TimeProvider
     {
         public override DateTimeOffset GetUtcNow() => new(2027, 1, 1, 22, 30, 0, TimeSpan.Zero);
