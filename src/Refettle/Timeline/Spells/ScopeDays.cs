@@ -25,6 +25,8 @@ public static class ScopeDays
             return null;
         if (last < clock.Today)
             return Minutes.Zero;
-        return new(SpellWindows.Of(SpellsToCome.Until(own, last).Spells, clock, last).Sum(window => window.End - window.Start));
+        // On the day of the handover what comes after its hour is too late.
+        var end = calendar.Handover is { By: var by } && by.Date == last ? Math.Max(0, clock.Minute(by)) : SpellWindows.End(last, clock);
+        return new(SpellWindows.Joined(SpellWindows.Of(SpellsToCome.Until(own, last).Spells, clock, last), 0, end).Sum(window => window.End - window.Start));
     }
 }
