@@ -10,12 +10,17 @@ namespace Refettle.Forecast;
 /// <param name="About">The fact, <c>job x</c>, or <c>joint x</c> that was tried.</param>
 public sealed record TimedWork(Guid Entry, string Says, string About, string? Job, Minutes? Planned, Minutes Took)
 {
-    /// <summary>All timed work of a car that is in force and changed something, in the order of its log. What it was planned to take is looked up in the
-    /// description as it is now.</summary>
+    /// <summary>All timed work of a car that is in force, in the order of its log. Of a mark that is made again the minutes count once, those told first; what it was planned to take
+    /// is looked up in the description as it is now.</summary>
     public static ValueList<TimedWork> Of(CarHistory history)
     {
         var (car, catalogue) = (history.Car, new WayCatalogue(new CarStanding(history.Car), []));
-        return history.Lines.Where(line => line is { Standing: Standing.InForce, ChangesNothing: false }).Select(Timed).OfType<TimedWork>().ToValueList();
+        var told = new HashSet<string>();
+        return (from line in history.Lines
+                where line.Standing == Standing.InForce
+                let work = Timed(line)
+                where work is not null && (told.Add(work.Says) || !line.ChangesNothing)
+                select work).ToValueList();
 
         TimedWork? Timed(HistoryLine line) => line.Happening switch
         {

@@ -72,8 +72,8 @@ internal static class WorkCheck
     private static bool IsTrue(Car car, Fact fact) => car.Done.Contains(fact) || (fact.Kind == FactKind.State && car.Stance == fact.Subject);
 
     private static Fault AlreadyTrue(StepDone step) =>
-        new(step.Fact.ToString(), "it is done already", step.Took is null ? "Marking it again does no harm." : "Its minutes do not count again; to give others, strike the first mark.") { Severity = Severity.Note };
+        new(step.Fact.ToString(), "it is done already", $"Marking it again does no harm{(step.Took is null ? "" : "; of its minutes those told first count")}.") { Severity = Severity.Note };
 
     private static Fault NotTrue(StepReversed step) =>
-        new(step.Fact.ToString(), "it was not done", $"Taking it back changes nothing{(step.Took is null ? "" : ", and its minutes do not count")}.") { Severity = Severity.Note };
+        new(step.Fact.ToString(), "it was not done", $"Taking it back changes nothing{(step.Took is null ? "" : ", and of its minutes those told first count")}.") { Severity = Severity.Note };
 }
