@@ -71,7 +71,7 @@ public sealed class SaleFileWriterTests
     {
         Happening[] opened = [new StructureAdded("sheet", Hydraulics, []), new StepDone(Fact.State("brakes-drained"), null, null), new StepDone(Fact.Open("union"), null, null),
             new StepDone(Fact.Open("tank-body"), null, null), new StepReversed(Fact.Open("tank-body"), null)];
-        Happening bled = new TaskMarked(new("check.bleed", TaskProgress.Done, default));
+        Happening bled = new TaskMarked(new("check.bleed", TaskProgress.Done, new(2026, 5, 4, 18, 0)));
         Happening[] closed = [new StepReversed(Fact.Open("union"), null), new StepReversed(Fact.State("brakes-drained"), null)];
         Assert.DoesNotContain(Rows(Of([.. opened, bled, .. isClosedAfterwards ? closed : []]), "Torque and alignment record"), row => row.Cells[0] == "Brakes bled");
         Assert.Contains(Rows(Of([.. opened, bled, .. closed, bled]), "Torque and alignment record"), row => row.Cells[0] == "Brakes bled");

@@ -39,5 +39,6 @@ public static class BasketPlanner
     private static Need Less(Need need, List<Served> below) => below.FirstOrDefault(line => line.Need == need) is { } line ? need with { Count = need.Count - line.Missing } : need;
 
     private static IEnumerable<Need> Below(Shelf shelf, Served line) => Recipe(shelf, line.Need)!.MadeFrom.Select(one => new Need(
-        line.Need.Car, line.Need.Thing, one.Number, shelf.NameOf(one.Number), one.Count * line.Missing, line.Need.By, NeedReason.MakeUp, null, $"goes into {line.Missing} × {line.Need.Number}") { Currency = line.Need.Currency });
+        line.Need.Car, line.Need.Thing, one.Number, shelf.NameOf(one.Number), one.Count * line.Missing, line.Need.By, NeedReason.MakeUp, null, $"goes into {line.Missing} × {line.Need.Number}")
+    { Currency = line.Need.Currency });
 }

@@ -20,7 +20,8 @@ public static class CoatNeeds
     {
         var packs = paints.Select(paint => Packs(car, paint, car.Coating.Product(paint.Product)!.Figure(FigureKind.Pack))).ToList();
         return new(car.Id, $"coat {coat}", NumberOf(shelf, coat), coat, packs.Count == 0 ? 1 : packs.Sum(one => one.Count), day, NeedReason.Coat, null,
-            packs.Count == 0 ? "one pack at least: see what the sheet says of coverage" : string.Join(" ", packs.Select(one => one.Says))) { Currency = car.Currency };
+            packs.Count == 0 ? "one pack at least: see what the sheet says of coverage" : string.Join(" ", packs.Select(one => one.Says)))
+        { Currency = car.Currency };
     }
 
     /// <summary>A pack that would be used to less than a millionth is not bought.</summary>
