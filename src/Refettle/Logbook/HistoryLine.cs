@@ -23,6 +23,6 @@ public sealed record HistoryLine(Entry Entry, Happening? Happening, Standing Sta
     /// <summary>What went with it: the joints, spaces and sub-assemblies that a removal left without parts.</summary>
     public ValueList<string> AlsoRemoved { get; init; } = [];
 
-    /// <summary>It marks a step that was done, or taken back, already: no work, and its minutes do not count.</summary>
+    /// <summary>It marks a step that was done, or taken back, already: no work. It may tell what the first mark took.</summary>
     public bool ChangesNothing { get; init; }
 }
