@@ -23,7 +23,7 @@ public static class RefitCheck
         faults.AddRange(off.Order(StringComparer.Ordinal).Select(part => new Fault($"part {part}", "it is off, and no step fits it", Report)));
         open.ExceptWith(closed);
         faults.AddRange(open.Order(StringComparer.Ordinal).Select(joint => new Fault($"joint {joint}", "it is open, and no step closes it", Report)));
-        return faults.Count > 0 && new OddMarks(new(car)).Faults() is { Count: > 0 } odd ? odd : faults.ToValueList();
+        return faults.Count > 0 && StepsDone.Of(new(car)).Odd.Faults() is { Count: > 0 } odd ? odd : faults.ToValueList();
     }
 
     /// <summary>Whether the sheet says itself that what its way back asks for does not hold.</summary>

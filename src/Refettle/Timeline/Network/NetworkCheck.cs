@@ -50,13 +50,17 @@ public static class NetworkCheck
         var goals = steps.Select(step => step.Fact).Take(1).ToValueList();
         var own = Places(steps.Where(step => HasOwnWay(standing, step.Fact)));
         var said = Places(order.Where(task => task is { Kind: TaskKind.Refit, NotYet: not null }).SelectMany(task => task.Steps).Where(step => HasOwnWay(standing, step.Fact)));
-        var marks = new OddMarks(new(car));
-        var odd = Places(steps.Where(marks.Have));
         // What was undone with fire is not put together with it; a weld's own gate is judged where it is welded.
-        ValueList<Fault> faults = goals.Count == 0 ? [] : PlanCheck.All(whole, Plan(whole, new() { Goals = [] }, steps))
-            .Where(one => one.Kind != PlanFaultKind.Minutes && !(one.Kind == PlanFaultKind.Fire && !own.Contains(one.Fault.Place)) && !said.Contains(one.Fault.Place)
-                && !(one.Kind == PlanFaultKind.Order && odd.Contains(one.Fault.Place)))
-            .Select(one => one.Fault).ToValueList();
+        var found = goals.Count == 0 ? [] : PlanCheck.All(whole, Plan(whole, new() { Goals = [] }, steps))
+            .Where(one => one.Kind != PlanFaultKind.Minutes && !(one.Kind == PlanFaultKind.Fire && !own.Contains(one.Fault.Place)) && !said.Contains(one.Fault.Place)).ToList();
+        return found.Count == 0 ? [] : WithoutOdd(found, StepsDone.Of(new(car)).Odd, steps);
+    }
+
+    /// <summary>A log that broke the rules itself is not held to them; where the rest fails on that, its marks are told.</summary>
+    private static ValueList<Fault> WithoutOdd(List<PlanFault> found, OddMarks marks, List<Step> steps)
+    {
+        var odd = Places(steps.Where(marks.Have));
+        var faults = found.Where(one => !(one.Kind == PlanFaultKind.Order && odd.Contains(one.Fault.Place))).Select(one => one.Fault).ToValueList();
         return faults.Count > 0 && odd.Count > 0 ? marks.Faults() : faults;
     }
 

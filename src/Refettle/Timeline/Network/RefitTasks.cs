@@ -5,7 +5,7 @@ namespace Refettle.Timeline.Network;
 /// <summary>The tasks that put the car together: every need turned round. Where taking B off needed A off, fitting A needs B on.</summary>
 internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, StripTasks strip)
 {
-    private readonly OddMarks _odd = new(standing);
+    private readonly StepsDone _done = StepsDone.Of(standing);
     private readonly Dictionary<Fact, string> _taskOf = [];
     private readonly Dictionary<string, string> _mirrorOf = [];
 
@@ -47,7 +47,7 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
     /// <param name="needs">The links among the tasks that take the car apart.</param>
     public void Add(IReadOnlyCollection<TaskLink> needs)
     {
-        var before = StripChunks.Of(standing, StepsDone.Of(standing), step => WeldGate.IsWeld(standing, step) || LicensedWork.Is(step) || RefitWays.Has(standing, step) || _odd.Have(step)).Select(chunk => (Chunk: chunk, Task: AddFor(chunk))).ToList();
+        var before = StripChunks.Of(standing, _done.Steps, step => WeldGate.IsWeld(standing, step) || LicensedWork.Is(step) || RefitWays.Has(standing, step) || _done.Odd.Have(step)).Select(chunk => (Chunk: chunk, Task: AddFor(chunk))).ToList();
         var stance = standing.Car.Stance;
         foreach (var (chunk, task) in strip.Made)
         {
@@ -127,7 +127,7 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
     private void LinkToDone(List<(Chunk Chunk, string Task)> done)
     {
         var all = done.Concat(strip.Made.Select(made => (made.Chunk, Task: _mirrorOf[made.Task]))).ToList();
-        foreach (var (step, task) in all.SelectMany(one => one.Chunk.Steps.Select(step => (step, one.Task))).OrderBy(one => _odd.Have(one.step)))
+        foreach (var (step, task) in all.SelectMany(one => one.Chunk.Steps.Select(step => (step, one.Task))).OrderBy(one => _done.Odd.Have(one.step)))
         {
             foreach (var need in RefitWays.Has(standing, step) ? Ways.Needs(step).Intersect(StepNeeds.Facts(standing, step)) : StepNeeds.Facts(standing, step))
             {

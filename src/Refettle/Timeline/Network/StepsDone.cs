@@ -27,12 +27,7 @@ internal sealed class StepsDone
 
     /// <summary>Each after those it needed, as far as they were done: who says that the wheel is off need not have said so of its cap. What cannot have been
     /// done in any order by the description of the car comes last.</summary>
-    public static ValueList<Step> Of(CarStanding standing) => In(standing)._steps.ToValueList();
-
-    /// <summary>What was not done by the time at which it was needed, for each of what needed it.</summary>
-    public static IReadOnlyDictionary<Fact, ValueList<Fact>> Unmet(CarStanding standing) => In(standing)._unmet;
-
-    private static StepsDone In(CarStanding standing)
+    public static StepsDone Of(CarStanding standing)
     {
         var done = new StepsDone(standing);
         while ((done.Next(done.IsOpenTo) ?? done.Next(done.IsOpenToWhatWasDone)) is { } way)
@@ -41,6 +36,12 @@ internal sealed class StepsDone
             done.Add(done.Ways(fact).OrderBy(done.IsWithWhatStayedOn).FirstOrDefault());
         return done;
     }
+
+    public ValueList<Step> Steps => _steps.ToValueList();
+
+    /// <summary>Marks by which something is done although what it needs was not by then. How that goes together no rule tells: it is done as well as it can be, and where it
+    /// cannot, the marks are told.</summary>
+    public OddMarks Odd => new(_unmet);
 
     /// <summary>Parts off and joints open that the log does not name: they went with others.</summary>
     private static IEnumerable<Fact> Implied(CarStanding standing) =>

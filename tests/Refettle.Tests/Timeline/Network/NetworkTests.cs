@@ -18,7 +18,7 @@ public sealed class NetworkTests
             if (RandomNetworks.Make(seed, apart) is not { } one)
                 continue;
             made++;
-            Assert.True(apart == Apart.AsTold || new OddMarks(new(one.Question.Car)).Faults().Count == 0, $"seed {seed}: {string.Join("; ", new OddMarks(new(one.Question.Car)).Faults())}");
+            Assert.True(apart == Apart.AsTold || StepsDone.Of(new(one.Question.Car)).Odd.Faults().Count == 0, $"seed {seed}: {string.Join("; ", StepsDone.Of(new(one.Question.Car)).Odd.Faults())}");
             tries += one.Network.Tasks.Count(task => task.Kind == TaskKind.Try);
             hot += one.Network.Tasks.Count(task => task.Rungs.Any(rung => (rung.Danger & Danger.Fire) != 0));
             for (var shuffle = 0; shuffle < 3; shuffle++)
