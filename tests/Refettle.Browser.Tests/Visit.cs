@@ -29,6 +29,8 @@ internal sealed class Visit : IAsyncDisposable
     {
         var visit = new Visit(garage, context, await context.NewPageAsync());
         visit.Page.SetDefaultTimeout(Patience);
+        // What is looked at is the page as it is, never as it was shown last (ShownTests looks at that).
+        await visit.Page.AddInitScriptAsync("localStorage.clear()");
         visit.Page.Console += (_, message) =>
         {
             if (message.Type == "error")

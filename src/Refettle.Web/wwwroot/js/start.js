@@ -4,8 +4,7 @@
   const Patience = 30000, Pause = 3000;
 
   const tell = words => {
-    const line = document.querySelector("#app > .opening > p");
-    if (line) line.textContent = words;
+    for (const line of document.querySelectorAll("#app > .opening > p, #shown .kept")) line.textContent = words;
   };
 
   const again = async () => {
