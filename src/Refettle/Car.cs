@@ -93,7 +93,7 @@ public sealed record Car
 
     public Settings Settings { get; init; } = Settings.Standard;
 
-    /// <summary>The day to meet: of the handover, else of the scope's means; null when neither says.</summary>
+    /// <summary>The day to meet, which is the handover's where one is set; null when there is none.</summary>
     public DateOnly? Due() => Calendar.Handover is { } handover ? handover.By.Date.ToDateOnly() : Means.By;
 
     /// <summary>Days until then, 0 or more; null when there is no such day.</summary>

@@ -1,3 +1,5 @@
+using NodaTime;
+
 namespace Refettle.Logbook;
 
 /// <summary>The calendar and the owner's terms while a log is folded.</summary>
@@ -6,7 +8,7 @@ internal sealed class CalendarBuilder
     private readonly Dictionary<string, Spell> _spells = [];
     private readonly Dictionary<string, Facility> _facilities = [];
     private readonly Dictionary<int, ClimateMonth> _months = [];
-    private readonly Dictionary<NodaTime.LocalDate, ClimateReading> _readings = [];
+    private readonly Dictionary<LocalDate, ClimateReading> _readings = [];
     private readonly TaskBook _tasks = new();
     private CarCalendar _rest = CarCalendar.Empty;
 
@@ -17,6 +19,7 @@ internal sealed class CalendarBuilder
         SpellRemoved removed => _spells.Remove(removed.Spell) ? null : $"there is no spell {removed.Spell}",
         SpellMissed missed => Miss(missed),
         TimeZoneChosen chosen => Change(_rest with { TimeZone = chosen.Zone }),
+        MeansSet { Means.By: { } day } when _rest.Handover is { } handover => Change(_rest with { Handover = handover with { By = LocalDate.FromDateOnly(day) + handover.By.TimeOfDay } }),
         HandoverSet set => Change(_rest with { Handover = set.Handover }),
         FacilityAdded added => Put(_facilities, added.Facility.Id, added.Facility),
         FacilityRemoved removed => Remove(removed.Facility),

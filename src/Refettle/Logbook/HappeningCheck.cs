@@ -24,7 +24,7 @@ public static class HappeningCheck
         JobEntered entered => JobCheck.Entered(history.Car, entered.Job),
         JobDropped dropped => JobCheck.Known(history.Car, dropped.Job),
         JobDone done => JobCheck.Done(history.Car, done),
-        MeansSet means => JobCheck.Set(means.Means),
+        MeansSet means => JobCheck.Set(history.Car, means.Means),
         ScopeChosen scope => scope.Jobs.SelectMany(job => JobCheck.Known(history.Car, job)),
         BagPacked packed => CaptureCheck.Packed(history.Car, packed),
         BagMoved moved => CaptureCheck.Moved(history.Car, moved),

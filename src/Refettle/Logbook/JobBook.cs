@@ -6,14 +6,16 @@ internal sealed class JobBook
     private readonly Dictionary<string, Job> _jobs = [];
     private readonly HashSet<string> _done = [];
     private ValueList<string>? _scope;
+    private DateOnly? _handover;
 
+    /// <summary>There is one day to meet: the one that was told last, with the handover or with these. While a handover is set, means that tell no day leave it.</summary>
     public Means Means { get; private set; } = Means.NoLimit;
 
     public ValueList<string> Done => _done.Order(StringComparer.Ordinal).ToValueList();
 
     public ValueList<string>? Scope => _scope?.Where(_jobs.ContainsKey).Order(StringComparer.Ordinal).ToValueList();
 
-    /// <summary>Applies what is about jobs, or says why it does not fit; other happenings pass.</summary>
+    /// <summary>Applies what is about jobs and what is set for them, or says why it does not fit; other happenings pass.</summary>
     public string? Apply(Happening happening)
     {
         switch (happening)
@@ -27,7 +29,12 @@ internal sealed class JobBook
             case JobDone done:
                 return !_jobs.ContainsKey(done.Job) ? $"there is no job {done.Job}" : _done.Add(done.Job) ? null : "it was done before";
             case MeansSet set:
-                Means = set.Means;
+                Means = set.Means with { By = set.Means.By ?? _handover };
+                _handover = _handover is null ? null : Means.By;
+                return null;
+            case HandoverSet set:
+                _handover = set.Handover?.By.Date.ToDateOnly();
+                Means = Means with { By = _handover };
                 return null;
             case ScopeChosen chosen:
                 _scope = chosen.Jobs;

@@ -25,8 +25,10 @@ internal static class JobCheck
     public static IEnumerable<Fault> Entered(Car car, Job job) =>
         Named(job).Concat(Figures(job)).Concat(Worth(job)).Concat(Goals(car, job)).Concat(With(car, job));
 
-    public static IEnumerable<Fault> Set(Means means)
+    public static IEnumerable<Fault> Set(Car car, Means means)
     {
+        if (means.By is null && car.Calendar.Handover is { } handover)
+            yield return new("means", $"no day, while {DayWords.Moment(handover.By)} is to be met", "Say another day, or first that there is no date to meet: refettle meet none.");
         if (means.Budget is { Amount: < 0 or > MostMoney } budget)
             yield return new("means", $"a budget of {budget}", $"Give 0 to {MostMoney}.");
         if (means.Hours is { Value: < 0 or > Minutes.Max } hours)

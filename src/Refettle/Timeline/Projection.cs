@@ -34,9 +34,9 @@ public sealed record Projection(Project Project, ValueList<WorkTask> Tasks, Wall
     /// <summary>Without the days that others set, for where they cannot be kept.</summary>
     public Project Unpressed => Project with { Activities = Project.Activities.Select(activity => activity with { LatestFinish = null }).ToValueList() };
 
-    /// <summary>The date to meet, as the calendar or else the means say.</summary>
+    /// <summary>The date to meet, at the handover's hour, or by the end of the day.</summary>
     public static LocalDateTime? Date(Car car) => car.Calendar.Handover?.By
-        ?? (car.Means.By is { } day ? LocalDate.FromDateOnly(day).PlusDays(1).AtMidnight() : null);
+        ?? (car.Due() is { } day ? LocalDate.FromDateOnly(day).PlusDays(1).AtMidnight() : null);
 
     private static LocalDate Horizon(Car car, WallClock clock)
     {

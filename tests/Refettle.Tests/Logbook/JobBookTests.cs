@@ -88,6 +88,30 @@ public sealed class JobBookTests
     }
 
     [Fact]
+    public void There_is_one_day_to_meet_and_it_is_the_one_told_last()
+    {
+        var (may, june) = (new DateOnly(2027, 5, 8), new DateOnly(2027, 6, 5));
+        HandoverSet handover = new(new(new(2027, 5, 8, 10, 30), "the buyer comes"));
+        Assert.Equal(june, Folded(Day(june)).Due());
+        Assert.Equal((may, may), Days(Day(june), handover));
+        Assert.Equal((june, june), Days(handover, Day(june)));
+        Assert.Equal("2027-06-05T10:30:00, the buyer comes", $"{Folded(handover, Day(june)).Calendar.Handover!.By:s}, {handover.Handover!.What}");
+        Assert.Equal((may, may), Days(handover, Day(null)));
+        Assert.Equal((null, null), Days(handover, Day(june), new HandoverSet(null)));
+        Assert.Equal((null, null), Days(Day(june), Day(null)));
+    }
+
+    [Fact]
+    public void Means_cannot_say_that_there_is_no_day_while_a_handover_is_set() =>
+        Assert.Contains("refettle meet none", Assert.Single(HappeningCheck.Of(SmallCar.After(new HandoverSet(new(new(2027, 5, 8, 10, 30), "hand-over"))), Day(null))).Mend, StringComparison.Ordinal);
+
+    private static MeansSet Day(DateOnly? day) => new(Means.NoLimit with { By = day });
+
+    private static Car Folded(params Happening[] told) => SmallCar.After(told).Car;
+
+    private static (DateOnly? Means, DateOnly? Due) Days(params Happening[] told) => Folded(told) is var car ? (car.Means.By, car.Due()) : default;
+
+    [Fact]
     public void A_want_without_worth_is_taken_with_a_note() =>
         Assert.Equal(Severity.Note, Assert.Single(HappeningCheck.Of(SmallCar.After(), new JobEntered(Jobs.Tank with { Worth = null }))).Severity);
 }

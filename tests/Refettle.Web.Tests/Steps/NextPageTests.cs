@@ -38,4 +38,16 @@ public sealed class NextPageTests : BunitContext
         page.WaitForAssertion(() => Assert.Contains("part body must carry the car and was found unsound", page.Find(".faults").TextContent, StringComparison.Ordinal));
         Assert.Equal("on-wheels", open.Car.Car.Stance);
     }
+
+    /// <summary>What is open already is not asked for again.</summary>
+    [Fact]
+    public async Task What_the_chosen_jobs_need_is_asked_for_in_one_tap()
+    {
+        var open = Services.GetRequiredService<OpenCar>();
+        Job axle = new() { Id = "axle", Name = "Axle as new", Goals = [Fact.Free("rear-axle")], Wish = Wish.Must };
+        await open.BeginAsync(SmallCar.Id, [.. SmallCar.Happenings, new JobEntered(axle), new JobEntered(axle with { Id = "left", Name = "Left", Goals = [Fact.Free("left-damper")], Wish = Wish.Maybe })]);
+        var page = Render<NextPage>(parameters => parameters.Add(shown => shown.Id, SmallCar.Id));
+        page.WaitForElement("main button.main").Click();
+        page.WaitForAssertion(() => Assert.Equal([Fact.Free("rear-axle")], open.Question!.Goals));
+    }
 }

@@ -7,11 +7,11 @@ namespace Refettle.Timeline.Spells;
 public static class ScopeDays
 {
     /// <summary>The question that a car's means and calendar ask. Spells that end before the day are taken to go on, as the timeline takes them.</summary>
-    /// <param name="by">The day to meet; null takes that of the means, else the handover's.</param>
+    /// <param name="by">The day to meet; null takes the car's.</param>
     public static ScopeQuestion Question(Car car, Instant now, LocalDate? by = null)
     {
         var clock = WallClock.Of(car.Calendar, now);
-        var last = by ?? (car.Means.By is { } day ? LocalDate.FromDateOnly(day) : car.Calendar.Handover?.By.Date);
+        var last = by ?? (car.Due() is { } day ? LocalDate.FromDateOnly(day) : null);
         return ScopeQuestion.Of(car, clock.Today.ToDateOnly()) with
         {
             Until = last is { } date ? new(Math.Max(0, Period.DaysBetween(clock.Today, date)), Time(car.Calendar, clock, date)) : null,

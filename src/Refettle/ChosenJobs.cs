@@ -1,4 +1,4 @@
-namespace Refettle.Timeline;
+namespace Refettle;
 
 /// <summary>Which jobs the timeline is made for.</summary>
 public static class ChosenJobs
