@@ -6,7 +6,13 @@
   const there = "main:not([aria-busy])";
   const name = () => Prefix + location.pathname + location.search;
 
-  const told = at => `As shown ${new Date(at).toLocaleString([], { dateStyle: "medium", timeStyle: "short" })}, opening …`;
+  const onTheWall = at => new Date(at - new Date(at).getTimezoneOffset() * 60_000).toISOString();
+
+  // Short, so that nothing moves when it gives way.
+  function told(at) {
+    const [day, time] = onTheWall(at).split("T");
+    return `As of ${onTheWall(Date.now()).startsWith(day) ? time.slice(0, 5) : day}, opening`;
+  }
 
   function recall() {
     const kept = localStorage.getItem(name());
