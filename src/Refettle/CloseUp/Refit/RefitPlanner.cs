@@ -31,7 +31,7 @@ public static class RefitPlanner
         foreach (var step in RefitOrder.Within(task, standing, memory).Where(step => !PlanOutline.FollowsByItself(step)))
         {
             var joint = step.Fact.Kind == FactKind.Open ? standing.Joints[step.Fact.Subject] : null;
-            yield return new(step.Fact, Says(step, standing), SideOf(step.Fact, standing), step.Place, task.Stance, step.Cost.Close, step.Origin, joint is null ? null : CardOf(joint),
+            yield return new(step.Fact, PuttingBack.Says(step, standing), SideOf(step.Fact, standing), step.Place, task.Stance, step.Cost.Close, step.Origin, joint is null ? null : CardOf(joint),
                 memory.Of(step.Fact), memory.PhotosOf(step.Fact), memory.BagsOf(step.Fact),
                 Cautions(step, joint, standing, memory), LooksOf(step.Fact, standing.Car, memory))
             { WaitsFor = held.Of(task, step) };
@@ -48,14 +48,6 @@ public static class RefitPlanner
             joint is not null && UsualCautions.IsScrapWhenHeated(joint) && memory.IsHeated(joint) ? UsualCautions.Heated : null,
         }.OfType<string>().Concat(step.Cautions).Distinct(),
     ];
-
-    private static string Says(Step step, CarStanding standing) => step.Fact.Kind switch
-    {
-        FactKind.Off => $"Fit: {Wording.NameOf(step.Fact, standing)}",
-        FactKind.Open when standing.Joints[step.Fact.Subject] is { Count: > 1 } joint => $"Close {joint.Count} × {Wording.NameOf(step.Fact, standing)}",
-        FactKind.Open => $"Close: {Wording.NameOf(step.Fact, standing)}",
-        _ => Undoing.Says(Wording.NameOf(step.Fact, standing)),
-    };
 
     private static Side SideOf(Fact fact, CarStanding standing)
     {

@@ -70,12 +70,12 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
     private string AddFor(Chunk chunk)
     {
         var work = chunk.Steps.Where(step => !PlanOutline.FollowsByItself(step)).ToList();
-        var steps = chunk.Steps.Reverse().Select(Ways.Taken).ToValueList();
+        var steps = chunk.Steps.Reverse().Select(step => Ways.Taken(step) with { Says = PuttingBack.Says(step, standing) }).ToValueList();
         var id = draft.Add(new()
         {
             Id = StripTasks.Name("refit", chunk.Lead.Fact),
             Kind = TaskKind.Refit,
-            Says = Says(chunk.Lead, work.Count),
+            Says = TaskName.Of(steps, chunk.Lead.Fact),
             Takes = StripTasks.Whole(work.Sum(step => step.Cost.Close.Value)),
             Origin = steps.Where(step => !PlanOutline.FollowsByItself(step)).Select(step => step.Origin).DefaultIfEmpty(Origin.Default).Min(),
             Steps = steps,
@@ -88,19 +88,6 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
         foreach (var step in chunk.Steps)
             _taskOf[step.Fact] = id;
         return id;
-    }
-
-    private string Says(Step lead, int steps)
-    {
-        var name = Access.Wording.NameOf(lead.Fact, standing);
-        var words = lead.Fact.Kind switch
-        {
-            FactKind.Off => $"Fit: {name}",
-            FactKind.State => Undoing.Says(name),
-            FactKind.Open => $"Close: {name}",
-            _ => $"Close up: {name}",
-        };
-        return steps <= 1 ? words : $"{words}, {steps} steps";
     }
 
     /// <summary>Back into the stance that the car was in before a change.</summary>

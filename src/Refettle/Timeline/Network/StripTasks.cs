@@ -41,7 +41,7 @@ internal sealed class StripTasks(NetworkDraft draft, CarStanding standing, Plan 
             Id = isStuck ? $"try.{lead.Fact.Subject}" : Name(isStance ? "stance" : "strip", lead.Fact),
             Kind = isStance ? TaskKind.Stance : isStuck ? TaskKind.Try : TaskKind.Strip,
             Joint = isStuck ? lead.Fact.Subject : null,
-            Says = work.Count <= 1 ? lead.Says : $"{lead.Says}, {work.Count} steps",
+            Says = TaskName.Of(chunk.Steps, lead.Fact),
             Takes = Whole(chunk.Steps.Sum(step => StepMinutes(step).Value)),
             Origin = work.Count == 0 ? Origin.Default : work.MinBy(step => step.Origin)!.Origin,
             Steps = chunk.Steps,

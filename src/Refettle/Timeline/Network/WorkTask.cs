@@ -163,6 +163,9 @@ public sealed record WorkTask
     /// <summary>Of a check, or of handing in, what it is about that was undone since it was last done, or will be. While there is anything it is not done.</summary>
     public ValueList<Fact> Unseen { get; init; } = [];
 
+    /// <summary>Its steps without what is true by itself once they are done.</summary>
+    public IEnumerable<Step> Work => Steps.Where(step => !PlanOutline.FollowsByItself(step));
+
     public bool IsWait => Kind == TaskKind.Wait || Pace == Pace.WallClock;
 
     /// <summary>Work on the car itself, wherever the car stands. A job's own work counts, since nobody says whether it is done on the bench.</summary>
