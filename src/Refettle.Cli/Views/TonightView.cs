@@ -9,6 +9,7 @@ namespace Refettle.Cli.Views;
 internal static class TonightView
 {
     private const int Shown = 5;
+    private const int FirstSteps = 3;
 
     public static IRenderable Of(Car car, TonightAnswer answer, Minutes minutes, IEnumerable<WorkTask> tasks)
     {
@@ -30,11 +31,21 @@ internal static class TonightView
     {
         yield return new Markup($"[bold]{number}. {offer.Task.Says.Safe()}[/] [dim]({offer.Task.Id.Safe()})[/]");
         yield return new Padder(new Text(string.Join("; ", offer.Why)), new Padding(3, 0, 0, 0));
+        if (Steps(offer.Task) is { } steps)
+            yield return new Padder(new Text(steps), new Padding(3, 0, 0, 0));
         foreach (var caution in cautions.Shown)
             yield return new Padder(new Markup($"[yellow]! {caution.Safe()}[/]"), new Padding(3, 0, 0, 0));
         if (cautions.Further.Count > 0)
             yield return new Padder(new Markup($"[yellow]! {Wording.Count(cautions.Further.Count, "more caution")} at its steps: read them in refettle timeline before you begin.[/]"), new Padding(3, 0, 0, 0));
         if (offer.Task.Rungs.Any(rung => rung.Danger != Danger.None))
             yield return new Padder(new Markup($"[yellow]! Ask refettle stuck {offer.Task.Joint?.Safe()} once more before the first try.[/]"), new Padding(3, 0, 0, 0));
+    }
+
+    /// <summary>The first of several; null where the name of the task tells them all.</summary>
+    private static string? Steps(WorkTask task)
+    {
+        var says = task.Work.Select(step => step.Says).ToList();
+        return says.All(task.Says.Contains) ? null
+            : $"First: {string.Join("; ", says.Take(FirstSteps))}{(says.Count > FirstSteps ? $"; {says.Count - FirstSteps} more" : "")}";
     }
 }

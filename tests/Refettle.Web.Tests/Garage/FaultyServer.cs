@@ -5,7 +5,7 @@ using Refettle.Web.Garage;
 
 namespace Refettle.Web.Tests.Garage;
 
-/// <summary>A server's log behind a bad network: a request, or only its answer, can be lost.</summary>
+/// <summary>A server's log behind a bad network: a request, or only its answer, can be lost. It keeps logs and works nothing out.</summary>
 internal sealed class FaultyServer : HttpMessageHandler
 {
     private readonly List<Entry> _entries = [];
@@ -35,7 +35,7 @@ internal sealed class FaultyServer : HttpMessageHandler
     {
         await Held;
         var fate = Next();
-        if (fate == Fate.RequestLost)
+        if (fate == Fate.RequestLost || request.RequestUri!.AbsolutePath.EndsWith("/timeline", StringComparison.Ordinal))
             throw new HttpRequestException("lost");
         if (fate == Fate.Refused)
             return Answer(HttpStatusCode.UnprocessableEntity, new Problem("Refused", "See the faults.", [new("entry", "it is refused", "Try another.")]));
