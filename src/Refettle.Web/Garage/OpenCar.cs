@@ -84,6 +84,16 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
     public ValueList<Fault> Against(params IEnumerable<Happening> happenings) =>
         happenings.SelectMany(happening => HappeningCheck.Of(History!, happening)).Where(fault => fault.Severity == Severity.Error).ToValueList();
 
+    /// <summary>Marks a step, unless something forbids it.</summary>
+    /// <returns>What forbids it, or what of it is odd though it was written.</returns>
+    public async Task<ValueList<Fault>> MarkAsync(Happening mark)
+    {
+        var found = HappeningCheck.Of(History!, mark);
+        if (found.All(fault => fault.Severity != Severity.Error))
+            await WriteAsync(mark);
+        return found;
+    }
+
     /// <summary>Writes what happened and shows it at once; sending it is tried afterwards.</summary>
     /// <returns>The identifier of the entry.</returns>
     public async Task<Guid> WriteAsync(Happening happening)

@@ -9,17 +9,13 @@ public static class Marking
     extension(OpenCar open)
     {
         /// <summary>Marks a step of the plan that is followed done, or takes the mark back.</summary>
-        /// <returns>What forbids it; then nothing is written.</returns>
+        /// <returns>What forbids it, and then nothing is written; or what of it is odd.</returns>
         public async Task<ValueList<Fault>> TickAsync(int step)
         {
             var one = open.Plan!.Steps[step];
             var isStance = open.Car!.IsStance(one.Fact);
-            if ((open.Progress!.Done[step] ? StepMarks.Back(open.History!, one.Fact, isStance) : StepMarks.Done(one, isStance)) is not { } mark)
-                return [];
-            var faults = open.Against(mark);
-            if (faults.Count == 0)
-                await open.WriteAsync(mark);
-            return faults;
+            var mark = open.Progress!.Done[step] ? StepMarks.Back(open.History!, one.Fact, isStance) : StepMarks.Done(one, isStance);
+            return mark is null ? [] : await open.MarkAsync(mark);
         }
 
         /// <summary>Takes back what was marked last.</summary>

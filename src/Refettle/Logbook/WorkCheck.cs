@@ -8,7 +8,7 @@ internal static class WorkCheck
             .Concat(Supported(car, step.Fact))
             .Concat(Way(car, step))
             .Concat(Took(step.Took))
-            .Concat(IsTrue(car, step.Fact) ? [AlreadyTrue(step)] : []);
+            .Concat(IsTrue(car, step.Fact) ? [AlreadyTrue(step)] : StanceCheck.Done(car, step));
 
     public static IEnumerable<Fault> Reversed(Car car, StepReversed step) =>
         Refused(car, step.Fact, work => work.Reverse)
@@ -17,7 +17,8 @@ internal static class WorkCheck
 
     public static IEnumerable<Fault> Stance(Car car, string stance) =>
         Refused(car, Fact.State(stance), work => (fact, structure) => work.Take(fact.Subject, structure))
-            .Concat(Supported(car, Fact.State(stance)));
+            .Concat(Supported(car, Fact.State(stance)))
+            .Concat(StanceCheck.Taken(car, stance));
 
     /// <summary>Tries it on a copy: what the fold would refuse is refused here.</summary>
     private static IEnumerable<Fault> Refused(Car car, Fact fact, Func<WorkDone, Func<Fact, StructureBuilder, string?>> work)
