@@ -28,12 +28,15 @@ public static class SupplierListReader
 /// <summary>The rows below the header.</summary>
 internal sealed class SupplierRows(ListHeader header, IReadOnlyList<GridRow> rows, string currency, FaultList faults)
 {
+    private const int MostLines = 10;
+
     private readonly Dictionary<string, int> _lines = [];
 
     public List<Offer> Offers()
     {
         CheckCurrency(header.Currency?.Code, rows[header.Row].Line, header.Currency?.Column ?? 1);
         var below = rows.Skip(header.Row + 1).ToList();
+        Unnumbered([.. below.Where(row => At(row, ListColumn.Number).Text.Length == 0 && (At(row, ListColumn.Name).Text + At(row, ListColumn.Price).Text).Length > 0).Select(row => row.Line)]);
         var prices = new Prices([.. below.Select(row => (row.Line, At(row, ListColumn.Price)))], Column(ListColumn.Price), faults);
         return [.. below.Select(row => Offer(row, prices)).OfType<Offer>()];
     }
@@ -54,6 +57,14 @@ internal sealed class SupplierRows(ListHeader header, IReadOnlyList<GridRow> row
         var lead = Amounts.Days(At(row, ListColumn.Lead), row.Line, Column(ListColumn.Lead), HeaderOf(ListColumn.Lead).Contains("week", StringComparison.OrdinalIgnoreCase), faults);
         return Count(row, ListColumn.Minimum, "minimum order") is { } minimum && Count(row, ListColumn.Multiple, "pack") is { } multiple
             ? new(id, At(row, ListColumn.Name).Text, price, minimum, multiple, lead) : null;
+    }
+
+    /// <summary>Headings between the rows are like this too: one note for all.</summary>
+    private void Unnumbered(List<int> lines)
+    {
+        if (lines.Count > 0)
+            Left(lines[0], ListColumn.Number, $"{lines.Count} {(lines.Count == 1 ? "row has" : "rows have")} no part number: line {string.Join(", ", lines.Take(MostLines))}{(lines.Count > MostLines ? " …" : "")}",
+                "What has none is left out. Write it in if these are pieces.");
     }
 
     private bool IsNumber(Cell number, int line)

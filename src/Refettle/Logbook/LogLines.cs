@@ -39,6 +39,8 @@ public static class LogLines
                 faults.AddRange(Take(line, entries, ref seal).Select(fault => fault with { Line = number, Column = 1 }));
         }
 
+        if (faults.Count > 1 && entries.Count == 0 && seal is null)
+            return Result<ValueList<Entry>>.Bad(new Fault("file", "it is no log: none of the lines that it begins with is an entry", "Give a file that export-log wrote."));
         if (faults.Count > 0)
             return Result<ValueList<Entry>>.Bad(faults);
         var notes = ChainCheck.Of(entries, seal).Select(found => found.ToFault() with { Severity = Severity.Note });

@@ -3,6 +3,8 @@ namespace Refettle.Logbook;
 /// <summary>Whether a step that someone marks fits the car as it stands.</summary>
 internal static class WorkCheck
 {
+    private const string Look = "Look at what the car has and how it stands.";
+
     public static IEnumerable<Fault> Done(Car car, StepDone step) =>
         Refused(car, step.Fact, work => work.Do)
             .Concat(Supported(car, step.Fact))
@@ -11,7 +13,7 @@ internal static class WorkCheck
             .Concat(IsTrue(car, step.Fact) ? [AlreadyTrue(step)] : StanceCheck.Done(car, step));
 
     public static IEnumerable<Fault> Reversed(Car car, StepReversed step) =>
-        Refused(car, step.Fact, work => work.Reverse)
+        Refused(car, step.Fact, work => work.Reverse, step.Fact.Kind == FactKind.Open ? "Fit first what is off, and say so: refettle back 'off(PART)'." : Look)
             .Concat(Took(step.Took))
             .Concat(IsTrue(car, step.Fact) ? [] : [NotTrue(step)]);
 
@@ -21,12 +23,14 @@ internal static class WorkCheck
             .Concat(StanceCheck.Taken(car, stance));
 
     /// <summary>Tries it on a copy: what the fold would refuse is refused here.</summary>
-    private static IEnumerable<Fault> Refused(Car car, Fact fact, Func<WorkDone, Func<Fact, StructureBuilder, string?>> work)
+    private static IEnumerable<Fault> Refused(Car car, Fact fact, Func<WorkDone, Func<Fact, StructureBuilder, string?>> work, string mend = Look)
     {
         var structure = new StructureBuilder();
         structure.Add(car.Structure, []);
-        if (work(WorkDone.From(car))(fact, structure) is { } refusal)
-            yield return new(fact.ToString(), refusal, NearNames.Ask(fact.Subject, Subjects(car.Structure, fact.Kind), "Look at what the car has and how it stands."));
+        if (work(WorkDone.From(car))(fact, structure) is not { } refusal)
+            yield break;
+        var names = Subjects(car.Structure, fact.Kind).ToList();
+        yield return new(fact.ToString(), refusal, names.Contains(fact.Subject) ? mend : NearNames.Ask(fact.Subject, names, mend));
     }
 
     private static IEnumerable<string> Subjects(Structure structure, FactKind kind) => (kind switch

@@ -33,6 +33,15 @@ public sealed class SupplierListTests
     }
 
     [Fact]
+    public void Rows_without_a_part_number_are_told_in_one_note()
+    {
+        var listed = Read("Part number,Name,Price\n4410-22,Shackle bush,3.20\n,,\nSeals,,\n,Rear seal,2.00\n,Clip,0.10\n");
+        var note = Assert.Single(listed.Faults);
+        Assert.Equal((Severity.Note, 5, "2 rows have no part number: line 5, 6"), (note.Severity, note.Line, note.Found));
+        Assert.Equal(2, listed.Value.Offers.Count);
+    }
+
+    [Fact]
     public void A_workbook_is_read_like_a_table()
     {
         var rows = new List<Dictionary<string, object?>>

@@ -40,6 +40,12 @@ public sealed class HappeningCheckTests
     public void A_near_name_is_offered() =>
         Assert.Contains("tank", HappeningCheck.Of(SmallCar.After(), new StepDone(Fact.Off("tnak"), null, null))[0].Mend, StringComparison.Ordinal);
 
+    /// <summary>The name was right: what has to be done first is the help.</summary>
+    [Fact]
+    public void A_joint_of_what_is_off_is_not_asked_for_by_its_own_name() =>
+        Assert.Equal("Fit first what is off, and say so: refettle back 'off(PART)'.",
+            HappeningCheck.Of(SmallCar.After(new StepDone(Fact.Off("wheel"), null, null)), new StepReversed(Fact.Open("wheel-axle"), null))[0].Mend);
+
     [Fact]
     public void What_fits_has_no_fault() => Assert.All(
         [

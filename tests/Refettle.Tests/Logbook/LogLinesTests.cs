@@ -36,6 +36,10 @@ public sealed class LogLinesTests
         Assert.Equal("it is not an entry (JSON, but something of an entry is missing)", read.Faults.First(fault => fault.Line == 5).Found);
     }
 
+    [Fact]
+    public void A_text_that_is_no_log_has_one_fault() =>
+        Assert.Contains("it is no log", Assert.Single(LogLines.Read(new StringReader("Part number,Price\n4410-22,3.20\n{}")).Faults).Found, StringComparison.Ordinal);
+
     /// <summary>Bytes that may have come from anywhere: faults or entries, never a crash.</summary>
     [Fact]
     public void Random_text_is_borne()
