@@ -56,6 +56,9 @@ public sealed record OutsideLine(SentItem Item, ValueList<ComeBack> Back)
 {
     /// <summary>Pieces still away, 0 or more.</summary>
     public int Away => Math.Max(0, Item.Count - Back.Sum(back => back.Item.Count));
+
+    /// <summary>A part of the car by its name; all else as it was written.</summary>
+    public string Name(Structure structure) => structure.Parts.FirstOrDefault(part => $"part {part.Id}" == Item.What)?.Name ?? Item.What;
 }
 
 /// <summary>What came back on a day.</summary>

@@ -16,7 +16,7 @@ internal static class OrdersVerb
             {
                 var orders = open.Shelf.Orders.Where(order => order.IsOpen || parsed.GetValue(all)).ToValueList();
                 var outside = open.Shelf.Outside.Where(work => work.IsAway || parsed.GetValue(all)).ToValueList();
-                return new(OrdersView.Of(open.Shelf, orders, outside, open.Today), new { orders, outside }) { Faults = open.Shelf.Faults };
+                return new(OrdersView.Of(open.Shelf, id => open.Car(id).Car, orders, outside, open.Today), new { orders, outside }) { Faults = open.Shelf.Faults };
             }));
         foreach (var sub in (Command[])[Place(desk), Promise(desk), Arrive(desk), Cancel(desk), Return(desk), Tried(desk), .. OutsideVerbs.All(desk)])
             command.Add(sub);
