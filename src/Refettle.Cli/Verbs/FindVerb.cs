@@ -36,7 +36,9 @@ internal static class FindVerb
                             }))))));
     }
 
-    private static Reply Record(Desk desk, OpenCar open, Finding finding) => desk.Record(open, [new Found(finding)], now => Discovered.With(desk, open, now, Shown(now.Car, finding.Of)));
+    private static Reply Record(Desk desk, OpenCar open, Finding finding) => finding.Reading is { } reading && ReadingCheck.Of(open.Car, finding.Of, reading) is { Count: > 0 } faults
+        ? Reply.Bad(faults)
+        : desk.Record(open, [new Found(finding)], now => Discovered.With(desk, open, now, Shown(now.Car, finding.Of)));
 
     private static Reply Shown(Car car, string thing)
     {
