@@ -25,13 +25,14 @@ public sealed record RideHeightLine(Joint Joint, RideHeightStanding Standing)
     public bool IsToSettle => Standing is not (RideHeightStanding.Settled or RideHeightStanding.Open);
 }
 
-/// <summary>Which joints with bonded rubber are only snugged now and wait for their torque at ride height.</summary>
+/// <summary>Which joints are only snugged now and wait for their torque: those with bonded rubber for that at ride height.</summary>
 public static class RideHeightLedger
 {
     /// <summary>Corners whose height is wanted, hub centre to wheel arch.</summary>
     public static ValueList<string> Corners { get; } = ["fl", "fr", "rl", "rr"];
 
-    /// <summary>The joints that were opened and want ride height, in the order of the car's description.</summary>
+    /// <summary>The joints that were opened or tightened and want ride height, and all others that are snug only, in the order of the car's description. A joint may be
+    /// tightened that the log never had open.</summary>
     /// <param name="opened">Joints opened since the strip began; those open now are taken along.</param>
     /// <param name="tightenings">In their order. Only those after a joint's last opening.</param>
     public static ValueList<RideHeightLine> Of(Car car, IEnumerable<string> opened, IEnumerable<Tightening> tightenings)
@@ -39,7 +40,8 @@ public static class RideHeightLedger
         var last = new Dictionary<string, Tightening>();
         foreach (var tightening in tightenings)
             last[tightening.Joint] = tightening;
-        return ClosingRecord.Disturbed(car, opened).Where(joint => joint.AtRideHeight)
+        return ClosingRecord.Disturbed(car, opened.Concat(last.Keys))
+            .Where(joint => joint.AtRideHeight || (last.GetValueOrDefault(joint.Id)?.How == Tightness.Snug && !IsOpen(car, joint)))
             .Select(joint => new RideHeightLine(joint, IsOpen(car, joint) ? RideHeightStanding.Open : Standing(last.GetValueOrDefault(joint.Id))))
             .ToValueList();
     }

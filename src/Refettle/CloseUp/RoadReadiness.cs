@@ -12,7 +12,7 @@ public sealed record RoadBlock(string Thing, string Why);
 /// <summary>What is left to do before the car may move on a road. An empty list is not a permit: brakes, fluids and local law are judged by a person.</summary>
 public static class RoadReadiness
 {
-    /// <summary>Parts off, joints open, states not undone, brakes not bled, joints not torqued at ride height, torques that contradict each other. Left out: what the owner leaves off on purpose.</summary>
+    /// <summary>Parts off, joints open, states not undone, brakes not bled, joints snug only or not torqued at ride height, torques that contradict each other. Left out: what the owner leaves off on purpose.</summary>
     /// <param name="undecided">Torques that contradict each other.</param>
     /// <param name="leftOff">Parts and joints that stay off or open on purpose; they become disclosures.</param>
     /// <param name="awaited">What is not here to be fitted; it is said with what waits for it.</param>
@@ -24,7 +24,7 @@ public static class RoadReadiness
             .Concat((awaited ?? []).Where(one => found.TrueForAll(block => block.Thing != one.Thing) && !(Thing.TryParse(one.Thing, out var thing) && meant.Contains(thing.Id)))
                 .Select(one => new RoadBlock(one.Thing ?? one.Name, $"not here: {one.Says}")));
         var unsettled = ledger.Where(line => line.IsToSettle)
-            .Select(line => new RoadBlock($"joint {line.Joint.Id}", Why(line.Standing)));
+            .Select(line => new RoadBlock($"joint {line.Joint.Id}", Why(line)));
         var unsound = car.Unsound.Select(part => new RoadBlock($"part {part}", "found too weak to carry the car"));
         var standing = new CarStanding(car);
         var unbled = car.Disturbed.Where(one => EndChecks.IsToBleed(one, standing) && !standing.IsTrue(one.Fact))
@@ -41,8 +41,9 @@ public static class RoadReadiness
         _ => null,
     };
 
-    private static string Why(RideHeightStanding standing) => standing switch
+    private static string Why(RideHeightLine line) => line.Standing switch
     {
+        RideHeightStanding.Snug when !line.Joint.AtRideHeight => "snug only: torque it",
         RideHeightStanding.Snug => "snug only: torque it at ride height",
         RideHeightStanding.TorquedHanging => "torqued with the wheels hanging: loosen it and torque it at ride height",
         _ => "closed, but nobody recorded its torque at ride height",

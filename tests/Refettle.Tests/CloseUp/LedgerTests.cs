@@ -56,6 +56,18 @@ public sealed class LedgerTests
     [Fact]
     public void A_bush_that_was_never_opened_is_not_listed() => Assert.Empty(RideHeightLedger.Of(Estate, [], []));
 
+    /// <summary>Who begins the log with the car half together tightens what the log never had open.</summary>
+    [Fact]
+    public void What_is_snug_only_blocks_the_road_whether_or_not_the_log_opened_it()
+    {
+        var ledger = RideHeightLedger.Of(Estate, [], [new("link-front", Tightness.Snug, "on-stands"), new("cover-screws", Tightness.Snug, "on-stands"), new("link-rear", Tightness.Torqued, "on-stands")]);
+        Assert.Equal(
+            [("joint link-front", "snug only: torque it at ride height"), ("joint link-rear", "torqued with the wheels hanging: loosen it and torque it at ride height"), ("joint cover-screws", "snug only: torque it")],
+            RoadReadiness.Of(Estate, ledger, []).Select(block => (block.Thing, block.Why)));
+        Assert.Empty(RideHeightLedger.Of(Estate, [], [new("cover-screws", Tightness.Snug, null), new("cover-screws", Tightness.Torqued, null)]));
+        Assert.Empty(RideHeightLedger.Of(Estate with { Done = [Fact.Open("cover-screws")] }, [], [new("cover-screws", Tightness.Snug, null)]));
+    }
+
     [Fact]
     public void A_bush_closed_without_a_word_blocks_the_road()
     {

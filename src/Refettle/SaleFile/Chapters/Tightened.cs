@@ -38,9 +38,10 @@ internal static class Tightened
         if (heights.Count > 0)
             yield return new Table(["Corner", "Ride height, hub centre to wheel arch"], heights.Select(line =>
                 new Row([EntryWords.Corner(line.Told.Corner), $"{line.Told.Height}"], [line.Entry.Number])).ToValueList());
-        var settled = from.RideHeight.Count(line => line.Standing == RideHeightStanding.Settled);
-        if (from.RideHeight.Count > 0)
-            yield return new Said($"Of {Sources.Count(from.RideHeight.Count, "opened joint")} with bonded rubber, {settled} {(settled == 1 ? "is" : "are")} recorded as torqued at ride height.", Backing.Recorded,
+        var rubber = from.RideHeight.Where(line => line.Joint.AtRideHeight).ToList();
+        var settled = rubber.Count(line => line.Standing == RideHeightStanding.Settled);
+        if (rubber.Count > 0)
+            yield return new Said($"Of {Sources.Count(rubber.Count, "joint")} with bonded rubber that {(rubber.Count == 1 ? "was" : "were")} opened or tightened, {settled} {(settled == 1 ? "is" : "are")} recorded as torqued at ride height.", Backing.Recorded,
 from.NumbersOf("step-done", "joint-tightened"));
         foreach (var block in Aligned.Of(from).Concat(Checked.Of(from)))
             yield return block;
