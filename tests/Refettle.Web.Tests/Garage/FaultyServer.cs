@@ -5,7 +5,7 @@ using Refettle.Web.Garage;
 
 namespace Refettle.Web.Tests.Garage;
 
-/// <summary>A server's log behind a bad network: a request, or only its answer, can be lost. It keeps logs and works nothing out.</summary>
+/// <summary>A server's log behind a bad network: a request, or only its answer, can be lost.</summary>
 internal sealed class FaultyServer : HttpMessageHandler
 {
     private readonly List<Entry> _entries = [];
@@ -21,6 +21,9 @@ internal sealed class FaultyServer : HttpMessageHandler
     /// <summary>What happens to the next requests; asked once for each.</summary>
     public Func<Fate> Next { get; set; } = () => Fate.Arrives;
 
+    /// <summary>It works nothing out: requests for a timeline are lost.</summary>
+    public bool KeepsLogsOnly { get; init; }
+
     /// <summary>No request goes on before this is over.</summary>
     public Task Held { get; set; } = Task.CompletedTask;
 
@@ -35,7 +38,7 @@ internal sealed class FaultyServer : HttpMessageHandler
     {
         await Held;
         var fate = Next();
-        if (fate == Fate.RequestLost || request.RequestUri!.AbsolutePath.EndsWith("/timeline", StringComparison.Ordinal))
+        if (fate == Fate.RequestLost || (KeepsLogsOnly && request.RequestUri!.AbsolutePath.EndsWith("/timeline", StringComparison.Ordinal)))
             throw new HttpRequestException("lost");
         if (fate == Fate.Refused)
             return Answer(HttpStatusCode.UnprocessableEntity, new Problem("Refused", "See the faults.", [new("entry", "it is refused", "Try another.")]));

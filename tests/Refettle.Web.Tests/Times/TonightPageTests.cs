@@ -9,7 +9,7 @@ namespace Refettle.Web.Tests.Times;
 
 public sealed class TonightPageTests : BunitContext
 {
-    private readonly FaultyServer _server = new();
+    private readonly FaultyServer _server = new() { KeepsLogsOnly = true };
 
     public TonightPageTests() => Services.AddGarage(_server);
 
