@@ -26,6 +26,11 @@ public sealed class ShelfRoom(Refettle.Stock.Shelf shelf, DateOnly today)
         return string.Join(", ", more.Where(text => text.Length > 0).Prepend(pieces));
     }
 
+    /// <summary>How many nothing is kept for; where more are kept than are there, that.</summary>
+    public static string Free(ShelfLine line) => line.OnHand.Sum(one => one.Count) is var here && line.Kept > here
+        ? $"{line.Kept} are kept and {here} {(here == 1 ? "is" : "are")} there: none is free, and what is to come is kept too."
+        : $"{line.Free} free";
+
     /// <summary>Where a number may be kept for, on a car: what takes it first, then all parts and joints.</summary>
     public IEnumerable<Findable> Places(Car car, string number)
     {

@@ -29,6 +29,9 @@ public sealed class RoomTests
         Assert.Equal(["4410-22"], room.Found("damper", 9).Select(line => line.Number));
         Assert.Equal("3 new, 2 kept, 5 to come", ShelfRoom.Counts(room.Found("shackle", 1)[0]));
         Assert.Equal("none, 2 too old, 2 to come", ShelfRoom.Counts(room.Found("77", 1)[0]));
+        Assert.Equal("1 free", ShelfRoom.Free(room.Found("shackle", 1)[0]));
+        var kept = new ShelfRoom(_shelf with { Claims = [new("saloon", "part damper", "4410-22", 4, [])] }, _today);
+        Assert.StartsWith("4 are kept and 3 are there", ShelfRoom.Free(kept.Found("shackle", 1)[0]), StringComparison.Ordinal);
         Assert.Equal("part seal", room.Places(_car, "77-1").MinBy(place => place.Rank)!.Key);
     }
 
