@@ -10,14 +10,15 @@ internal sealed record AdditionForm(
         addition.Kit.Id, addition.Instance, addition.Entry.Added.Parts.Count, addition.Entry.Added.Joints.Count,
         addition.Joinings.Select(joining => new JoiningForm(joining.Hole.Name, joining.Hole.Role, joining.Part, joining.Others)).ToValueList(),
         addition.Ties.Select(tie => new TieForm(tie.End.Key(), tie.Part)).ToValueList(),
-        addition.Entry.Added.LooseEnds.Select(end => LooseEndForm.Of(end, [])).ToValueList());
+        addition.Entry.Added.LooseEnds.Select(end => LooseEndForm.Of(end, [], [])).ToValueList());
 }
 
 internal sealed record JoiningForm(string Hole, string Role, string? Part, ValueList<string> Others);
 
 internal sealed record TieForm(string End, string Part);
 
-internal sealed record LooseEndForm(string End, string Role, bool Optional, string Meanwhile, ValueList<string> Proposed)
+internal sealed record LooseEndForm(string End, string Role, bool Optional, string Meanwhile, ValueList<string> Proposed, ValueList<string> Kits)
 {
-    public static LooseEndForm Of(LooseEnd end, IEnumerable<string> proposed) => new(end.Key(), end.Role, end.IsOptional, end.Meanwhile, proposed.ToValueList());
+    public static LooseEndForm Of(LooseEnd end, IEnumerable<string> proposed, IEnumerable<Kit> kits) =>
+        new(end.Key(), end.Role, end.IsOptional, end.Meanwhile, proposed.ToValueList(), kits.Select(kit => kit.Id).ToValueList());
 }

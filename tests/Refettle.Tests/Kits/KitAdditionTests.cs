@@ -24,6 +24,14 @@ public sealed class KitAdditionTests
         Assert.Equal(["axle", "feed", "hub", "wheel"], car.LooseEnds.Select(end => end.Hole).Order());
     }
 
+    [Fact]
+    public void A_loose_end_knows_the_kits_that_bring_what_it_waits_for()
+    {
+        var hub = Brake.Start.Add(Brake.Drum, Spot.RearLeft).LooseEnds.Single(end => end.Hole == "hub");
+        Assert.Equal(["hub"], Fillers.Of(hub, [Brake.Drum, Brake.Hub, Brake.Pipe]).Select(kit => kit.Id));
+        Assert.Empty(Fillers.Of(hub, [Brake.Hub with { Spots = [Spot.RearRight] }]));
+    }
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
