@@ -1,4 +1,5 @@
 using System.CommandLine;
+using NodaTime.Extensions;
 using Refettle.Access;
 using Refettle.Logbook;
 using Refettle.Scope;
@@ -6,6 +7,7 @@ using Refettle.Sheets;
 using Refettle.Stock;
 using Refettle.Storage;
 using Refettle.Stuck;
+using Refettle.Timeline.Spells;
 
 namespace Refettle.Cli;
 
@@ -99,6 +101,9 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
                 history = history with { Car = history.Car with { Structure = history.Car.Structure.With(added.Added, added.Tied) } };
         }
     }
+
+    /// <summary>The clock on the wall where a car stands.</summary>
+    public WallClock WallOf(Car car) => WallClock.Of(car.Calendar, around.Clock.GetCurrentInstant());
 
     public DateOnly Today => DateOnly.FromDateTime(around.Clock.GetLocalNow().DateTime);
 

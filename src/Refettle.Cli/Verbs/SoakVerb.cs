@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Refettle.Logbook;
 using Refettle.Stuck;
+using Refettle.Timeline;
 using Spectre.Console;
 
 namespace Refettle.Cli.Verbs;
@@ -39,9 +40,10 @@ internal static class SoakVerb
         var now = desk.Around.Clock.GetUtcNow();
         var clocks = SoakClock.All(car, ladders);
         var table = new Table { Border = TableBorder.None };
-        table.AddColumns("Joint", "Since (UTC)", "Ready (UTC)", "");
+        var wall = desk.WallOf(car);
+        table.AddColumns("Joint", $"Since ({wall.Zone.Id})", $"Ready ({wall.Zone.Id})", "");
         foreach (var clock in clocks)
-            table.AddRow(clock.Joint.EscapeMarkup(), $"{clock.Since.UtcDateTime:yyyy-MM-dd HH:mm}", $"{clock.Ready.UtcDateTime:yyyy-MM-dd HH:mm}", clock.IsReady(now) ? "ready: try it" : clock.Doubt(now) ?? $"{clock.Left(now).TotalHours:0.0} h left");
+            table.AddRow(clock.Joint.EscapeMarkup(), DayWords.Moment(wall.At(clock.Since)), DayWords.Moment(wall.At(clock.Ready)), clock.IsReady(now) ? "ready: try it" : clock.Doubt(now) ?? $"{clock.Left(now).TotalHours:0.0} h left");
         return new(clocks.Count == 0 ? new Text("No joint soaks.") : table, new { now, clocks });
     }
 }

@@ -1,5 +1,7 @@
 using Refettle.Cli.Verbs;
 using Refettle.Logbook;
+using Refettle.Timeline;
+using Refettle.Timeline.Spells;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 
@@ -8,14 +10,14 @@ namespace Refettle.Cli.Views;
 /// <summary>The logbook, a line an entry.</summary>
 internal static class LogView
 {
-    public static IRenderable Of(IReadOnlyCollection<HistoryLine> shown, int all)
+    public static IRenderable Of(IReadOnlyCollection<HistoryLine> shown, int all, WallClock clock)
     {
         var table = new Table { Border = TableBorder.None };
-        table.AddColumns("Mark", "When (UTC)", "Device", "What");
+        table.AddColumns("Mark", $"When ({clock.Zone.Id})", "Device", "What");
         foreach (var column in table.Columns.Take(3))
             column.NoWrap();
         foreach (var line in shown)
-            table.AddRow(new Text(LogVerb.Mark(line.Entry.Id)), new Text($"{line.Entry.At.UtcDateTime:yyyy-MM-dd HH:mm}"), new Text(line.Entry.Device), What(line));
+            table.AddRow(new Text(LogVerb.Mark(line.Entry.Id)), new Text(DayWords.Moment(clock.At(line.Entry.At))), new Text(line.Entry.Device), What(line));
         return shown.Count == all ? table : new Rows(new Text($"The newest {shown.Count} of {all} entries (--most 0 for all):"), table);
     }
 

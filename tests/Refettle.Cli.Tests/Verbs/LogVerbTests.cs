@@ -25,6 +25,19 @@ public sealed class LogVerbTests
         Assert.Equal("struck", bench.Json("log").GetProperty("lines")[lines.GetArrayLength() - 1].GetProperty("standing").GetString());
     }
 
+    /// <summary>An evening is looked up by the clock it was worked by. Berlin is two hours ahead of UTC in summer (IANA time zone database).</summary>
+    [Fact]
+    public void The_log_and_soaks_go_by_the_clock_on_the_wall_where_the_car_stands()
+    {
+        using var bench = new Bench(clock: new SummerNight()).WithCar();
+        Assert.Equal(ExitCode.Good, bench.Run("spell", "zone", "Europe/Berlin"));
+        var log = bench.Out("log", "--most", "1");
+        Assert.Contains("When (Europe/Berlin)", log, StringComparison.Ordinal);
+        var written = TimeZoneInfo.ConvertTime(bench.Json("log", "--most", "1").GetProperty("lines")[0].GetProperty("at").GetDateTimeOffset(), TimeZoneInfo.FindSystemTimeZoneById("Europe/Berlin"));
+        Assert.Contains($"{written:yyyy-MM-dd HH:mm}", log, StringComparison.Ordinal);
+        Assert.Contains("Thu 2026-07-02 00:30", bench.Out("soak", "damper-top"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_mark_that_fits_nothing_changes_nothing()
     {
@@ -35,4 +48,9 @@ public sealed class LogVerbTests
     }
 
     private static int Steps(Bench bench) => bench.Json("reach", "free(damper)").GetProperty("steps").GetArrayLength();
+
+    private sealed class SummerNight : TimeProvider
+    {
+        public override DateTimeOffset GetUtcNow() => new(2026, 7, 1, 22, 30, 0, TimeSpan.Zero);
+    }
 }

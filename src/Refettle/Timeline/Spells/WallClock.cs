@@ -27,6 +27,9 @@ public sealed class WallClock
 
     public LocalDateTime At(int minute) => (_begin + Duration.FromMinutes(minute)).InZone(Zone).LocalDateTime;
 
+    /// <summary>What it showed when something happened.</summary>
+    public LocalDateTime At(DateTimeOffset moment) => Instant.FromDateTimeOffset(moment).InZone(Zone).LocalDateTime;
+
     /// <summary>Negative for what is past.</summary>
     public int Minute(LocalDateTime local) => Minute(Zone.AtLeniently(local).ToInstant());
 
