@@ -11,7 +11,7 @@ internal static class BagLine
         var words = LineWords.Split(line);
         for (var i = 0; i < words.Count; i++)
         {
-            if (IsBag(words, i) && Code(words, i + 1) is { } code)
+            if (IsBag(words, i) && Code(words, i + 1) is { } code && !(IsEmptied(words) && Denial.Of(words, words.Count - 1)))
                 return Of(words, i, i + 1 + code.Words, code.Code, line, things);
         }
 
@@ -37,13 +37,15 @@ internal static class BagLine
     {
         var about = new Reading { Kind = LineKind.BagPacked, About = $"bag {code}", Fit = 1 };
         var after = words.Skip(rest).ToList();
-        if (words.Any(word => word is "empty" or "emptied") || (after is ["used", "up", ..]) || (words.Contains("everything") && words.Contains("out")))
+        if (IsEmptied(words) || (after is ["used", "up", ..]) || (words.Contains("everything") && words.Contains("out")))
             return about with { Kind = LineKind.BagEmptied };
         if (Place(after) is { } place)
             return about with { Kind = LineKind.BagMoved, Words = place };
         var held = string.Join(' ', words.Take(bag).Concat(after)).Trim();
         return about with { Words = held.Length == 0 ? line.Trim() : Written(line, after, held), For = things([.. words.Take(bag), .. after]) };
     }
+
+    private static bool IsEmptied(List<string> words) => words.Exists(word => word is "empty" or "emptied");
 
     /// <summary><c>is in the blue box</c>, <c>moved to shelf 2</c>, <c>lies on the bench</c>.</summary>
     private static string? Place(List<string> after)

@@ -3,7 +3,7 @@ namespace Refettle.QuickLine;
 /// <summary>Decides what a line tells of by the words that are no names.</summary>
 internal static class KindJudge
 {
-    /// <summary>The kinds it may be, the likeliest first; a note is always the last.</summary>
+    /// <summary>The kinds it may be, the likeliest first; a note is always among them, before work that is said to be not done or still ahead.</summary>
     /// <param name="words">The line's words as <see cref="LineWords.Of"/> gives them.</param>
     public static List<LineKind> Of(IReadOnlyList<string> words)
     {
@@ -24,7 +24,19 @@ internal static class KindJudge
             kinds.Add(LineKind.Finding);
         if (IsDone(words))
             kinds.Add(LineKind.Done);
-        return [.. kinds.Append(LineKind.Note).Distinct()];
+        return [.. kinds.Append(LineKind.Note).Distinct().OrderBy(kind => IsDenied(kind, words))];
+    }
+
+    private static bool IsDenied(LineKind kind, IReadOnlyList<string> words)
+    {
+        var place = words.ToList().FindIndex(word => kind switch
+        {
+            LineKind.Tightened => KindWords.IsTight(word),
+            LineKind.Back => KindWords.IsFitting(word) || word == "back",
+            LineKind.Done => KindWords.IsUndoing(word) || KindWords.IsRemoving(word),
+            _ => false,
+        });
+        return place >= 0 && (Denial.Of(words, place) || (kind == LineKind.Tightened && words.Take(place).Contains("need")));
     }
 
     /// <summary>Whether the words rather mean a joint or a part.</summary>

@@ -102,9 +102,11 @@ public sealed class LineReader(Structure structure)
         if (best.Kind is LineKind.Note)
             return [];
         var thing = _vocabulary.Things.FirstOrDefault(thing => thing.Thing == best.About);
-        return words.Where(word => !LineWords.SaysNothing(word) && !word.All(char.IsAsciiDigit) && !KindWords.IsAny(word) && !Covers(thing, word)).Distinct().ToValueList();
+        return words.Where(word => !LineWords.SaysNothing(word) && !IsRead(word)).Distinct().ToValueList();
+
+        bool IsRead(string word) => NumberWords.At([word], 0) is null ? KindWords.IsAny(word) || Covers(thing, word) : best is not { Kind: LineKind.Tightened, How: Tightness.Torqued, Torque: null };
     }
 
     private bool Covers(Nameable? thing, string word) =>
-        word is "left" or "right" or "front" or "rear" or "min" or "minute" or "mm" or "height" or "ride" or "gun" || NumberWords.At([word], 0) is not null || (thing is not null && _vocabulary.Like(word).Any(like => thing.Name.Contains(like.Word) || thing.More.Contains(like.Word)));
+        word is "left" or "right" or "front" or "rear" or "min" or "minute" or "mm" or "height" or "ride" or "gun" || (thing is not null && _vocabulary.Like(word).Any(like => thing.Name.Contains(like.Word) || thing.More.Contains(like.Word)));
 }

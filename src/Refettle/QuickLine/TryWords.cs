@@ -33,11 +33,12 @@ internal static class TryWords
     /// <summary>Null when it held.</summary>
     public static JointCondition? Becomes(IReadOnlyList<string> words)
     {
+        var said = words.Where((_, place) => !Denial.JustBefore(words, place)).ToList();
         if (words.Contains("sleeve") && words.Any(word => word is "turn" or "turning" or "spin"))
             return JointCondition.TurnsWithSleeve;
-        if (words.Any(word => word is "snapped" or "sheared" or "snap" or "broke"))
+        if (said.Exists(word => word is "snapped" or "sheared" or "snap" or "broke"))
             return words.Contains("proud") ? JointCondition.SnappedProud : JointCondition.SnappedFlush;
-        if (words.Any(word => word is "rounded"))
+        if (said.Contains("rounded"))
             return JointCondition.Rounded;
         if (words.Any(Failures.Contains) || words.Contains("bit") || words.Contains("half"))
             return null;
