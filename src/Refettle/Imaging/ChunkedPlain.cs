@@ -48,7 +48,7 @@ internal static class WebPPlain
         {
             if (place + 8 > end)
                 throw PictureBrokenException.AtEnd;
-            var length = BinaryPrimitives.ReadUInt32LittleEndian(bytes[(place + 4)..]);
+            long length = BinaryPrimitives.ReadUInt32LittleEndian(bytes[(place + 4)..]);
             if (length + (length & 1) > end - place - 8)
                 throw PictureBrokenException.AtEnd;
             var chunk = bytes.Slice(place, (int)(8 + length + (length & 1))).ToArray();

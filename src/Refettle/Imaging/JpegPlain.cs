@@ -7,6 +7,8 @@ internal static class JpegPlain
 {
     private const byte StartOfScan = 0xDA;
     private const byte EndOfImage = 0xD9;
+    private const byte Jfif = 0xE0;
+    private const int JfifLength = 16;
 
     public static byte[] Of(ReadOnlySpan<byte> bytes)
     {
@@ -25,7 +27,7 @@ internal static class JpegPlain
             if (!IsKept(marker, segment))
                 continue;
             kept.Write([0xFF, marker]);
-            kept.Write(segment);
+            kept.Write(marker == Jfif ? Head(segment) : segment);
             if (marker == StartOfScan)
                 place = CopyScan(bytes, place, kept);
         }
@@ -38,13 +40,16 @@ internal static class JpegPlain
     /// Comments go, and so does what the standard reserves: anything can stand in it.</summary>
     private static bool IsKept(byte marker, ReadOnlySpan<byte> segment) => marker switch
     {
-        0xE0 => segment[2..].StartsWith("JFIF\0"u8),
+        Jfif => segment.Length >= JfifLength && segment[2..].StartsWith("JFIF\0"u8),
         0xE2 => segment[2..].StartsWith("ICC_PROFILE\0"u8),
         0xEE => segment[2..].StartsWith("Adobe"u8),
         0xC8 => false,
         >= 0xC0 and <= 0xCF or >= StartOfScan and <= 0xDF => true,
         _ => false,
     };
+
+    /// <summary>Without its thumbnail (JFIF 1.02), which may show what was cut off the picture.</summary>
+    private static byte[] Head(ReadOnlySpan<byte> segment) => [0, JfifLength, .. segment[2..(JfifLength - 2)], 0, 0];
 
     internal static byte Marker(ReadOnlySpan<byte> bytes, ref int place)
     {

@@ -44,6 +44,24 @@ public sealed class PictureFileTests
         }
     }
 
+    /// <summary>JFIF 1.02: behind the two bytes of its size a thumbnail, which may show what was cut off the picture, or anything else.</summary>
+    [Fact]
+    public void A_thumbnail_in_the_head_goes_and_the_head_stays()
+    {
+        var picture = PictureFile.Plain(Read("plain.jpg")).Value;
+        var head = picture.AsSpan().IndexOf("JFIF"u8) - 4;
+        var hidden = "cut it off  "u8;
+        byte[] carrying = [.. picture[..(head + 2)], 0, 28, .. picture[(head + 4)..(head + 16)], 2, 2, .. hidden, .. picture[(head + 18)..]];
+        Assert.Equal(picture, PictureFile.Plain(carrying).Value);
+    }
+
+    [Fact]
+    public void A_chunk_that_says_it_is_longer_than_any_file_is_refused_in_words()
+    {
+        byte[] picture = [.. "RIFF"u8, 30, 0, 0, 0, .. "WEBPVP8X"u8, 0xFF, 0xFF, 0xFF, 0xFF, .. new byte[18]];
+        Assert.Contains("breaks off", Assert.Single(PictureFile.Plain(picture).Faults).Found, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Which_way_is_up_and_when_it_was_taken_stay()
     {
