@@ -73,11 +73,10 @@ public static class LabelPaper
     /// <summary>The code, then as many lines as there is room for.</summary>
     private static void Words(XGraphics drawing, BagLabel label, XRect room)
     {
-        var head = new Lettering(Math.Clamp(room.Height / 4, 10, 26), bold: true);
+        var head = Head(label.Code, room);
         var text = new Lettering(Math.Clamp(room.Height / 11, 5.5, 9));
         var at = room.Top;
-        if (head.Width(label.Code) <= room.Width)
-            drawing.DrawString(label.Code, head.Font, XBrushes.Black, room.Left, at + head.Font.Size);
+        drawing.DrawString(label.Code, head.Font, XBrushes.Black, room.Left, at + head.Font.Size);
         at += head.Line;
         foreach (var line in label.Lines.SelectMany(line => text.Lines(line, room.Width)))
         {
@@ -86,6 +85,13 @@ public static class LabelPaper
             drawing.DrawString(line, text.Font, XBrushes.Black, room.Left, at + text.Font.Size);
             at += text.Line;
         }
+    }
+
+    /// <summary>As large as there is room for: without its code nobody can tell whose label it is.</summary>
+    private static Lettering Head(string code, XRect room)
+    {
+        var head = new Lettering(Math.Clamp(room.Height / 4, 10, 26), bold: true);
+        return head.Width(code) <= room.Width ? head : new(head.Font.Size * room.Width / head.Width(code), bold: true);
     }
 
     private static double Points(double millimetres) => millimetres * PointsToMillimetre;

@@ -52,7 +52,9 @@ internal sealed class PdfTable
 
     private void PutHead()
     {
-        Put(_columns.Select((column, i) => Head.Lines(column, _widths[i])).ToArray(), 0, Head);
+        var lines = _columns.Select((column, i) => Head.Lines(column, _widths[i])).ToArray();
+        for (var i = 0; i < lines.Max(cell => cell.Count); i++)
+            Put(lines, i, Head);
         _pages.Space(1.5);
         _pages.Rule(0.8, 0.2);
         _pages.Space(3);

@@ -59,6 +59,14 @@ public sealed class LabelPaperTests
         Assert.Contains("N·m", pdf.GetPage(1).Text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void The_longest_code_is_printed_too(string id)
+    {
+        using var pdf = PdfDocument.Open(Written([new("WWWW-WWM", "WWWW-WWM", ["four washers"])], LabelSheet.Of(id)!, 0));
+        Assert.Contains("WWWW-WWM", pdf.GetPage(1).Text, StringComparison.Ordinal);
+    }
+
     [ToolFact("pdftoppm")]
     public void A_printed_sheet_is_read_as_a_camera_would()
     {
