@@ -39,6 +39,14 @@ public sealed class OverrunTests
     }
 
     [Fact]
+    public void The_only_work_halved_takes_half_in_every_future()
+    {
+        var asked = new Net().Add("task", new OwnPace(100_000)).Ask(1000);
+        var halved = asked with { Uncertainties = [new Eased(new OwnPace(100_000), 0.5, 0)] };
+        Assert.All(Net.Finishes(asked).Zip(Net.Finishes(halved)), pair => Assert.Equal(pair.First / 2.0, pair.Second, 1.0));
+    }
+
+    [Fact]
     public void What_was_not_timed_teaches_nothing() => Assert.Same(OverrunBelief.Start, OverrunBelief.Start.After([(0, 5), (5, 0)]));
 
     /// <summary>The start says what its words say: middle factor 1.25, nine in ten between 0.6 and 2.4.</summary>

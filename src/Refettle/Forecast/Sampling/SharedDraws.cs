@@ -81,7 +81,13 @@ internal sealed class SharedSources
 
     public LevelSource[] Levels { get; }
 
-    private static bool Uses(Uncertainty uncertainty) => uncertainty is OwnPace || uncertainty is Perhaps perhaps && Uses(perhaps.When);
+    private static bool Uses(Uncertainty uncertainty) => uncertainty switch
+    {
+        OwnPace => true,
+        Perhaps perhaps => Uses(perhaps.When),
+        Eased eased => Uses(eased.Of),
+        _ => false,
+    };
 }
 
 /// <summary>A hidden level ready to be drawn; parent below 0 when it stands alone.</summary>
