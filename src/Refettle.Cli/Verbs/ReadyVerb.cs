@@ -10,16 +10,16 @@ internal static class ReadyVerb
 {
     public static Command Make(Desk desk)
     {
-        var leftOff = new Option<string[]>("--left-off") { Description = "A part, joint or state that stays so on purpose.", AllowMultipleArgumentsPerToken = true };
+        var leftOff = new Option<string[]>("--left-off") { Description = "A part, sub-assembly, joint or state that stays so on purpose; part x where a joint has the same name.", AllowMultipleArgumentsPerToken = true };
         return new Command("ready", "What still stands between the car and the road.") { leftOff }
-            .Answers(desk, parsed => OpenShelf.With(desk, parsed, shelf =>
+            .Answers(desk, parsed => OpenShelf.With(desk, parsed, shelf => Reply.To(LeftOff.Of(shelf.Open.Car.Structure, parsed.GetValue(leftOff) ?? []), stays =>
             {
                 var open = shelf.Open;
                 var awaited = NotHere(shelf);
                 var record = ClosingRecord.Of(open.History);
                 var ledger = RideHeightLedger.Of(open.Car, record.Opened, record.Tightenings);
                 var undecided = TorqueConflicts.Of(open.History);
-                var blocks = RoadReadiness.Of(open.Car, ledger, parsed.GetValue(leftOff) ?? [], undecided, awaited);
+                var blocks = RoadReadiness.Of(open.Car, ledger, stays, undecided, awaited);
                 return new(ClosingView.Of(blocks), new
                 {
                     blocks,
@@ -29,7 +29,7 @@ internal static class ReadyVerb
                     heights = record.Heights.Select(height => new { corner = height.Corner, millimetres = height.Height }).ToValueList(),
                     newFasteners = NewFasteners.Of(open.Car, record.Opened).Select(one => new { joint = one.Joint.Id, thread = one.Joint.Thread, count = one.Count }).ToValueList(),
                 });
-            }));
+            })));
     }
 
     private static ValueList<Awaited> NotHere(OpenShelf shelf)

@@ -26,6 +26,16 @@ public sealed class CloseUpVerbTests : IDisposable
     }
 
     [Fact]
+    public void What_stays_off_on_purpose_is_one_of_the_car_s_things()
+    {
+        Good("done", "open(damper-foot)");
+        Assert.Contains("Nothing by the log", _bench.Out("ready", "--left-off", "damper-foot"), StringComparison.Ordinal);
+        Assert.Contains("joint damper-foot: open", _bench.Out("ready", "--left-off", "part damper"), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Faults, _bench.Run("ready", "--left-off", "damper-fot"));
+        Assert.Contains("damper-foot", _bench.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Wheel_angles_are_recorded_and_a_contradiction_is_kept_out()
     {
         Assert.Contains("thrust line 0.10° to the right, with laser rig, by me",

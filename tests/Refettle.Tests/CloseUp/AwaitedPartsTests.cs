@@ -56,7 +56,7 @@ public sealed class AwaitedPartsTests
     public void What_stays_off_on_purpose_is_no_block_though_it_is_away()
     {
         _garage.Write(Garage.Estate, new SentOut("Plater", "zinc", [new("part tank", 1, null, [])], Garage.Day(-3), null, null));
-        Assert.DoesNotContain(RoadReadiness.Of(History().Car, [], ["tank"], null, Told()), block => block.Thing == "part tank");
+        Assert.DoesNotContain(RoadReadiness.Of(History().Car, [], ["part tank"], null, Told()), block => block.Thing == "part tank");
     }
 
     private RoadBlock Block(string thing) => Assert.Single(RoadReadiness.Of(History().Car, [], [], null, Told()), block => block.Thing == thing);

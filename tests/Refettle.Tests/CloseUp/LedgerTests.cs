@@ -85,7 +85,21 @@ public sealed class LedgerTests
         Assert.Equal(
             ["part cover", "joint cover-screws", "joint link-front", "state battery-off", "part axle"],
             RoadReadiness.Of(car, ledger, []).Select(block => block.Thing));
-        Assert.Equal(["joint link-front", "state battery-off", "part axle"], RoadReadiness.Of(car, ledger, ["cover", "cover-screws"]).Select(block => block.Thing));
+        Assert.Equal(["joint link-front", "state battery-off", "part axle"], RoadReadiness.Of(car, ledger, ["part cover", "joint cover-screws"]).Select(block => block.Thing));
+    }
+
+    [Fact]
+    public void What_stays_off_says_nothing_of_another_thing_with_its_name()
+    {
+        var car = Estate with { Structure = Estate.Structure with { Joints = [Bush("cover")] }, Done = [Fact.Off("cover"), Fact.Open("cover")] };
+        Assert.Equal(["joint cover"], RoadReadiness.Of(car, [], ["part cover"]).Select(block => block.Thing));
+    }
+
+    [Fact]
+    public void What_came_off_as_one_is_told_by_its_parts()
+    {
+        var car = Estate with { Structure = Estate.Structure with { SubAssemblies = [new() { Id = "floor", Name = "Floor", Members = ["cover", "sender"] }] }, Done = [Fact.Off("floor"), Fact.Off("cover"), Fact.Off("sender")] };
+        Assert.Equal(["part cover", "part sender"], RoadReadiness.Of(car, [], []).Select(block => block.Thing));
     }
 
     [Fact]

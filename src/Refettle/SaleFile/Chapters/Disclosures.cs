@@ -33,7 +33,7 @@ internal static class Disclosures
 
     private static string? Why(Car car, Part part, PartStory? story, HashSet<string> meant)
     {
-        if (meant.Contains(part.Id))
+        if (meant.Contains($"part {part.Id}"))
             return "changed or left off on purpose";
         if (car.Unsound.Contains(part.Id))
             return "found too weak";

@@ -13,10 +13,12 @@ internal static class OpenItems
 
     private static ValueList<RoadBlock> Blocks(Sources from) => RoadReadiness.Of(from.Car, from.RideHeight, LeftOff(from), from.Undecided);
 
-    /// <summary>Parts that the owner says are off or changed on purpose: they are disclosures, not work that is left.</summary>
-    public static ValueList<string> LeftOff(Sources from) => from.Declared
-        .Where(line => line.Told.Topic == DeclarationTopic.Modification && Thing.TryParse(line.Told.About, out _))
-        .Select(line => line.Told.About![(line.Told.About!.IndexOf(' ') + 1)..]).ToValueList();
+    /// <summary>What the owner says is off or changed on purpose, of a sub-assembly its parts: disclosures, not work that is left.</summary>
+    public static IEnumerable<string> LeftOff(Sources from) => from.Declared.Where(line => line.Told.Topic == DeclarationTopic.Modification)
+        .SelectMany(line => Thing.TryParse(line.Told.About, out var thing) ? Meant(from, thing) : []);
+
+    private static IEnumerable<string> Meant(Sources from, Thing thing) =>
+        thing.Kind == ThingKind.SubAssembly ? from.Names.Moved(thing.Id).Select(part => $"part {part}") : [thing.ToString()];
 
     public static Section Of(Sources from)
     {
