@@ -71,7 +71,7 @@ public static class RefettleHost
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
         builder.Services.AddRoutingCore();
         var doorway = options.Devices is { } devices ? Doorway.For(devices) : Doorway.Closed;
-        builder.Services.AddSingleton(options.Logbook).AddSingleton<Garage>().AddSingleton(doorway)
+        builder.Services.AddSingleton(options.Logbook).AddSingleton(options.Clock).AddSingleton<Garage>().AddSingleton(doorway)
             .AddSingleton(new TimelineTools(options.Ladders, options.Scheduler, options.Clock));
         PairingRoutes.AddLimit(builder.Services);
         // A log of thousands of entries is a tenth as long so. No answer holds a secret beside what a stranger sends, so its length tells nothing.

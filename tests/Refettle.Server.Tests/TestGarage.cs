@@ -35,12 +35,12 @@ internal sealed partial class TestGarage : IAsyncDisposable
 
     /// <param name="planner">Null leaves the server without one.</param>
     /// <param name="kits">What can be added; by default the small kit.</param>
-    public static async Task<TestGarage> OpenAsync(IAccessPlanner? planner, KitTable? kits = null, bool toNetwork = false, LadderSet? ladders = null)
+    public static async Task<TestGarage> OpenAsync(IAccessPlanner? planner, KitTable? kits = null, bool toNetwork = false, LadderSet? ladders = null, TimeProvider? clock = null)
     {
         var folder = Directory.CreateTempSubdirectory("refettle-").FullName;
         var logbook = LogbookStore.Open(Path.Combine(folder, "test.db"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
         Assert.True(logbook.Write(SmallCar.Id, SmallCar.Happenings).IsGood);
-        var server = RefettleHost.Build(new() { Logbook = logbook, Planner = planner, Scoper = planner is null ? null : new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver()), Kits = kits?.Kits ?? SmallKit.All, Start = kits?.Start ?? Structure.Empty, Ladders = ladders ?? new([]), Photos = PhotoStore.Beside(logbook.Path), Devices = toNetwork ? logbook.Devices : null });
+        var server = RefettleHost.Build(new() { Clock = clock ?? TimeProvider.System, Logbook = logbook, Planner = planner, Scoper = planner is null ? null : new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver()), Kits = kits?.Kits ?? SmallKit.All, Start = kits?.Start ?? Structure.Empty, Ladders = ladders ?? new([]), Photos = PhotoStore.Beside(logbook.Path), Devices = toNetwork ? logbook.Devices : null });
         await server.StartAsync();
         return new(folder, logbook, server);
     }

@@ -13,7 +13,7 @@ internal static class SaleRoutes
 {
     public static void Map(IEndpointRouteBuilder api) => api.MapGet("cars/{car}/sale-file.{form}", Give);
 
-    private static IResult Give(string car, string form, ILogbook logbook, Garage garage, bool prices = false, bool names = false, bool hours = false)
+    private static IResult Give(string car, string form, ILogbook logbook, Garage garage, TimeProvider clock, bool prices = false, bool names = false, bool hours = false)
     {
         if (logbook is not IGarageStore store)
             return Problems.Of(StatusCodes.Status503ServiceUnavailable, "This server has no key to sign with", "Make the file on the command line.");
@@ -23,7 +23,7 @@ internal static class SaleRoutes
         if (write is null)
             return Problems.Of(StatusCodes.Status404NotFound, $"There is no sale file of the form {form}", "Ask for html or pdf.");
         var history = CarHistory.Of(car, logbook.Read(car).Select(kept => kept.Entry));
-        var made = SaleFiles.Of(history, new(prices, names, hours, []), store, TimeProvider.System, paper => Written(paper, write));
+        var made = SaleFiles.Of(history, new(prices, names, hours, []), store, clock, paper => Written(paper, write));
         return made.IsGood
             ? Results.File(made.Value, type, $"{car}.{form}")
             : Problems.Of(StatusCodes.Status503ServiceUnavailable, "The file cannot be signed", "See the faults.", made.Faults);

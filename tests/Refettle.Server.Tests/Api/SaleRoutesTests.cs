@@ -22,6 +22,19 @@ public sealed class SaleRoutesTests
     }
 
     [Fact]
+    public async Task It_is_made_at_the_time_of_the_server_s_clock()
+    {
+        await using var garage = await TestGarage.OpenAsync(planner: null, clock: new Stopped());
+        using var page = garage.Page();
+        Assert.Contains("Made 2031-05-04 20:15 UTC", await page.GetStringAsync($"api/cars/{SmallCar.Id}/sale-file.html"), StringComparison.Ordinal);
+    }
+
+    private sealed class Stopped : TimeProvider
+    {
+        public override DateTimeOffset GetUtcNow() => new(2031, 5, 4, 20, 15, 0, TimeSpan.Zero);
+    }
+
+    [Fact]
     public async Task What_is_not_there_is_said_to_be_missing()
     {
         await using var garage = await TestGarage.OpenAsync(planner: null);
