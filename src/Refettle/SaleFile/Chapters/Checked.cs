@@ -36,7 +36,7 @@ internal static class Checked
 
     private static bool IsAbout(string task, Joint joint, CarNames names) => task switch
     {
-        EndChecks.Bleed => joint.Kind is JointKind.Pipe or JointKind.Hose && joint.Holds.Any(part => names.Part(part)?.Hazards.Contains(Hazard.BrakeFluid) == true),
+        EndChecks.Bleed => EndChecks.IsHydraulic(joint, names.Part),
         Disturbed.RideHeight or EndChecks.Settle or EndChecks.Alignment => joint.AtRideHeight,
         _ => true,
     };

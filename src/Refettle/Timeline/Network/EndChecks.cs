@@ -36,7 +36,7 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
     }
 
     /// <summary>Hydraulics that were opened, and neither bled nor filled since.</summary>
-    public static bool IsToBleed(Disturbed one, CarStanding standing) => one.Fact.Kind == FactKind.Open && IsHydraulic(standing.Joints[one.Fact.Subject], standing)
+    public static bool IsToBleed(Disturbed one, CarStanding standing) => one.Fact.Kind == FactKind.Open && IsHydraulic(standing.Joints[one.Fact.Subject], standing.Parts.GetValueOrDefault)
         && !one.Since.Contains(Bleed) && !one.Since.Contains(_drained.ToString());
 
     private void RideHeight(List<Disturbed> rubber)
@@ -63,8 +63,8 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
     private Joint JointOf(Disturbed one) => standing.Joints[one.Fact.Subject];
 
     /// <summary>Fluid runs out of it when it is opened, and air gets in.</summary>
-    private static bool IsHydraulic(Joint joint, CarStanding standing) => joint.Kind is JointKind.Pipe or JointKind.Hose
-        && joint.Holds.Any(part => standing.Parts[part].Hazards.Contains(Hazard.BrakeFluid));
+    public static bool IsHydraulic(Joint joint, Func<string, Part?> part) => joint.Kind is JointKind.Pipe or JointKind.Hose
+        && joint.Holds.Any(name => part(name)?.Hazards.Contains(Hazard.BrakeFluid) == true);
 
     /// <summary>Something of the running gear: at a corner, or worked at from below.</summary>
     private bool IsUnderneath(Joint joint) => joint.Holds.Select(part => standing.Parts[part]).Where(part => !part.Fixed)
