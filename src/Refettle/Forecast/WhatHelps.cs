@@ -62,7 +62,7 @@ internal sealed class WhatHelps(ForecastQuestion question, TableShelf tables, Ca
         Project = _question.Project with
         {
             Resources = _question.Project.Resources.Select((resource, place) => place == extra.Resource && resource.Open is { } open
-                ? resource with { Open = SpellWindows.Joined(open.Append(extra.Window), int.MinValue, int.MaxValue) }
+                ? resource with { Open = Stretches.Joined(open.Append(extra.Window)) }
                 : resource).ToValueList(),
         },
     };

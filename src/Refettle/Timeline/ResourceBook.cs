@@ -75,11 +75,11 @@ internal sealed class ResourceBook
     {
         if (facilities.Any(one => one.From is null && one.Until is null && _calendar.Spells.All(spell => spell.Whose != one.Id)))
             return null;
-        return SpellWindows.Joined(facilities.SelectMany(one =>
+        return Stretches.Joined(facilities.SelectMany(one =>
         {
             var days = SpellWindows.Days(one.From, one.Until, _clock, _horizon);
             var spells = _calendar.Spells.Where(spell => spell.Whose == one.Id).ToList();
-            return spells.Count == 0 ? days : SpellWindows.Both(days, SpellWindows.Of(spells, _clock, _horizon));
+            return spells.Count == 0 ? days : Stretches.Both(days, SpellWindows.Of(spells, _clock, _horizon));
         }), 0, int.MaxValue);
     }
 
@@ -95,8 +95,8 @@ internal sealed class ResourceBook
         return Place(name, () => new(name, Plenty, CoatingDays.Open(_calendar, _clock, _horizon, air)));
     }
 
-    private ValueList<Window> Without(ValueList<DayRange> days) => SpellWindows.Without(
-        SpellWindows.Joined(days.Select(range => new Window(_clock.Minute(range.First.AtMidnight()), SpellWindows.End(range.Last, _clock))), 0, int.MaxValue),
+    private ValueList<Window> Without(ValueList<DayRange> days) => Stretches.Without(
+        Stretches.Joined(days.Select(range => new Window(_clock.Minute(range.First.AtMidnight()), SpellWindows.End(range.Last, _clock))), 0, int.MaxValue),
         SpellWindows.End(_horizon, _clock));
 
     private int Place(string name, Func<Resource> make)

@@ -95,7 +95,7 @@ internal sealed class Course
 
     // Windows that touch are one.
     private static Resource Whole(Resource resource) =>
-        resource.Open is { } open ? resource with { Open = SpellWindows.Joined(open, 0, int.MaxValue) } : resource;
+        resource.Open is { } open ? resource with { Open = Stretches.Joined(open, 0, int.MaxValue) } : resource;
 
     private int[] Windowed(Project project, int activity) =>
         [.. Demands[activity].Select(demand => demand.Resource).Where(resource => project.Resources[resource].Open is not null)];

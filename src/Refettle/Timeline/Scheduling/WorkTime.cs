@@ -36,10 +36,10 @@ public sealed class WorkTime
     /// <summary>When all the resources an activity needs are open; null when that is always.</summary>
     public static WorkTime? Of(Project project, IEnumerable<int> resources)
     {
-        List<Window>? common = null;
+        ValueList<Window>? common = null;
         foreach (var open in resources.Select(resource => project.Resources[resource].Open).OfType<ValueList<Window>>())
-            common = common is null ? Joined(open) : Both(common, Joined(open));
-        return common is null ? null : new(common);
+            common = common is { } known ? Stretches.Both(known, Stretches.Joined(open)) : Stretches.Joined(open);
+        return common is { } windows ? new(windows) : null;
     }
 
     /// <summary>Time worked up to a moment.</summary>
@@ -104,37 +104,6 @@ public sealed class WorkTime
 
     /// <summary>The same with time running backwards from an origin.</summary>
     public WorkTime Mirrored(int origin) => new([.. _starts.Zip(_ends, (start, end) => new Window(origin - end, origin - start)).Reverse()]);
-
-    private static List<Window> Joined(IEnumerable<Window> windows)
-    {
-        var joined = new List<Window>();
-        foreach (var window in windows.Where(window => window.End > window.Start))
-        {
-            if (joined.Count > 0 && joined[^1].End >= window.Start)
-                joined[^1] = new(joined[^1].Start, Math.Max(joined[^1].End, window.End));
-            else
-                joined.Add(window);
-        }
-
-        return joined;
-    }
-
-    private static List<Window> Both(List<Window> some, List<Window> others)
-    {
-        var both = new List<Window>();
-        for (int i = 0, j = 0; i < some.Count && j < others.Count;)
-        {
-            var (start, end) = (Math.Max(some[i].Start, others[j].Start), Math.Min(some[i].End, others[j].End));
-            if (start < end)
-                both.Add(new(start, end));
-            if (some[i].End < others[j].End)
-                i++;
-            else
-                j++;
-        }
-
-        return both;
-    }
 
     private int LastStartingAtOrBefore(int time) => _byStart.LastAtOrBefore(time);
 

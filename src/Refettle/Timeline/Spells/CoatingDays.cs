@@ -41,6 +41,6 @@ public static class CoatingDays
     {
         var days = Enumerable.Range(0, Math.Max(0, Period.DaysBetween(clock.Today, horizon)) + 1).Select(clock.Today.PlusDays)
             .Where(day => Against(calendar, day, needs) is null);
-        return SpellWindows.Joined(days.Select(day => new Window(clock.Minute(day.AtMidnight()), SpellWindows.End(day, clock))), 0, int.MaxValue);
+        return Stretches.Joined(days.Select(day => new Window(clock.Minute(day.AtMidnight()), SpellWindows.End(day, clock))), 0, int.MaxValue);
     }
 }

@@ -27,6 +27,6 @@ public static class ScopeDays
             return Minutes.Zero;
         // On the day of the handover what comes after its hour is too late.
         var end = calendar.Handover is { By: var by } && by.Date == last ? Math.Max(0, clock.Minute(by)) : SpellWindows.End(last, clock);
-        return new(SpellWindows.Joined(SpellWindows.Of(SpellsToCome.Until(own, last).Spells, clock, last), 0, end).Sum(window => window.End - window.Start));
+        return new(Stretches.Joined(SpellWindows.Of(SpellsToCome.Until(own, last).Spells, clock, last), 0, end).Sum(window => window.End - window.Start));
     }
 }
