@@ -5,7 +5,7 @@ internal static class Denial
 {
     private static readonly HashSet<string> Denying =
     [
-        "not", "no", "never", "without", "cannot", "cant", "must", "should", "isn", "wasn", "aren", "weren", "didn", "doesn", "don", "hasn", "haven", "couldn", "wouldn",
+        "not", "no", "never", "without", "cannot", "cant", "must", "should", "isn", "wasn", "aren", "weren", "didn", "doesn", "don", "hasn", "haven", "couldn", "wouldn", "will",
     ];
 
     private static readonly HashSet<string> Ahead = ["come", "be", "go", "get", "have"];

@@ -39,6 +39,7 @@ public sealed class TellingTests
         { "rl damper bolt needs 90 Nm", [new Noted("rl damper bolt needs 90 Nm", "part rl-damper")] },
         { "rl damper bolt should be 90 Nm", [new Noted("rl damper bolt should be 90 Nm", "joint rl-damper-bolt")] },
         { "rl damper not off yet", [new Noted("rl damper not off yet", "part rl-damper")] },
+        { "rl damper will come off tomorrow", [new Noted("rl damper will come off tomorrow", "part rl-damper")] },
         { "rl damper is not back on", [new Noted("rl damper is not back on", "part rl-damper")] },
         { "rl damper does not leak", [new Noted("rl damper does not leak", "part rl-damper")] },
         { "fl ball joint, no play", [new Noted("fl ball joint, no play", "part fl-ball-joint")] },
