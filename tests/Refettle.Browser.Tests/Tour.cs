@@ -137,7 +137,6 @@ internal static class Tour
         await page.Locator(".task summary").ClickAsync();
         await look("timeline");
         await visit.GoAsync("forecast");
-        await page.GetByRole(AriaRole.Button, new() { Name = "How sure is the finish?" }).ClickAsync();
         await page.Locator("svg.finish").WaitForAsync();
         await look("forecast");
         await visit.GoAsync("tonight");

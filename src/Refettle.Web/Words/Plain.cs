@@ -5,6 +5,12 @@ namespace Refettle.Web.Words;
 /// <summary>Plain words for figures and choices.</summary>
 public static class Plain
 {
+    /// <summary>Unicode's word joiner: it has no width, and no line ends at it.</summary>
+    private const char WordJoiner = '\u2060';
+
+    /// <summary>Days stay on one line where there is room for them: browsers part lines behind each of their hyphens.</summary>
+    public static string Whole(string text) => text.Replace("-", $"-{WordJoiner}", StringComparison.Ordinal);
+
     public static string Word(JointKind kind) => kind == JointKind.PressFit ? "Press fit" : kind.ToString();
 
     public static string Word(Scarcity scarcity) => scarcity switch

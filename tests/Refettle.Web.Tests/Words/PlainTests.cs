@@ -15,6 +15,10 @@ public sealed class PlainTests
     [InlineData(125, "2 h 05")]
     public void Times_are_said_as_a_person_would(double minutes, string said) => Assert.Equal(said, Plain.Time(new((decimal)minutes)));
 
+    /// <summary>U+2060 forbids a break on either side: Unicode Standard Annex 14, rule LB11.</summary>
+    [Fact]
+    public void A_day_is_not_parted_at_its_hyphens() => Assert.Equal("Sat 2027-\u206001-\u206009", Plain.Whole("Sat 2027-01-09"));
+
     [Fact]
     public void What_is_not_proven_does_not_sound_proven()
     {
