@@ -32,7 +32,7 @@
   }
 
   function keep() {
-    if (!location.pathname.startsWith("/car/") || !app.querySelector(there)) return;
+    if (!location.pathname.startsWith("/car/") || !app.querySelector(`.frame ${there}`)) return;
     const copy = app.cloneNode(true);
     // A photo's address is good for this loading of the page only; its words stay.
     for (const photo of copy.querySelectorAll("img[src^='blob:']")) photo.removeAttribute("src");

@@ -34,7 +34,7 @@ public static class NetworkPlanner
         new HandingIn(draft, standing, refit).Add();
         new EndChecks(draft, standing, refit).Add();
         new LicensedWork(draft).Add();
-        var terms = new OwnersTerms(draft, question.Car.Calendar);
+        var terms = new OwnersTerms(draft, question.Car);
         terms.AddTasks();
         terms.Equip();
         new Moves(draft, standing, question.Moves).Add();

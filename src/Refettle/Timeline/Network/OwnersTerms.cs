@@ -3,29 +3,29 @@ using Refettle.Access;
 namespace Refettle.Timeline.Network;
 
 /// <summary>What the owner adds and sets: tasks of his own, how long a task takes him, when it starts, parts, days without it, how far it is.</summary>
-internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
+internal sealed class OwnersTerms(NetworkDraft draft, Car car)
 {
     private const string NoSuchTask = "there is no such task now";
 
     public void AddTasks()
     {
-        foreach (var (own, id) in calendar.Tasks.Select(own => (own, draft.Add(TaskOf(own)))).ToList())
+        foreach (var (own, id) in car.Calendar.Tasks.Select(own => (own, draft.Add(TaskOf(own)))).ToList())
             Link(own, id);
     }
 
     /// <summary>What tasks of any origin need beside what is derived. Before moves are made, which themselves stay as they are.</summary>
     public void Equip()
     {
-        foreach (var terms in calendar.Terms.Where(terms => terms.Uses.Count > 0 && draft.Has(terms.Task)))
+        foreach (var terms in car.Calendar.Terms.Where(terms => terms.Uses.Count > 0 && draft.Has(terms.Task)))
             draft.Change(terms.Task, task => task with { At = PlaceOf(terms.Uses) ?? task.At, Uses = task.Uses.Concat(terms.Uses.Select(Needed.Facility)).Distinct().ToValueList() });
     }
 
     /// <summary>For tasks of any origin: all of them are there by then.</summary>
     public void Apply()
     {
-        foreach (var terms in calendar.Terms)
+        foreach (var terms in car.Calendar.Terms)
             Apply(terms);
-        foreach (var mark in calendar.Marks)
+        foreach (var mark in car.Calendar.Marks)
             Apply(mark);
     }
 
@@ -41,7 +41,7 @@ internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
         Uses = own.Uses.Select(Needed.Facility).ToValueList(),
     };
 
-    private string? PlaceOf(ValueList<string> uses) => uses.FirstOrDefault(id => calendar.Facilities.Any(one => one.Id == id && one.Kind == FacilityKind.Place));
+    private string? PlaceOf(ValueList<string> uses) => uses.FirstOrDefault(id => car.Calendar.Facilities.Any(one => one.Id == id && one.Kind == FacilityKind.Place));
 
     /// <param name="id">Its name here: where a task that follows from the car has the one it was given, that name stays with the other.</param>
     private void Link(OwnTask own, string id)
@@ -131,7 +131,7 @@ internal sealed class OwnersTerms(NetworkDraft draft, CarCalendar calendar)
     {
         if (task is { Kind: TaskKind.Check, Unseen: [var first, ..] })
             draft.Notes.Add(Note(task.Id, $"it was marked as done, and {first} is so by the log, or became so after it, or will", "It is done once more. Mark it when all that it checks is closed by the log."));
-        return task.Unseen.Count > 0 || (task.Kind == TaskKind.HandIn && draft.DirectlyBefore(task.Id).Any(id => draft[id].Mark?.Progress != TaskProgress.Done));
+        return task.Unseen.Count > 0 || (task.Kind == TaskKind.HandIn && (PaintLeft.Of(car).Any() || draft.DirectlyBefore(task.Id).Any(id => draft[id].Mark?.Progress != TaskProgress.Done)));
     }
 
     private string Near(string task) => NearNames.Ask(task, draft.Tasks.Select(one => one.Id), "Look at the list of the timeline.");

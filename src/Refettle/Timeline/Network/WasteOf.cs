@@ -48,7 +48,7 @@ internal sealed class WasteOf(NetworkDraft draft, CarStanding standing, IReadOnl
 
     private IEnumerable<Waste> Coats()
     {
-        var coats = draft.Tasks.Where(task => task.Kind == TaskKind.Coat).Select(task => task.Coat).OfType<string>().ToList();
+        var coats = draft.Tasks.Where(task => task.Kind == TaskKind.Coat).Select(task => task.Coat).OfType<string>().Concat(PaintLeft.Of(standing.Car)).ToList();
         if (coats.Count > 0)
             yield return WasteRules.Of(WasteKind.Paint, "Remains of paint and hardener", coats);
         if (coats.Count > 0 || draft.Tasks.Any(IsDerusting))

@@ -56,6 +56,19 @@ public sealed class WasteTests
         Assert.DoesNotContain(after.Checks, check => check.Id == "hand-in");
     }
 
+    /// <summary>The part is long on again: no task speaks of its paint any more.</summary>
+    [Fact]
+    public void What_was_coated_since_is_handed_in_once_more()
+    {
+        AppliedCoat Coat(int hour) => new("top", ["arm"], new(2027, 3, 1, hour, 0), 1, null, null, null, []);
+        var handed = new CarCalendar { Marks = [new("hand-in", TaskProgress.Done, new(2027, 3, 1, 12, 0))] };
+        var drained = Car() with { Done = [Fact.State("coolant-drained")], Disturbed = [new(Fact.State("coolant-drained"), ["hand-in"])], Calendar = handed };
+        Car Coated(int hour) => drained with { Coating = new() { Products = [new() { Id = "top", Name = "Top coat" }], Applied = [Coat(hour)] } };
+        var again = Assert.Single(RefitPlanner.Of(new(Coated(13), [], [])).Checks, check => check.Id == "hand-in");
+        Assert.Equal(["Top coat"], again.Waste.Single(one => one.Kind == WasteKind.Paint).From);
+        Assert.DoesNotContain(RefitPlanner.Of(new(Coated(11), [], [])).Checks, check => check.Id == "hand-in");
+    }
+
     [Fact]
     public void It_is_handed_in_after_what_makes_it()
     {
