@@ -11,7 +11,8 @@ internal static class PageHeaders
         var headers = context.Response.Headers;
         headers.ContentSecurityPolicy = Policy;
         headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
+        // Not no-referrer: with that a browser sends a form from here with the origin null, which looks like another site's.
+        headers["Referrer-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         if (context.Request.Path.StartsWithSegments("/api"))

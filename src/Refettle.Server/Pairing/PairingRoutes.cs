@@ -23,7 +23,7 @@ public static class PairingRoutes
     internal static void AddLimit(IServiceCollection services) => services.AddRateLimiter(limits =>
     {
         limits.AddFixedWindowLimiter(Slowly, window => (window.PermitLimit, window.Window, window.QueueLimit) = (TriesAMinute, TimeSpan.FromMinutes(1), 0));
-        limits.OnRejected = async (rejected, cancel) => await Problems.Of(StatusCodes.Status429TooManyRequests, "Too many tries at pairing", "Wait a minute.").ExecuteAsync(rejected.HttpContext);
+        limits.OnRejected = async (rejected, cancel) => await Page("", "Too many tries. Wait a minute.", StatusCodes.Status429TooManyRequests).ExecuteAsync(rejected.HttpContext);
     });
 
     /// <param name="authority">In PEM; null when nothing is served encrypted.</param>
@@ -42,8 +42,8 @@ public static class PairingRoutes
             : Problems.Of(StatusCodes.Status404NotFound, $"No device {id} is paired", "Look at the list of devices."));
     }
 
-    private static IResult Page(string code, string? wrong) =>
-        Results.Text(PairingPage.Of(code, wrong), "text/html; charset=utf-8", statusCode: wrong is null ? StatusCodes.Status200OK : StatusCodes.Status403Forbidden);
+    private static IResult Page(string code, string? wrong, int status = StatusCodes.Status200OK) =>
+        Results.Text(PairingPage.Of(code, wrong), "text/html; charset=utf-8", statusCode: status);
 
     private static async Task<IResult> PairAsync(HttpContext context, PairedDevices devices, CancellationToken cancel)
     {
@@ -52,7 +52,7 @@ public static class PairingRoutes
         var form = await context.Request.ReadFormAsync(cancel);
         var paired = devices.Pair(form["code"].ToString(), form["name"].ToString());
         if (!paired.IsGood)
-            return Page("", $"{paired.Faults[0].Found}. {paired.Faults[0].Mend}");
+            return Page("", $"{paired.Faults[0].Found}. {paired.Faults[0].Mend}", StatusCodes.Status403Forbidden);
         context.Response.Cookies.Append(DeviceGate.Cookie, paired.Value.Token, new()
         {
             HttpOnly = true,

@@ -49,7 +49,10 @@ public sealed class PairingTests
         Assert.Contains("Each works once", await wrong.Content.ReadAsStringAsync(), StringComparison.Ordinal);
         for (var more = 0; more < 9; more++)
             await PairAsync(stranger, "00000-00000");
-        Assert.Equal(HttpStatusCode.TooManyRequests, (await PairAsync(stranger, garage.Logbook.Devices.NewCode().Value)).StatusCode);
+        var slowed = await PairAsync(stranger, garage.Logbook.Devices.NewCode().Value);
+        Assert.Equal(HttpStatusCode.TooManyRequests, slowed.StatusCode);
+        Assert.Contains("Wait a minute", await slowed.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Equal("text/html", slowed.Content.Headers.ContentType!.MediaType);
     }
 
     [Fact]
