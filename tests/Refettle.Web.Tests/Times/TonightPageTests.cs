@@ -22,7 +22,7 @@ public sealed class TonightPageTests : BunitContext
                 new SpellAdded(new() { Id = "evenings", First = new(2026, 3, 1), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) })]);
         var page = Render<TonightPage>(parameters => parameters.Add(shown => shown.Id, SmallCar.Id));
         var done = await page.WaitForElementAsync(".first-step button", TimeSpan.FromSeconds(30));
-        Assert.Equal("Done: " + page.Find(".first-step p").TextContent.Split(':', 2)[1].Split('·')[0].Trim(), done.GetAttribute("aria-label"));
+        Assert.Equal("Done: " + page.Find(".offers h2").TextContent, done.GetAttribute("aria-label"));
         await done.ClickAsync();
         page.WaitForAssertion(() => Assert.Contains(_server.Entries, entry => entry.Kind is "step-done" or "stance-taken"));
     }
