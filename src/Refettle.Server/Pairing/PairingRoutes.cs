@@ -52,7 +52,7 @@ public static class PairingRoutes
         var form = await context.Request.ReadFormAsync(cancel);
         var paired = devices.Pair(form["code"].ToString(), form["name"].ToString());
         if (!paired.IsGood)
-            return Page("", $"{paired.Faults[0].Found}. {paired.Faults[0].Mend}", StatusCodes.Status403Forbidden);
+            return Page("", $"{paired.Faults[0].Place}: {paired.Faults[0].Found}. {paired.Faults[0].Mend}", StatusCodes.Status403Forbidden);
         context.Response.Cookies.Append(DeviceGate.Cookie, paired.Value.Token, new()
         {
             HttpOnly = true,

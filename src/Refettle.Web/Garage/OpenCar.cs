@@ -30,6 +30,10 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
     /// <summary>What the clock on the wall shows where the car stands.</summary>
     public LocalDateTime Now => WallClock.Of(Car!.Car.Calendar, clock.GetCurrentInstant()).At(0);
 
+    /// <summary>What it showed when something happened; this device's own clock while nobody has said where the car's hangs.</summary>
+    public LocalDateTime When(DateTimeOffset at) =>
+        Car!.Car.Calendar.TimeZone is null ? LocalDateTime.FromDateTime(at.LocalDateTime) : WallClock.Of(Car.Car.Calendar, clock.GetCurrentInstant()).At(at);
+
     public Question? Question => _plan?.Question;
 
     public Plan? Plan => _plan?.Plan;

@@ -25,7 +25,7 @@ public static class LogWords
         Noted noted => noted.Text,
         Declared declared => $"Stated: {declared.Text}",
         Struck struck => $"Undone: {(byId.TryGetValue(struck.Target, out var target) ? Of(target, car, byId) : "an entry that is not here yet")}",
-        StockHappening stock => StockSayings.Of(stock),
+        StockHappening stock => StockSayings.Of(stock, thing => Thing.TryParse(thing, out _) ? CaptureWords.Thing(thing, car) : thing),
         { } other => JobWords.Of(other, car.Car) ?? CalendarWords.Sentence(other) ?? CaptureWords.Of(other, car) ?? JudgingSayings.Of(other, thing => CaptureWords.Thing(thing, car)) ?? CoatingWords.Of(other, thing => CaptureWords.Thing(thing, car)) ?? line.Entry.Kind,
     };
 
