@@ -4,8 +4,9 @@ namespace Refettle;
 public static class NearNames
 {
     private const int Most = 3;
+    private static readonly char[] _between = ['-', '.', ' '];
 
-    /// <summary>Up to three of the names, nearest first: those that hold what was written or are held by it, and those a few slips away.</summary>
+    /// <summary>Up to three of the names, nearest first: those that hold what was written, those of the same words in another order, one more or fewer, and those a few slips away.</summary>
     public static ValueList<string> Of(string written, IEnumerable<string> names) =>
         names.Distinct()
             .Select(name => (Name: name, Far: Far(written, name)))
@@ -29,10 +30,21 @@ public static class NearNames
     {
         if (written.Length > 2 && name.Contains(written, StringComparison.OrdinalIgnoreCase))
             return 1;
+        if (WordsApart(written, name) is { } words)
+            return 1 + words;
         if (Math.Abs(written.Length - name.Length) > Math.Max(2, written.Length / 3))
             return int.MaxValue;
         return Slips(written.ToLowerInvariant(), name.ToLowerInvariant());
     }
+
+    /// <summary>How many words one has beyond those of the other; null where each has some of its own, or one alone is all they share.</summary>
+    private static int? WordsApart(string written, string name)
+    {
+        var (asked, own) = (Words(written), Words(name));
+        return Math.Min(asked.Count, own.Count) > 1 && (asked.IsSubsetOf(own) || own.IsSubsetOf(asked)) ? Math.Abs(asked.Count - own.Count) : null;
+    }
+
+    private static HashSet<string> Words(string name) => [.. name.ToLowerInvariant().Split(_between, StringSplitOptions.RemoveEmptyEntries)];
 
     /// <summary>Letters added, left out, changed or swapped with their neighbour (optimal string alignment distance).</summary>
     private static int Slips(string from, string to)
