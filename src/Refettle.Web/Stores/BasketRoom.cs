@@ -12,6 +12,7 @@ public sealed class BasketRoom
 {
     private readonly Refettle.Stock.Shelf _shelf;
     private readonly DateOnly _today;
+    private readonly Dictionary<string, string> _names;
 
     /// <param name="timeline">Of one of the cars, where there is one: its needs are for the days of their steps.</param>
     public BasketRoom(Refettle.Stock.Shelf shelf, ValueList<(CarHistory History, Plan? Plan)> plans, DateOnly today, (string Car, TimelineShown Shown)? timeline = null)
@@ -23,6 +24,7 @@ public sealed class BasketRoom
         TrialFits = Refettle.Stock.Baskets.TrialFits.Of(shelf, plans.Select(one => one.History.Car), today);
         var wants = plans.SelectMany(one => one.History.Car.Wants.Select(want => (one.History.Car.Id, want.Thing))).ToHashSet();
         Asked = Basket.Lines.Select(line => line.Need).Concat(Basket.Unnumbered).Where(need => need.Reason == NeedReason.Asked && wants.Contains((need.Car, need.Thing))).ToValueList();
+        _names = plans.ToDictionary(one => one.History.Car.Id, one => one.History.Car.Name);
         Planned = cars.Where(one => one.Work.Plan.Steps.Count > 0).Select(one => one.History.Car.Name).ToValueList();
     }
 
@@ -43,6 +45,13 @@ public sealed class BasketRoom
         var offer = _shelf.Lists.Where(list => list.Supplier == purchase.Supplier).SelectMany(list => list.Offers).FirstOrDefault(one => one.Number == purchase.Number);
         return new(purchase.Supplier ?? supplier.Trim(), [new(purchase.Number, purchase.Count, offer?.Each)], _today, offer?.LeadDays is { } days ? _today.AddDays(days) : null, null, null);
     }
+
+    /// <summary>What a need is for, with its car where there are several.</summary>
+    public string Place(Need need) => _names.Count > 1 ? $"{need.What}, {_names[need.Car]}" : need.What;
+
+    /// <summary>What a purchase is for, each place once.</summary>
+    public IEnumerable<string> Places(Purchase purchase) => purchase.For.Select(place =>
+        Basket.Lines.FirstOrDefault(line => $"{line.Need.Car} {line.Need.Thing}" == place) is { } line ? Place(line.Need) : place).Distinct();
 
     /// <summary>How a line stands, in words.</summary>
     public static string Standing(Served line)

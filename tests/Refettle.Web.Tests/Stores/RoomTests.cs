@@ -43,6 +43,8 @@ public sealed class RoomTests
         var purchase = Assert.Single(room.Basket.Purchases);
         Assert.Equal(new Ordered("Harbour Rubber", [new("77-1", 4, new(1.5m))], _today, new DateOnly(2026, 3, 17), null, null), room.Order(purchase, "someone"));
         Assert.Equal("no date to meet is known", BasketRoom.OrderBy(purchase));
+        Assert.Equal(["Axle seal"], room.Places(purchase));
+        Assert.Equal(["Axle seal, Estate"], new BasketRoom(_shelf with { Orders = [] }, [(new(_car, [], []), plan), (new(_car with { Id = "saloon", Name = "Saloon" }, [], []), null)], _today).Places(purchase));
         Assert.Equal("2 missing", BasketRoom.Standing(Assert.Single(room.Basket.Lines)));
         Assert.Equal("2 to come about Thu 2026-03-12", BasketRoom.Standing(Assert.Single(new BasketRoom(_shelf, [(new(_car, [], []), plan)], _today).Basket.Lines)));
     }
