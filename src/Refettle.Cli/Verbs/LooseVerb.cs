@@ -26,10 +26,10 @@ internal static class LooseVerb
         if (ends.Count == 0)
             return new Text("No loose ends.");
         var table = new Table { Border = TableBorder.None };
-        table.AddColumns("Loose end", "Wants", "Could be", "Kits that bring it", "Meanwhile");
+        table.AddColumns("Loose end", "Could be", "Kits that bring it", "Meanwhile");
         table.Columns[0].NoWrap();
         foreach (var end in ends)
-            table.AddRow(new Text(end.End), new Text(end.Role), new Text(string.Join(", ", end.Proposed)), new Text(string.Join(", ", end.Kits)), new Text(end.Meanwhile));
+            table.AddRow(new Text(end.End), new Text(string.Join(", ", end.Proposed)), new Text(string.Join(", ", end.Kits)), new Text(end.Meanwhile));
         return table;
     }
 }
