@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Refettle.Bags;
 using Refettle.Cli.Commands;
+using Refettle.Cli.Views;
 using Refettle.Paper.Labels;
 
 namespace Refettle.Cli.Verbs;
@@ -46,5 +47,5 @@ internal static class LabelsVerb
 
     private static Reply Write(string path, ValueList<BagLabel> labels, LabelSheet sheet, int skip) =>
         Reply.To(BinaryFile.Write(path, file => LabelPaper.Write(file, labels, sheet, skip)), written => Reply.Said(
-            $"{labels.Count} labels of {sheet.Width} × {sheet.Height} mm written to {written}. Print at actual size, not fitted to the page.", new { labels = labels.Count, sheet = sheet.Id, file = written }));
+            $"{Wording.Count(labels.Count, "label")} of {sheet.Width} × {sheet.Height} mm written to {written}. Print at actual size, not fitted to the page.", new { labels = labels.Count, sheet = sheet.Id, file = written }));
 }

@@ -38,10 +38,14 @@ internal static class ReadingView
             yield return $"for {string.Join(", ", reading.For)}";
         if (reading.Condition is { } condition)
             yield return condition;
+        if (reading is { Kind: LineKind.Finding, Scale: null })
+            yield return "no word of its scale: kept as a note";
         if (reading.Need is { } need)
             yield return $"{need} new into the basket";
-        if (reading.Kind == LineKind.Try)
-            yield return $"{reading.Rung ?? "method not said"}{(reading.IsSoaked ? ", soaked" : "")}, {(reading.Becomes is { } becomes ? StuckView.Word(becomes) : "it held")}";
+        if (reading is { Kind: LineKind.Try, Rung: null })
+            yield return "method not said: kept as a note";
+        else if (reading.Kind == LineKind.Try)
+            yield return $"{reading.Rung}{(reading.IsSoaked ? ", soaked" : "")}, {(reading.Becomes is { } becomes ? StuckView.Word(becomes) : "it held")}";
         if (reading.Took is { } took)
             yield return $"{took}";
         if (reading.Kind == LineKind.Tightened)

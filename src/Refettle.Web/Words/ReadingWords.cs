@@ -38,6 +38,8 @@ public static class ReadingWords
             yield return $"for {things}";
         if (reading.Condition is { } condition)
             yield return condition;
+        if (reading is { Kind: LineKind.Finding, Scale: null })
+            yield return "no word of its scale: kept as a note";
         if (reading.Need is { } need)
             yield return $"{need} new into the basket";
         if (reading.Kind == LineKind.Try)

@@ -10,6 +10,7 @@ public sealed class ReadingWordsTests
 
     [Theory]
     [InlineData("rear left damper leaks, need 2", "Condition: Rear left damper, drips, 2 new into the basket")]
+    [InlineData("rear axle rusty", "Condition: Rear axle, no word of its scale: kept as a note")]
     [InlineData("rear axle off 25 min", "Off or open: Rear axle, 25 min")]
     [InlineData("bag 14 four washers thick ones outside", "Put into: Bag 14, four washers thick ones outside")]
     [InlineData("height rl 382", "Ride height: rear left, 382 mm")]
