@@ -11,15 +11,15 @@ internal static class TonightView
     private const int Shown = 5;
     private const int FirstSteps = 3;
 
-    public static IRenderable Of(Car car, TonightAnswer answer, Minutes minutes, IEnumerable<WorkTask> tasks)
+    public static IRenderable Of(Car car, TonightAnswer answer, Minutes minutes, TaskNetwork network)
     {
         var lines = new List<IRenderable>();
         if (answer.Offers.Count == 0)
             lines.Add(new Text($"Nothing can be finished in {minutes} as things stand."));
         foreach (var (offer, i) in answer.Offers.Take(Shown).Select((offer, i) => (offer, i)))
-            lines.AddRange(Offered(offer, i + 1, ToldCautions.Of(car, offer.Task)));
+            lines.AddRange(Offered(offer, i + 1, ToldCautions.Of(car, offer.Task), Deliveries.IsPlaced(network, offer.Task)));
         if (answer.Evening.Count > 1)
-            lines.Add(new Text($"One after the other: {string.Join(", then ", answer.Evening.Select(id => tasks.FirstOrDefault(task => task.Id == id)?.Says ?? id))}"));
+            lines.Add(new Text($"One after the other: {string.Join(", then ", answer.Evening.Select(id => network.Tasks.FirstOrDefault(task => task.Id == id)?.Says ?? id))}"));
         if (answer.NotNow.Count > 0)
             lines.Add(new Text("Not tonight:"));
         lines.AddRange(answer.NotNow.Take(Shown).Select(one => new Padder(new Markup($"[dim]{one.Task.Says.Safe()}: {one.Why.Safe()}[/]"), new Padding(2, 0, 0, 0))));
@@ -27,10 +27,12 @@ internal static class TonightView
         return new Rows(lines);
     }
 
-    private static IEnumerable<IRenderable> Offered(Finishable offer, int number, ToldCautions cautions)
+    private static IEnumerable<IRenderable> Offered(Finishable offer, int number, ToldCautions cautions, bool isPlaced)
     {
         yield return new Markup($"[bold]{number}. {offer.Task.Says.Safe()}[/] [dim]({offer.Task.Id.Safe()})[/]");
         yield return new Padder(new Text(string.Join("; ", offer.Why)), new Padding(3, 0, 0, 0));
+        if (isPlaced)
+            yield return new Padder(new Text("What and how many: refettle basket. Ordered, say it with refettle orders place."), new Padding(3, 0, 0, 0));
         if (Steps(offer.Task) is { } steps)
             yield return new Padder(new Text(steps), new Padding(3, 0, 0, 0));
         foreach (var caution in cautions.Shown)

@@ -73,6 +73,19 @@ public sealed class TonightTests
         Assert.Equal("primer: 12.0 h more have to pass", Assert.Single(TonightPlanner.Of(Asked(done)).NotNow).Why);
     }
 
+    /// <summary>A mark does not bring an order into the books: what was only marked would be ordered again by the basket.</summary>
+    [Fact]
+    public void An_order_by_part_numbers_is_told_from_one_that_a_mark_ends()
+    {
+        var order = Task("order.quay", 13) with { Kind = TaskKind.Order };
+        Assert.True(Placed(new("77-1", "Seal", "Quay Parts", null, 7, 7, Origin.Default)));
+        Assert.False(Placed(new("parts", "Clips without a number", null, null, 5, 5, Origin.Default)));
+        Assert.False(Placed(null));
+
+        bool Placed(Consignment? delivery) =>
+            Deliveries.IsPlaced(new([order, Wait("way", 5000) with { Delivery = delivery }], [new("order.quay", "way")], []), order);
+    }
+
     [Fact]
     public void A_closing_window_comes_before_a_longer_task_and_a_closed_one_is_not_offered()
     {

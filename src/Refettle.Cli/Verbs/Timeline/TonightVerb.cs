@@ -35,6 +35,6 @@ internal static class TonightVerb
             HasHelper = hasHelper,
             Critical = timeline.IsGood ? timeline.Value.Tasks.Where(task => task.IsCritical).Select(task => task.Task.Id).ToValueList() : [],
         });
-        return new(TonightView.Of(supplied.Work.Car, answer, minutes, supplied.Work.Network!.Tasks), TonightForm.Of(minutes, answer));
+        return new(TonightView.Of(supplied.Work.Car, answer, minutes, supplied.Work.Network!), TonightForm.Of(minutes, answer));
     }
 }

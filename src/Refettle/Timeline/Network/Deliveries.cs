@@ -45,6 +45,10 @@ public static class Deliveries
         return id;
     }
 
+    /// <summary>Whether a task orders at a supplier by part numbers: it is over once the order is in the books, which a mark alone does not bring there.</summary>
+    public static bool IsPlaced(TaskNetwork network, WorkTask task) => task.Kind == TaskKind.Order
+        && network.Links.Where(link => link.Before == task.Id).Any(link => network.Tasks.Any(wait => wait.Id == link.After && wait.Delivery is { From: not null, On: null }));
+
     public static Minutes Days(decimal days) => new(Math.Ceiling(days * MinutesOfADay));
 
     internal static Minutes? AtWorst(JobWait? wait) => wait?.MostDays is { } most ? Days(most) : null;
