@@ -25,19 +25,21 @@ internal static class RandomProblems
     }
 
     /// <summary>The least cost over all choices of at most one way for each fact; null when none supports the goals.</summary>
-    public static long? LeastByEnumeration(DerivationProblem problem)
+    public static long? LeastByEnumeration(DerivationProblem problem) => Solutions(problem).Min(ways => (long?)ways.Sum(way => problem.Cost[way]));
+
+    /// <summary>The ways of all choices of at most one way for each fact that support the goals, each with what it uses.</summary>
+    public static List<List<int>> Solutions(DerivationProblem problem)
     {
-        var wayOf = new int[problem.FactCount];
-        long? least = null;
+        var (wayOf, found) = (new int[problem.FactCount], new List<List<int>>());
         Choose(0);
-        return least;
+        return found;
 
         void Choose(int fact)
         {
             if (fact == wayOf.Length)
             {
                 if (Closure.Supported(problem, wayOf) is { } supported)
-                    least = Math.Min(least ?? long.MaxValue, supported.Sum(member => problem.Cost[wayOf[member]]));
+                    found.Add([.. supported.Select(member => wayOf[member])]);
                 return;
             }
 
