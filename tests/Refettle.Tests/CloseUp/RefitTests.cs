@@ -1,3 +1,4 @@
+using Refettle.Access;
 using Refettle.CloseUp.Refit;
 using Refettle.Logbook;
 using Refettle.Tests.Timeline.Network;
@@ -38,6 +39,14 @@ public sealed class RefitTests
         Assert.True(order.IndexOf(Fact.Off("axle")) < order.IndexOf(Fact.Open("link-bolt")));
         var look = Assert.Single(sheet.Steps.Single(step => step.Fact == Fact.Off("axle")).LastLooks);
         Assert.Equal(("above-axle", false, "7"), (look.Space, look.IsPhotographed, look.Bags.Single().Code));
+    }
+
+    [Fact]
+    public void What_closes_a_space_together_with_others_gets_the_last_look_too()
+    {
+        var unit = new Structure { SubAssemblies = [new() { Id = "axle-unit", Name = "Axle with its hose", Members = ["axle", "hose"] }] };
+        var sheet = RefitPlanner.Of(History([.. Begin(), new StructureAdded("sheet", unit, []), new StepDone(Fact.Open("link-bolt"), null, null), new StepDone(Fact.Off("axle-unit"), null, null)]));
+        Assert.Equal("above-axle", Assert.Single(sheet.Steps.Single(step => step.Fact == Fact.Off("axle-unit")).LastLooks).Space);
     }
 
     [Fact]
@@ -126,6 +135,8 @@ public sealed class RefitTests
             var sheet = RefitPlanner.Of(new(made.Question.Car, [], []));
             Assert.Empty(RefitCheck.Of(made.Question.Car, sheet));
             put += sheet.Steps.Count;
+            Assert.Equal(made.Question.Car.Structure.Spaces.Where(space => space.ClosedBy.Any(part => new CarStanding(made.Question.Car).IsTrue(Fact.Off(part)))).Select(space => space.Id).Order(),
+                sheet.Steps.SelectMany(step => step.LastLooks).Select(look => look.Space).Distinct().Order());
             if (sheet.Steps.Select(step => step.Fact).FirstOrDefault(fact => fact.Kind == FactKind.Off && made.Question.Car.Structure.Parts.Any(part => part.Id == fact.Subject)) is not { Subject: { } away })
                 continue;
             var without = RefitPlanner.Of(new(made.Question.Car, [], []), away);

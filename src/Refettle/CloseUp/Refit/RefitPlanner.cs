@@ -69,9 +69,13 @@ public static class RefitPlanner
         return card.IsGood ? card.Value : null;
     }
 
-    private static ValueList<Look> LooksOf(Fact fact, Car car, StripMemory memory) => fact.Kind != FactKind.Off ? []
-        : car.Structure.Spaces.Where(space => space.ClosedBy.Contains(fact.Subject)).Select(space => new Look(space.Id, space.Name,
+    /// <summary>A sub-assembly closes what its parts close.</summary>
+    private static ValueList<Look> LooksOf(Fact fact, Car car, StripMemory memory)
+    {
+        var fitted = fact.Kind != FactKind.Off ? [] : car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == fact.Subject)?.Members ?? [fact.Subject];
+        return car.Structure.Spaces.Where(space => space.ClosedBy.Any(fitted.Contains)).Select(space => new Look(space.Id, space.Name,
             LastLook.Inside(car, space).SelectMany(memory.BagsOf).Distinct().ToValueList(), memory.IsPhotographed($"space {space.Id}"))).ToValueList();
+    }
 
     private static ValueList<Bag> Leftover(Car car, ValueList<RefitStep> steps) =>
         car.Bags.Where(bag => !bag.IsEmpty).Except(steps.SelectMany(step => step.Bags)).ToValueList();
