@@ -30,16 +30,14 @@ public static class Deliveries
         Behind(draft, draft.Add(Order(about, $"Order: {things}")), OnTheWay(about, things, wait?.Days, wait?.Origin ?? Origin.Default) with { AtWorst = AtWorst(wait) });
 
     /// <summary>The way of what the shelf knows: under way since it was ordered, or behind one sitting for its supplier.</summary>
+    /// <param name="name">Of its wait; where something else has it the wait gets a number.</param>
     internal static string Of(NetworkDraft draft, Consignment consignment, string? name = null)
     {
-        var id = name ?? Name(consignment.Id);
-        if (draft.Has(id))
-            return id;
-        draft.Add(TryTasks.Wait(id, consignment.Says, Days(consignment.Days), consignment.Origin) with
-        {
-            Delivery = consignment,
-            Mark = consignment.On is { } on ? new(id, TaskProgress.Begun, on.AtMidnight()) : null,
-        });
+        var asked = name ?? Name(consignment.Id);
+        if (draft.Named(asked).FirstOrDefault(one => draft[one].Delivery == consignment) is { } known)
+            return known;
+        var id = draft.Add(TryTasks.Wait(asked, consignment.Says, Days(consignment.Days), consignment.Origin) with { Delivery = consignment });
+        draft.Change(id, task => task with { Mark = consignment.On is { } on ? new(id, TaskProgress.Begun, on.AtMidnight()) : null });
         if (consignment.On is null)
             draft.Link(consignment.From is { } supplier ? Sitting(draft, Identifier.From(supplier), $"Order at {supplier}") : Sitting(draft, "parts", Replaced), id);
         return id;

@@ -23,12 +23,16 @@ internal sealed class NetworkDraft
     /// <returns>Its name.</returns>
     public string Add(WorkTask task)
     {
-        var id = task.Id;
-        for (var number = 2; !_tasks.TryAdd(id, task with { Id = id }); number++)
-            id = $"{task.Id}-{number}";
+        var id = Numbered(task.Id).First(id => !Has(id));
+        _tasks.Add(id, task with { Id = id });
         _order.Add(id);
         return id;
     }
+
+    /// <summary>The tasks that were to have this name.</summary>
+    public IEnumerable<string> Named(string name) => Numbered(name).TakeWhile(Has);
+
+    private static IEnumerable<string> Numbered(string name) => Enumerable.Range(1, int.MaxValue).Select(number => number == 1 ? name : $"{name}-{number}");
 
     public void Change(string id, Func<WorkTask, WorkTask> change) => _tasks[id] = change(_tasks[id]);
 

@@ -72,7 +72,7 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
     /// <summary>What is at a shop without a word on what becomes of it is waited for all the same.</summary>
     public void AddAway()
     {
-        foreach (var away in parts.Away.Where(one => !draft.Has($"wait.shop.{one.Part}")).ToList())
+        foreach (var away in parts.Unawaited)
         {
             if (!standing.IsTrue(Fact.Off(away.Part)))
                 draft.Notes.Add(new($"part {away.Part}", $"it is at {away.Work.From}, and by the log it is still on the car", $"Mark what is done: refettle done off({away.Part}).") { Severity = Severity.Note });
