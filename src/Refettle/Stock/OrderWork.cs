@@ -8,8 +8,15 @@ public static class OrderWork
     /// <summary>What came of an order.</summary>
     /// <param name="lines">Numbers and counts; empty for all that was still to come.</param>
     /// <param name="made">When rubber was made, where it is marked.</param>
-    /// <param name="isMore">More may have come than was ordered: it is kept, and billed at its price.</param>
-    public static Result<Happening> Arrived(Shelf shelf, Order order, ValueList<NumberCount> lines, DateOnly on, DateOnly? made, DateOnly? useBy, bool isMore = false)
+    public static Result<Happening> Arrived(Shelf shelf, Order order, ValueList<NumberCount> lines, DateOnly on, DateOnly? made, DateOnly? useBy) =>
+        Came(shelf, order, lines, on, made, useBy, TooMany);
+
+    /// <summary>The same where more may have come than was ordered: it is kept, and billed at its price.</summary>
+    public static Result<Happening> ArrivedWithMore(Shelf shelf, Order order, ValueList<NumberCount> lines, DateOnly on, DateOnly? made, DateOnly? useBy) =>
+        Came(shelf, order, lines, on, made, useBy, (_, _) => []);
+
+    private static Result<Happening> Came(
+        Shelf shelf, Order order, ValueList<NumberCount> lines, DateOnly on, DateOnly? made, DateOnly? useBy, Func<Order, List<ArrivedLine>, IEnumerable<Fault>> against)
     {
         var came = lines.Count > 0 ? Summed(lines) : ToCome(order);
         var faults = new List<Fault>();
@@ -27,14 +34,13 @@ public static class OrderWork
                 arrived.Add(new(line.Line.Number, new(number, line.Line.Condition, made, useBy), count));
         }
 
-        if (!isMore)
-            faults.AddRange(TooMany(order, arrived));
+        faults.AddRange(against(order, arrived));
         return faults.Any(fault => fault.Severity == Severity.Error) ? Result<Happening>.Bad(faults)
             : Result<Happening>.Good(new Arrived(order.Id, arrived.ToValueList(), on), faults);
     }
 
     /// <summary>One delivery entered twice is on the shelf and in the books twice.</summary>
-    private static IEnumerable<Fault> TooMany(Order order, IEnumerable<ArrivedLine> arrived) =>
+    private static IEnumerable<Fault> TooMany(Order order, List<ArrivedLine> arrived) =>
         from line in arrived.GroupBy(line => line.Ordered)
         let came = line.Sum(one => one.Count)
         let toCome = order.Lines.First(one => one.Line.Number == line.Key).ToCome

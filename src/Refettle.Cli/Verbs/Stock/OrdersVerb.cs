@@ -56,8 +56,11 @@ internal static class OrdersVerb
         var more = new Option<bool>("--more") { Description = "More came than was ordered, and it stays." };
         return new Command("arrived", "All or part of an order came.") { order, lines, on, made, useBy, more }
             .Answers(desk, parsed => With(desk, parsed, order, (open, found) => Reply.To(StockWords.Counts(parsed.GetValue(lines)), came =>
-                open.Record(OrderWork.Arrived(open.Shelf, found, came, parsed.GetValue(on) ?? open.Today, parsed.GetValue(made), parsed.GetValue(useBy), parsed.GetValue(more)), $"From {found.Supplier} onto the shelf.", found.Car))));
+                open.Record(Told(parsed.GetValue(more))(open.Shelf, found, came, parsed.GetValue(on) ?? open.Today, parsed.GetValue(made), parsed.GetValue(useBy)), $"From {found.Supplier} onto the shelf.", found.Car))));
     }
+
+    private static Func<Shelf, Order, ValueList<NumberCount>, DateOnly, DateOnly?, DateOnly?, Result<Happening>> Told(bool withMore) =>
+        withMore ? OrderWork.ArrivedWithMore : OrderWork.Arrived;
 
     private static Command Cancel(Desk desk)
     {
