@@ -83,6 +83,9 @@ public sealed record Part
 
     public ValueList<Duty> Duties { get; init; } = [];
 
+    /// <summary>The role of what carries a car that stands on its wheels.</summary>
+    public const string Wheel = "wheel";
+
     /// <summary>What it can be to its neighbours (<c>hub</c>, <c>body</c>): kits find their connections by these.</summary>
     public ValueList<string> Roles { get; init; } = [];
 

@@ -63,7 +63,11 @@ public sealed class CarStanding
 
     /// <summary>Whether a stance can be taken: what carries the car is on it and sound.</summary>
     public bool CanCarry(State stance) =>
-        stance.Supports.All(part => !_off.Contains(part) && !Car.Unsound.Contains(part));
+        Carriers(stance).All(part => !_off.Contains(part) && !Car.Unsound.Contains(part));
+
+    /// <summary>The parts that carry the car in a stance: those of its sheet, and its wheels where it stands on them.</summary>
+    public IEnumerable<string> Carriers(State stance) => stance.Id is not (Car.OnWheels or Car.AtRideHeight) ? stance.Supports
+        : stance.Supports.Concat(Parts.Values.Where(part => part.Roles.Contains(Part.Wheel)).Select(part => part.Id)).Distinct();
 
     private bool IsMarkedOff(string part) =>
         _done.Contains(Fact.Off(part)) || _done.Contains(Fact.Free(part))

@@ -151,7 +151,7 @@ public static class PlanCheck
             var way = state.Ways.FirstOrDefault(way => way.Id == step.Way);
             if (way is null)
                 return $"state {state.Id} has no way '{step.Way}'";
-            var lost = state.IsStance ? state.Supports.FirstOrDefault(part => Holds(Fact.Off(part)) || _car.Unsound.Contains(part)) : null;
+            var lost = state.IsStance ? _before.Carriers(state).FirstOrDefault(part => Holds(Fact.Off(part)) || _car.Unsound.Contains(part)) : null;
             return lost is not null ? $"{lost} is to carry the car and cannot" : Destroyed(way) ?? First(way.Clear);
         }
 

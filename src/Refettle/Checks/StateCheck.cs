@@ -23,6 +23,8 @@ internal static class StateCheck
             book.Error(place, "drains", $"{odd} is no fluid that runs out", "Write fuel, brake-fluid, refrigerant, hot-coolant or oil");
         for (var i = 0; i < state.Ways.Count; i++)
         {
+            if (state.IsStance && state.Ways[i].Clear.FirstOrDefault(names.IsStance) is { Subject: { } other } && other != state.Id)
+                book.Error(place, $"ways[{i}].clear", $"it waits for state({other}), and a car is in one stance at a time", "Leave it out: a change goes from any stance, its minutes those of the whole");
             if (state.Ways[i].Where == WorkPlace.OnBench)
                 book.Error(place, $"ways[{i}].where", "a state of the car cannot be brought about on the bench", "Write where: on-car");
         }

@@ -3,9 +3,6 @@ namespace Refettle.Logbook;
 /// <summary>What a mark says that does not go with how the car stands by the log. It is noted, never refused: the car is what it is, and the log may lag behind.</summary>
 internal static class StanceCheck
 {
-    /// <summary>The role of what carries a car that stands on its wheels.</summary>
-    private const string Wheel = "wheel";
-
     /// <summary>A step that is done in another stance only, whichever way it is done.</summary>
     public static IEnumerable<Fault> Done(Car car, StepDone step)
     {
@@ -22,7 +19,7 @@ internal static class StanceCheck
     {
         if (stance is not (Car.OnWheels or Car.AtRideHeight))
             yield break;
-        foreach (var wheel in car.Structure.Parts.Where(part => part.Roles.Contains(Wheel) && IsOff(car, part.Id)))
+        foreach (var wheel in car.Structure.Parts.Where(part => part.Roles.Contains(Part.Wheel) && IsOff(car, part.Id)))
             yield return new($"stance {stance}", $"by the log {wheel.Name} is off", $"If it is on again, say it: refettle back 'off({wheel.Id})'.") { Severity = Severity.Note };
     }
 

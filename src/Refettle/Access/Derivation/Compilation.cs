@@ -44,7 +44,7 @@ internal sealed class Compilation
         Question question, CarStanding standing, Func<WaySource, bool> isAllowed, Func<WaySource, long> price,
         Func<WaySource, IReadOnlyList<string>> chargesOf, long charge, List<string> charges)
     {
-        var catalogue = new WayCatalogue(standing, question.Without);
+        var catalogue = new WayCatalogue(standing, question.Without, last: question.Goals.Where(standing.IsStance).Select(goal => goal.Subject).FirstOrDefault());
         var numbers = new Dictionary<Fact, int>();
         var facts = new List<Fact>();
         var ways = new List<WaySource>();

@@ -7,8 +7,11 @@ namespace Refettle.Access.Derivation;
 /// <param name="standing">The car.</param>
 /// <param name="without">Parts that may not be touched.</param>
 /// <param name="isGated">False for what was done already: how is not judged any more.</param>
-internal sealed class WayCatalogue(CarStanding standing, ValueList<string> without, bool isGated = true)
+/// <param name="last">The stance that the car is to be in at the end: what carries it there stays on. Null where it does not matter.</param>
+internal sealed class WayCatalogue(CarStanding standing, ValueList<string> without, bool isGated = true, string? last = null)
 {
+    private readonly HashSet<string> _stays = last is null ? [] : [.. standing.Carriers(standing.States[last])];
+
     private readonly HashSet<string> _without = [.. without];
 
     private readonly HashSet<string> _lifted = [.. standing.Car.Settings.Lifted];
@@ -27,7 +30,7 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
 
     private IEnumerable<WaySource> OfPart(Part part)
     {
-        if (part.Fixed)
+        if (part.Fixed || _stays.Contains(part.Id))
             yield break;
         var fact = Fact.Off(part.Id);
         var forbidden = Touching([part.Id]).ToList();
@@ -50,7 +53,7 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
 
     private IEnumerable<WaySource> OfUnit(SubAssembly unit)
     {
-        if (unit.Members.Any(part => standing.Parts[part].Fixed) || FireOf(HotWork.OfTool(unit.Out.Tool), unit.Members) is not { } fire)
+        if (unit.Members.Any(part => standing.Parts[part].Fixed || _stays.Contains(part)) || FireOf(HotWork.OfTool(unit.Out.Tool), unit.Members) is not { } fire)
             yield break;
         var opens = standing.OuterJointsOf(unit).Select(joint => Fact.Open(joint.Id));
         yield return new(
@@ -74,7 +77,7 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
         var touched = Touching(joint.Holds).ToList();
         foreach (var way in joint.Ways)
         {
-            if (FireOf(HotWork.Of(way, joint), joint.Holds, way.Where == WorkPlace.OnBench) is not { } fire)
+            if (IsOnNothing(way.Clear) || FireOf(HotWork.Of(way, joint), joint.Holds, way.Where == WorkPlace.OnBench) is not { } fire)
                 continue;
             var clear = way.Where == WorkPlace.OnBench ? way.Clear.Concat(joint.Holds.Select(Fact.Off)) : way.Clear;
             yield return new(Fact.Open(joint.Id), way.Id, Pricing.Of(way, standing, joint.Refit), Needs(clear.Concat(fire)), way)
@@ -91,7 +94,7 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
             yield break;
         foreach (var way in state.Ways)
         {
-            if (FireOf(HotWork.Of(way, joint: null), []) is not { } fire)
+            if (IsOnNothing(state.IsStance ? [.. way.Clear, Fact.State(state.Id)] : way.Clear) || FireOf(HotWork.Of(way, joint: null), []) is not { } fire)
                 continue;
             yield return new(Fact.State(state.Id), way.Id, Pricing.Of(way, standing), Needs(way.Clear.Concat(fire)), way)
             {
@@ -99,6 +102,14 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
                 Forbidden = [.. Destroying(way)],
             };
         }
+    }
+
+    /// <summary>Whether two stances are asked for at a time, or one without what carries the car in it.</summary>
+    private bool IsOnNothing(IReadOnlyCollection<Fact> clear)
+    {
+        var stances = clear.Where(standing.IsStance).Distinct().ToList();
+        var off = clear.Where(fact => fact.Kind is FactKind.Off or FactKind.Free).SelectMany(fact => standing.SubAssemblies.TryGetValue(fact.Subject, out var unit) ? unit.Members : [fact.Subject]);
+        return isGated && (stances.Count > 1 || stances.Exists(stance => off.Intersect(standing.Carriers(standing.States[stance.Subject])).Any()));
     }
 
     private IReadOnlyList<Fact>? FireOf(Danger danger, ValueList<string> held, bool onBench = false) => isGated ? FireNeeds.Of(standing, danger, held, onBench) : [];

@@ -83,7 +83,7 @@ internal sealed class PlanOrder
 
     private IEnumerable<int> ItemsCarriedBy(string part) =>
         Enumerable.Range(0, _items.Count).Where(item =>
-            _items[item].Stance is { } stance && _standing.States[stance].Supports.Contains(part));
+            _items[item].Stance is { } stance && _standing.Carriers(_standing.States[stance]).Contains(part));
 
     private ValueList<string> PartsLeaving(WaySource way) =>
         way.Fact.Kind != FactKind.Off ? []
@@ -104,7 +104,7 @@ internal sealed class PlanOrder
     /// <summary>Whether a part that the stance rests on would be taken from under it.</summary>
     private bool Drops(string? stance, int item) =>
         stance is not null && _items[item].Fact.Kind == FactKind.Off && _standing.States.TryGetValue(stance, out var state)
-        && state.Supports.Count > 0 && PartsLeaving(_items[item]).Any(state.Supports.Contains);
+        && PartsLeaving(_items[item]).Intersect(_standing.Carriers(state)).Any();
 
     /// <summary>Every tool, place and posture that is still to come and not at hand has to be changed to at least once.</summary>
     private long Estimate(Setting from, IReadOnlyList<int> remaining)

@@ -140,7 +140,7 @@ internal sealed class StripTasks(NetworkDraft draft, CarStanding standing, Plan 
         return standing.Joints[one].Holds.Any(parts.Contains);
     }
 
-    private ValueList<string> Carries(string stance) => standing.States.TryGetValue(stance, out var state) ? state.Supports : [];
+    private IEnumerable<string> Carries(string stance) => standing.States.TryGetValue(stance, out var state) ? standing.Carriers(state) : [];
 
     private bool Leaves(Chunk chunk, string part) => chunk.Steps.Any(step => step.Fact.Kind == FactKind.Off
         && (step.Fact.Subject == part || (standing.SubAssemblies.TryGetValue(step.Fact.Subject, out var unit) && unit.Members.Contains(part))));

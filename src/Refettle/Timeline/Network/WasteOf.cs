@@ -80,7 +80,7 @@ internal sealed class WasteOf(NetworkDraft draft, CarStanding standing, IReadOnl
         : part.Hazards.Contains(Hazard.Mercury) ? WasteKind.Mercury
         : IsWheel(part) || IsCalled(part, "tyre") ? WasteKind.Tyre : null;
 
-    private static bool IsWheel(Part part) => part.Roles.Contains("wheel");
+    private static bool IsWheel(Part part) => part.Roles.Contains(Part.Wheel);
 
     private static bool IsCalled(Part part, string word) => part.Id.Contains(word, StringComparison.OrdinalIgnoreCase) || part.Name.Contains(word, StringComparison.OrdinalIgnoreCase);
 }
