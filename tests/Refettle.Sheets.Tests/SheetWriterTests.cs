@@ -17,6 +17,14 @@ public sealed class SheetWriterTests
             Assert.Equal(sheet, again.Value);
     }, iter: 300);
 
+    /// <summary>YAML 1.2.2, 5.7: an escape is one character. Two that make one together are JSON's, and other readers refuse them.</summary>
+    [Fact]
+    public void A_letter_beyond_the_first_plane_is_written_as_it_is()
+    {
+        var sheet = new CarSheet { Name = "Räder 🛞 \"x\"", Structure = Structure.Empty };
+        Assert.Contains("name: \"Räder 🛞 \\\"x\\\"\"", SheetWriter.Write(sheet), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_car_of_kits_with_loose_ends_survives_and_can_still_be_tied()
     {

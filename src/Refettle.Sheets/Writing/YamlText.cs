@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using System.Text.Json;
 
 namespace Refettle.Sheets.Writing;
 
@@ -89,12 +88,15 @@ internal sealed class YamlText
     }
 
     /// <summary>The text as it is where that cannot be misread, else in double quotes.</summary>
-    private static string Quoted(string text) => IsPlain(text) ? text : JsonSerializer.Serialize(text, _json);
+    private static string Quoted(string text) => IsPlain(text) ? text : $"\"{string.Concat(text.EnumerateRunes().Select(Escaped))}\"";
 
-    private static readonly JsonSerializerOptions _json = new()
+    /// <summary>Letters stand as they are: the pairs of escapes that JSON has for those beyond the first 65,536 are none in YAML (YAML 1.2.2, 5.7).</summary>
+    private static string Escaped(Rune letter) => letter.Value switch
     {
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.Create(
-            System.Text.Unicode.UnicodeRanges.BasicLatin, System.Text.Unicode.UnicodeRanges.Latin1Supplement, System.Text.Unicode.UnicodeRanges.LatinExtendedA),
+        '"' or '\\' => $"\\{letter}",
+        '\n' => "\\n",
+        < ' ' or (>= 0x7F and <= 0x9F) or 0x2028 or 0x2029 or 0xFEFF or 0xFFFE or 0xFFFF => $"\\u{letter.Value:X4}",
+        _ => letter.ToString(),
     };
 
     private static bool IsPlain(string text) =>
