@@ -5,6 +5,9 @@ namespace Refettle.Access;
 /// <summary>What must be held up before the last joint of something heavy opens.</summary>
 internal static class Propping
 {
+    /// <summary>These carry nothing: what only they hold hangs already. Common practice, no source.</summary>
+    private static readonly JointKind[] _slack = [JointKind.Clip, JointKind.Connector, JointKind.Hose, JointKind.Pipe, JointKind.Cable, JointKind.Seal];
+
     /// <param name="way">The step about to be done.</param>
     /// <param name="standing">The car before the plan.</param>
     /// <param name="opened">Joints that earlier steps of the plan opened.</param>
@@ -24,8 +27,12 @@ internal static class Propping
             .Select(part => Words(part.Name, part.Mass?.Value ?? 0, part.Prop));
         return units.Concat(parts).FirstOrDefault();
 
-        bool IsLast(Joint last, IEnumerable<Joint> joints) =>
-            joints.All(other => other.Id == last.Id || opened.Contains(other.Id) || standing.IsTrue(Fact.Open(other.Id)));
+        bool IsLast(Joint last, IEnumerable<Joint> joints)
+        {
+            var holding = joints.Where(other => !standing.IsTrue(Fact.Open(other.Id))).ToList();
+            var carrying = holding.Where(other => !_slack.Contains(other.Kind)).ToList();
+            return (carrying.Count > 0 ? carrying : holding) is var those && those.Exists(other => other.Id == last.Id) && those.TrueForAll(other => other.Id == last.Id || opened.Contains(other.Id));
+        }
 
         bool IsHeavy(decimal kilograms, string? prop) => prop is not null || kilograms >= standing.Car.Settings.PropFrom.Value;
     }

@@ -15,6 +15,25 @@ public sealed class ProppingTests
     public void A_part_that_is_unbolted_and_stays_is_held_up_too() =>
         Assert.Equal(["Hold up: Fan (15 kg)"], Props(Fact.Open("fan-core"), Fact.Open("fan-shell")));
 
+    /// <summary>The gate hangs once its hinge is open, whatever plug is still in.</summary>
+    [Theory]
+    [InlineData(JointKind.Connector)]
+    [InlineData(JointKind.Seal)]
+    public void What_carries_nothing_holds_nothing_up(JointKind kind)
+    {
+        var car = Car();
+        car = car with
+        {
+            Structure = new()
+            {
+                Parts = [car.Structure.Parts[0], new() { Id = "gate", Name = "Gate", Mass = new(29) }],
+                Joints = [Bolt("hinge", "gate", "shell"), Bolt("plug", "gate", "shell", Fact.Open("hinge")) with { Kind = kind }],
+            },
+        };
+        Assert.Equal(Fact.Open("hinge"), Assert.Single(Planner.Reach(car, Question.For(Fact.Off("gate"))).Steps, step => step.Prop is not null).Fact);
+        Assert.Equal(Fact.Open("plug"), Assert.Single(Planner.Reach(car with { Done = [Fact.Open("hinge")] }, Question.For(Fact.Off("gate"))).Steps, step => step.Prop is not null).Fact);
+    }
+
     private static IEnumerable<string> Props(params Fact[] goals) =>
         Planner.Reach(Car(), Question.For(goals)).Steps.Select(step => step.Prop).OfType<string>();
 
@@ -35,6 +54,6 @@ public sealed class ProppingTests
         },
     };
 
-    private static Joint Bolt(string id, string one, string other) =>
-        new() { Id = id, Holds = [one, other], Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(2), Close = new(2) }] };
+    private static Joint Bolt(string id, string one, string other, params ValueList<Fact> clear) =>
+        new() { Id = id, Holds = [one, other], Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(2), Close = new(2), Clear = clear }] };
 }
