@@ -2,6 +2,7 @@ using Refettle.Access;
 using Refettle.Logbook;
 using Refettle.Stock;
 using Refettle.Web.Garage;
+using Refettle.Web.Words;
 
 namespace Refettle.Web.Stores;
 
@@ -31,6 +32,16 @@ public sealed class Storeroom(OpenCar open, ThisDevice device, ServerApi server,
     /// <summary>Each car with the plan that is followed here, if any.</summary>
     public ValueList<(CarHistory History, Plan? Plan)> Plans => Histories.Select(history =>
         (history, history.Car.Id == open.History?.Car.Id ? open.Plan : _others.GetValueOrDefault(history.Car.Id)?.Plan.Plan)).ToValueList();
+
+    /// <summary>A place on a car in words, with the car where there are several.</summary>
+    /// <param name="thing"><c>part x</c> or <c>joint x</c>.</param>
+    public string Place(string car, string thing) => Known(car) is { } known
+        ? $"{CaptureWords.Thing(thing, new(known))}{(Histories.Count > 1 ? $", {known.Name}" : "")}"
+        : $"{thing} of {car}";
+
+    public string CarName(string car) => Known(car)?.Name ?? car;
+
+    private Car? Known(string car) => Histories.FirstOrDefault(one => one.Car.Id == car)?.Car;
 
     /// <summary>The shelf, folded anew only when something was written.</summary>
     public Refettle.Stock.Shelf Shelf

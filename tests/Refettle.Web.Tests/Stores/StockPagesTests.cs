@@ -30,6 +30,16 @@ public sealed class StockPagesTests : BunitContext
     }
 
     [Fact]
+    public async Task What_is_kept_is_told_by_the_name_of_its_place_and_car()
+    {
+        Structure lid = new() { Zones = [new() { Id = "boot", Name = "Boot" }], Parts = [new() { Id = "lid", Name = "Boot lid", Zone = "boot" }] };
+        await WriteAsync("saloon", new CarOpened("Saloon", null, "EUR"), new PiecesMoved(new("4410-22"), 2, StockPlace.Counting, StockPlace.Shelf, null, null));
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new StructureAdded("sheet", lid, []), new Reserved("part lid", "4410-22", 1));
+        var page = Render<ShelfPage>(parameters => parameters.Add(shown => shown.Id, "saloon"));
+        page.WaitForAssertion(() => Assert.Contains("1 kept for Boot lid, Estate", page.Markup, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task What_came_is_written_into_the_log_that_has_the_order()
     {
         await WriteAsync("saloon", new CarOpened("Saloon", null, "EUR"), new Ordered("Harbour Rubber", [new("4410-22", 2)], new(2026, 3, 1), null, null, null));
