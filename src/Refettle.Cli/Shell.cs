@@ -54,6 +54,7 @@ internal sealed class Shell
         var named = VerbOf(words);
         foreach (var (_, make) in VerbList.Makers.Where(verb => named is null || verb.Key == named))
             root.Add(make(_desk));
+        DecimalCommas.RefuseIn(root);
         return root;
     }
 

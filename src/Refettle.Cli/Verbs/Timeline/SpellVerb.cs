@@ -2,6 +2,7 @@ using System.CommandLine;
 using NodaTime;
 using Refettle.Cli.Views;
 using Refettle.Logbook;
+using Refettle.Timeline.Spells;
 
 namespace Refettle.Cli.Verbs.Timeline;
 
@@ -57,8 +58,12 @@ internal static class SpellVerb
         var day = new Argument<string>("day") { Description = "The day on which it does not take place: 2027-01-12, today, thu." };
         return new Command("miss", "A spell does not take place on one day.") { id, day }
             .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(new Days(desk.Around, open.Car).Day("day", parsed.GetRequiredValue(day)), missed =>
-                desk.Record(open, [new SpellMissed(parsed.GetRequiredValue(id), missed)], now => Said(now, $"Spell {parsed.GetValue(id)} not on {DayWords.Day(missed)}.")))));
+                desk.Record(open, [new SpellMissed(parsed.GetRequiredValue(id), missed)], now => Said(now, $"Spell {parsed.GetValue(id)} not on {DayWords.Day(missed)}.")).With(IsOn(open.Car, parsed.GetRequiredValue(id), missed) ? [] : [NotThen(missed)]))));
     }
+
+    private static bool IsOn(Car car, string id, LocalDate day) => car.Calendar.Spells.FirstOrDefault(spell => spell.Id == id) is not { } spell || SpellDays.Of(spell, day).Contains(day);
+
+    private static Fault NotThen(LocalDate day) => new("day", $"it would not take place on {DayWords.Day(day)} in any case", "Nothing changes. Look at its days: refettle spell list.") { Severity = Severity.Note };
 
     private static Command Zone(Desk desk)
     {
