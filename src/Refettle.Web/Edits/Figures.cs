@@ -15,9 +15,9 @@ public sealed class Figures(string place)
     {
         if (string.IsNullOrWhiteSpace(typed))
             return null;
-        if (decimal.TryParse(typed.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value))
+        if (TypedNumber.Of(typed) is { } value)
             return value;
-        _faults.Add(new(place, $"{what} is “{typed.Trim()}”", "Write a number.") { Path = what });
+        _faults.Add(new(place, $"{what} is “{typed.Trim()}”", TypedNumber.Mend(typed, "Write a number.")) { Path = what });
         return null;
     }
 

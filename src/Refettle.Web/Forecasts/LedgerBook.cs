@@ -4,6 +4,7 @@ using Refettle.Forecast;
 using Refettle.Ledger;
 using Refettle.Logbook;
 using Refettle.Stock;
+using Refettle.Web.Edits;
 
 namespace Refettle.Web.Forecasts;
 
@@ -46,9 +47,9 @@ public sealed record LedgerBook(
 
     /// <summary>A receipt from what was typed.</summary>
     public static Result<Happening> Read(string amount, string what, SpendKind kind, string job, string receipt, DateOnly today) =>
-        decimal.TryParse(amount.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money)
+        TypedNumber.Of(amount) is { } money && money >= 0
             ? Result<Happening>.Good(new MoneySpent(new(new(money), what.Trim(), kind, job.Length == 0 ? null : $"job {job}", null, string.IsNullOrWhiteSpace(receipt) ? null : receipt.Trim(), today)))
-            : Result<Happening>.Bad(new Fault("How much", $"\"{amount}\" is not an amount", "Write it as 42.50."));
+            : Result<Happening>.Bad(new Fault("How much", $"\"{amount}\" is not an amount", TypedNumber.Mend(amount, "Write it as 42.50.")));
 
     private static string Says(JobSum job) => job.Job is null
         ? $"spent {Money(job.Spent)}{Owed(job.Owed)}; worked {job.Worked}"

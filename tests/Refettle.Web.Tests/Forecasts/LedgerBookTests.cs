@@ -21,8 +21,13 @@ public sealed class LedgerBookTests
     [InlineData("4 2")]
     [InlineData("-3")]
     [InlineData("1.000,50")]
+    [InlineData("1,500")]
     public void What_is_no_amount_is_told(string typed) =>
         Assert.Contains("is not an amount", Assert.Single(LedgerBook.Read(typed, "discs", SpendKind.Other, "", "", Today).Faults).Found, StringComparison.Ordinal);
+
+    [Fact]
+    public void What_may_be_two_amounts_is_asked_for() =>
+        Assert.Equal("It may be 1500 or 1.500: write the one that is meant.", Assert.Single(LedgerBook.Read("1,500", "discs", SpendKind.Other, "", "", Today).Faults).Mend);
 
     [Fact]
     public void The_books_are_told_in_words()
