@@ -44,6 +44,7 @@ public static class RoadReadiness
     private static string Why(RideHeightLine line) => line.Standing switch
     {
         RideHeightStanding.Snug when !line.Joint.AtRideHeight => "snug only: torque it",
+        RideHeightStanding.Unknown when !line.Joint.AtRideHeight => "closed, but nobody recorded its torque",
         RideHeightStanding.Snug => "snug only: torque it at ride height",
         RideHeightStanding.TorquedHanging => "torqued with the wheels hanging: loosen it and torque it at ride height",
         _ => "closed, but nobody recorded its torque at ride height",

@@ -68,6 +68,19 @@ public sealed class LedgerTests
         Assert.Empty(RideHeightLedger.Of(Estate with { Done = [Fact.Open("cover-screws")] }, [], [new("cover-screws", Tightness.Snug, null)]));
     }
 
+    /// <summary>Wheel nuts are told apart from the screws of a cover by what they hold, not by name.</summary>
+    [Fact]
+    public void What_carries_the_car_and_was_closed_without_a_torque_blocks_the_road()
+    {
+        var wheel = new Part { Id = "wheel", Name = "Wheel", Roles = ["wheel"] };
+        var nuts = new Joint { Id = "nuts", Holds = ["wheel", "axle"], Thread = "M12x1.5", Ways = [] };
+        var car = Estate with { Structure = Estate.Structure with { Parts = [.. Estate.Structure.Parts, wheel], Joints = [.. Estate.Structure.Joints, nuts] } };
+        var ledger = RideHeightLedger.Of(car, ["nuts", "cover-screws", "sender-ring"], []);
+        Assert.Equal(("joint nuts", "closed, but nobody recorded its torque"), RoadReadiness.Of(car, ledger, []).Select(block => (block.Thing, block.Why)).Single());
+        Assert.Empty(RideHeightLedger.Of(car, ["nuts"], [new("nuts", Tightness.Torqued, "on-stands")]));
+        Assert.Empty(RideHeightLedger.Of(car, [], []));
+    }
+
     [Fact]
     public void A_bush_closed_without_a_word_blocks_the_road()
     {
