@@ -5,6 +5,8 @@ namespace Refettle.Web.Words;
 /// <summary>A car's things by identifier, what is true of them, and what they are called.</summary>
 public sealed class CarLookup(Car car)
 {
+    private const int MostNamed = 3;
+
     private readonly CarStanding _standing = new(car);
 
     public Car Car { get; } = car;
@@ -47,6 +49,11 @@ public sealed class CarLookup(Car car)
     public string Short(Fact fact) => Joint(fact.Subject) is { Name: null } joint && fact.Kind == FactKind.Open
         ? $"{Plain.Word(joint.Kind)}: {PartName(joint.Holds[0])}"
         : fact.Kind == FactKind.Open ? Subject(fact) : Name(fact);
+
+    /// <summary>Facts in words; of more than three the first, and how many more.</summary>
+    public string Names(IReadOnlyList<Fact> facts) => facts.Count > MostNamed
+        ? $"{Name(facts[0])} and {facts.Count - 1} more"
+        : string.Join(", ", facts.Select(Name));
 
     /// <summary>A fact in words: <c>Rear axle off</c>.</summary>
     public string Name(Fact fact) => fact.Kind switch
