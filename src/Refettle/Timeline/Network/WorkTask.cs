@@ -6,70 +6,6 @@ using Refettle.Timeline.Spells;
 
 namespace Refettle.Timeline.Network;
 
-/// <summary>What kind of thing a task is.</summary>
-public enum TaskKind
-{
-    /// <summary>Steps of the plan: undo, take off, drain.</summary>
-    Strip,
-
-    /// <summary>The car is put into another stance.</summary>
-    Stance,
-
-    /// <summary>The car is moved to another place.</summary>
-    Move,
-
-    /// <summary>A stuck joint is soaked, so that time can work on it.</summary>
-    Soak,
-
-    /// <summary>Rubber and plastic near a try are shielded.</summary>
-    Shield,
-
-    /// <summary>Tries at a stuck joint, the last of which opens it.</summary>
-    Try,
-
-    /// <summary>The own work of a job, or work on a part.</summary>
-    Work,
-
-    /// <summary>A coat of paint, primer or wax.</summary>
-    Coat,
-
-    /// <summary>Something is ordered.</summary>
-    Order,
-
-    /// <summary>Something is packed, listed and sent out.</summary>
-    Send,
-
-    /// <summary>What came back is counted and looked over.</summary>
-    Return,
-
-    /// <summary>Time passes without anybody: soak, cure, delivery, outside shop.</summary>
-    Wait,
-
-    /// <summary>A body is braced, or freed of its brace.</summary>
-    Brace,
-
-    /// <summary>Panel gaps are measured.</summary>
-    Gaps,
-
-    /// <summary>Steps taken back: fit, close, refill.</summary>
-    Refit,
-
-    /// <summary>A repair is sealed against weather.</summary>
-    Seal,
-
-    /// <summary>A check at the end: bleed, torque at ride height, alignment, road test.</summary>
-    Check,
-
-    /// <summary>What was drained, worn and scraped off is handed in.</summary>
-    HandIn,
-
-    /// <summary>A new part is held up to the car while it can still go back.</summary>
-    TrialFit,
-
-    /// <summary>Added by the owner.</summary>
-    Own,
-}
-
 /// <summary>One thing to do or to wait for, with what it comes from.</summary>
 public sealed record WorkTask
 {
@@ -171,31 +107,4 @@ public sealed record WorkTask
     /// <summary>Work on the car itself, wherever the car stands. A job's own work counts, since nobody says whether it is done on the bench.</summary>
     public bool IsAtCar => At is not null || (Place != Access.Ordering.Workplace.Bench && Kind is TaskKind.Strip or TaskKind.Stance or TaskKind.Soak or TaskKind.Shield
         or TaskKind.Try or TaskKind.Work or TaskKind.Brace or TaskKind.Gaps or TaskKind.Refit or TaskKind.Seal or TaskKind.Check or TaskKind.TrialFit);
-}
-
-/// <summary>A task waits for another: it starts from <paramref name="Least"/> to <paramref name="Most"/> minutes on the wall clock after the
-/// other's finish.</summary>
-/// <param name="Why">In words; empty where it is a plain need.</param>
-public sealed record TaskLink(string Before, string After, int Least = 0, int? Most = null, string Why = "");
-
-/// <summary>All tasks, each after those it needs, and what waits for what.</summary>
-/// <param name="Notes">What could not be planned, and what was assumed.</param>
-public sealed record TaskNetwork(ValueList<WorkTask> Tasks, ValueList<TaskLink> Links, ValueList<Fault> Notes);
-
-/// <summary>Names of what tasks need beside the owner's hands.</summary>
-public static class Needed
-{
-    public const string Helper = "helper";
-
-    public const string Bench = "bench";
-
-    public const string SprayCorner = "spray-corner";
-
-    public const string Lift = "lift";
-
-    /// <summary>What carries a car that does not roll.</summary>
-    public const string Dollies = "dollies";
-
-    /// <summary>A facility of the calendar, by its identifier.</summary>
-    public static string Facility(string id) => $"facility {id}";
 }
