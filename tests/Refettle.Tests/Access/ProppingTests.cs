@@ -34,6 +34,23 @@ public sealed class ProppingTests
         Assert.Equal(Fact.Open("plug"), Assert.Single(Planner.Reach(car with { Done = [Fact.Open("hinge")] }, Question.For(Fact.Off("gate"))).Steps, step => step.Prop is not null).Fact);
     }
 
+    /// <summary>The pipe is let go of first, and the box hangs on it.</summary>
+    [Fact]
+    public void What_hangs_on_what_is_let_go_of_is_held_up_with_it()
+    {
+        var car = Car();
+        car = car with
+        {
+            Structure = new()
+            {
+                Parts = [car.Structure.Parts[0], new() { Id = "pipe", Name = "Pipe", Mass = new(5) }, new() { Id = "box", Name = "Box", Mass = new(8) }],
+                Joints = [Bolt("pipe-shell", "pipe", "shell"), Bolt("pipe-box", "pipe", "box", Fact.Open("pipe-shell"))],
+            },
+        };
+        var held = Assert.Single(Planner.Reach(car, Question.For(Fact.Off("box"))).Steps, step => step.Prop is not null);
+        Assert.Equal((Fact.Open("pipe-shell"), "Hold up: Box, Pipe (13 kg)"), (held.Fact, held.Prop));
+    }
+
     private static IEnumerable<string> Props(params Fact[] goals) =>
         Planner.Reach(Car(), Question.For(goals)).Steps.Select(step => step.Prop).OfType<string>();
 

@@ -39,7 +39,7 @@ internal sealed class PlanBuilder(CarStanding standing)
             Needs = way.Needs.ToValueList(),
             Destroys = way.Way?.Destroys ?? [],
             Cautions = Cautions.Of(way, standing, _gone),
-            Prop = Propping.Of(way, standing, _opened, _toLift, _spared),
+            Prop = Propping.Of(way, standing, _opened, _toLift, _spared, _gone),
             Origin = way.Way?.Origin ?? Workplace.OutOf(way, standing)?.Origin ?? Origin.Default,
         };
         if (way.Fact.Kind == FactKind.Off)
