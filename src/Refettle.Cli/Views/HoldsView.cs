@@ -35,7 +35,7 @@ internal static class HoldsView
         table.Columns[4].RightAligned().NoWrap();
         foreach (var hold in answer.Joints)
             table.AddRow(new Text(hold.Joint), new Text(hold.Says), new Text(string.Join(", ", hold.To)),
-                new Text(hold.Tool), new Text($"{hold.Open}"), new Text(Wording.Facts(hold.Before)));
+                new Text(hold.Tool ?? "no way that works"), new Text($"{hold.Open}"), new Text(Wording.Facts(hold.Before)));
         return table;
     }
 }

@@ -20,9 +20,10 @@ public sealed record HoldsAnswer
 
 /// <summary>One joint that still holds, with its quickest way.</summary>
 /// <param name="To">The other parts it holds this one to.</param>
+/// <param name="Tool">Null, and no minutes, when no way opens it as the car stands: sparks at what has fuel in it.</param>
 /// <param name="Before">What must be true before that way can be used and is not yet.</param>
 public sealed record Hold(
-    string Joint, string Says, JointKind Kind, int Count, ValueList<string> To, string Tool, Minutes Open, ValueList<Fact> Before);
+    string Joint, string Says, JointKind Kind, int Count, ValueList<string> To, string? Tool, Minutes? Open, ValueList<Fact> Before);
 
 /// <summary>Why a step is in a plan.</summary>
 /// <param name="Goals">The goals that need it.</param>

@@ -19,7 +19,7 @@ public static class Holds
             Part = part,
             IsOff = standing.IsTrue(Fact.Off(part)),
             Joints = closed.Select(joint => HoldOf(joint, part, standing, catalogue)).OrderBy(hold => hold.Before.Count > 0)
-                .ThenBy(hold => hold.Open.Value).ThenBy(hold => hold.Joint, StringComparer.Ordinal).ToValueList(),
+                .ThenBy(hold => hold.Open?.Value ?? decimal.MaxValue).ThenBy(hold => hold.Joint, StringComparer.Ordinal).ToValueList(),
             InTheWay = subject.Out.Clear.Where(fact => !standing.IsTrue(fact)).ToValueList(),
             Prop = subject.Prop,
         };
@@ -30,15 +30,15 @@ public static class Holds
         // A way that needs the part off first is no way to get it off, except as part of a sub-assembly.
         var ways = catalogue.Of(Fact.Open(joint.Id)).ToList();
         var best = ways.OrderBy(way => !way.IsAllowed).ThenBy(way => way.Needs.Contains(Fact.Off(part)))
-            .ThenBy(way => way.Needs.Count > 0).ThenBy(way => way.Cost.Total.Value).First();
+            .ThenBy(way => way.Needs.Count > 0).ThenBy(way => way.Cost.Total.Value).FirstOrDefault();
         return new(
             joint.Id,
             Wording.JointName(joint, standing),
             joint.Kind,
             joint.Count,
             joint.Holds.Where(other => other != part).ToValueList(),
-            best.Way!.Tool,
-            best.Way.Open,
-            best.Needs.ToValueList());
+            best?.Way!.Tool,
+            best?.Way!.Open,
+            best?.Needs.ToValueList() ?? []);
     }
 }

@@ -10,6 +10,24 @@ public sealed class HotWorkTests
 {
     private static readonly AccessPlanner _planner = new(new ReducedSolver());
 
+    /// <summary>No spark at what has fuel in it: the joint holds, and nothing is offered for it.</summary>
+    [Fact]
+    public void What_no_way_opens_is_told_as_holding_all_the_same()
+    {
+        var car = new Car
+        {
+            Id = "car",
+            Name = "Car",
+            Structure = new()
+            {
+                Parts = [new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "tank", Name = "Tank", Hazards = [Hazard.Fuel] }],
+                Joints = [new() { Id = "strap", Kind = JointKind.Strap, Holds = ["tank", "shell"], Ways = [new() { Id = "grinder", Tool = "angle grinder", Open = new(2), Close = new(2) }] }],
+            },
+        };
+        var hold = Assert.Single(Holds.Of(car, "tank").Joints);
+        Assert.Equal(("strap", null, null), (hold.Joint, hold.Tool, hold.Open));
+    }
+
     [Fact]
     public void No_plan_and_no_other_plan_uses_fire_while_something_near_burns()
     {
