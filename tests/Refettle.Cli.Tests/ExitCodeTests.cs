@@ -144,6 +144,6 @@ public sealed class ExitCodeTests
 
         public ValueList<OtherPlan> Others(Car car, Question question, int most = 3, CancellationToken cancel = default) => throw new NotSupportedException();
 
-        public Comparison Compare(Car car, ValueList<Fact> first, ValueList<Fact> second, CancellationToken cancel = default) => throw new NotSupportedException();
+        public Comparison Compare(Car car, Question first, ValueList<Fact> second, CancellationToken cancel = default) => throw new NotSupportedException();
     }
 }

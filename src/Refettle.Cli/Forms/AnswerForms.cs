@@ -22,7 +22,7 @@ internal sealed record OthersForm(PlanForm Best, ValueList<OtherForm> Others)
 internal sealed record OtherForm(PlanForm Plan, ValueList<Fact> Instead, ValueList<Fact> Spares, ValueList<string> OtherWays);
 
 /// <summary>Two sets of goals, and both at once.</summary>
-internal sealed record ComparisonForm(PlanForm First, PlanForm Second, PlanForm Both, Minutes Shared)
+internal sealed record ComparisonForm(PlanForm First, PlanForm Second, PlanForm Both, Minutes? Shared)
 {
     public static ComparisonForm Of(Comparison comparison) => new(
         PlanForm.Of(comparison.First), PlanForm.Of(comparison.Second), PlanForm.Of(comparison.Both), comparison.Shared);

@@ -19,10 +19,10 @@ internal static class CompareVerb
 
     private static Reply Answer(Desk desk, Car car, Question first, Question second)
     {
-        var faults = QuestionCheck.Of(car, second);
+        var faults = QuestionCheck.Of(car, second).Concat(QuestionCheck.Of(car, first with { Goals = first.Goals.Concat(second.Goals).Distinct().ToValueList() })).Distinct().ToValueList();
         if (faults.Any(fault => fault.Severity == Severity.Error))
             return Reply.Bad(faults);
-        var comparison = desk.Planner.Compare(car, first.Goals, second.Goals, desk.Around.Interrupt);
+        var comparison = desk.Planner.Compare(car, first, second.Goals, desk.Around.Interrupt);
         return new(PlanQuestionViews.Of(comparison), ComparisonForm.Of(comparison)) { Code = desk.CodeOf(comparison.Both) };
     }
 }

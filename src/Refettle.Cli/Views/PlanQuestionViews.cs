@@ -40,10 +40,10 @@ internal static class PlanQuestionViews
         Row("first", comparison.First);
         Row("second", comparison.Second);
         Row("both at once", comparison.Both);
-        return new Rows(table, new Text($"Doing both in one go saves {comparison.Shared}."));
+        return new Rows(table, new Text(comparison.Shared is { } shared ? $"Doing both in one go saves {shared}." : "What has no plan is not compared."));
 
         void Row(string name, Plan plan) => table.AddRow(
-            new Text($"{name}: {Wording.Facts(plan.Question.Goals)}"), new Text($"{plan.Steps.Count}"), new Text($"{plan.Cost.Total}"), new Text(Wording.Of(plan)));
+            new Text($"{name}: {Wording.Facts(plan.Question.Goals)}"), new Text(plan.Status == PlanStatus.Impossible ? "" : $"{plan.Steps.Count}"), new Text(plan.Status == PlanStatus.Impossible ? "" : $"{plan.Cost.Total}"), new Text(Wording.Of(plan)));
     }
 
     private static IEnumerable<IRenderable> Other(Plan best, OtherPlan other, int rank)

@@ -25,10 +25,10 @@ internal static class QuestionRoutes
             AnswerAsync<IAccessPlanner, Question, T>(car, request, garage, planner, QuestionCheck.Of, answer, cancel)).WithMetadata(new BodyLimit(MostBytes));
 
     private static Task<IResult> CompareAsync(string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken cancel) =>
-        AnswerAsync<IAccessPlanner, Pair, Comparison>(car, request, garage, planner, FaultsOf, (asked, of, pair, stop) => asked.Compare(of, pair.First, pair.Second, stop), cancel);
+        AnswerAsync<IAccessPlanner, Pair, Comparison>(car, request, garage, planner, FaultsOf, (asked, of, pair, stop) => asked.Compare(of, new() { Goals = pair.First }, pair.Second, stop), cancel);
 
     private static ValueList<Fault> FaultsOf(Car car, Pair pair) =>
-        [.. QuestionCheck.Of(car, new() { Goals = pair.First }), .. QuestionCheck.Of(car, new() { Goals = pair.Second })];
+        new[] { pair.First, pair.Second, pair.First.Concat(pair.Second).Distinct().ToValueList() }.SelectMany(goals => QuestionCheck.Of(car, new() { Goals = goals })).Distinct().ToValueList();
 
     /// <summary>Whoever leaves, or waits too long, ends the search; the best answer so far is then given with its bound.</summary>
     internal static Task<IResult> AnswerAsync<TPlanner, TAsked, T>(

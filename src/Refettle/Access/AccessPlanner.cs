@@ -53,12 +53,13 @@ public sealed class AccessPlanner(IDerivationSolver solver) : IAccessPlanner
         }
     }
 
-    public Comparison Compare(Car car, ValueList<Fact> first, ValueList<Fact> second, CancellationToken cancel = default)
+    public Comparison Compare(Car car, Question first, ValueList<Fact> second, CancellationToken cancel = default)
     {
-        var one = Reach(car, new() { Goals = first }, cancel);
-        var two = Reach(car, new() { Goals = second }, cancel);
-        var both = Reach(car, new() { Goals = first.Concat(second).Distinct().ToValueList() }, cancel);
-        return new(one, two, both, one.Cost.Total + two.Cost.Total - both.Cost.Total);
+        var one = Reach(car, first, cancel);
+        var two = Reach(car, first with { Goals = second }, cancel);
+        var both = Reach(car, first with { Goals = first.Goals.Concat(second).Distinct().ToValueList() }, cancel);
+        var isPossible = new[] { one, two, both }.All(plan => plan.Status != PlanStatus.Impossible);
+        return new(one, two, both, isPossible ? one.Cost.Total + two.Cost.Total - both.Cost.Total : null);
     }
 
     private Plan Reach(CarStanding standing, Question question, CancellationToken cancel)

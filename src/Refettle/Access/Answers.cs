@@ -44,5 +44,5 @@ public sealed record Extra(Fact Fact, string Says, Cost Cost, bool Proven);
 public sealed record OtherPlan(Plan Plan, ValueList<Fact> Instead, ValueList<Fact> Spares, ValueList<string> OtherWays);
 
 /// <summary>Two sets of goals beside each other, and done at once.</summary>
-/// <param name="Shared">Minutes saved by doing both in one go.</param>
-public sealed record Comparison(Plan First, Plan Second, Plan Both, Minutes Shared);
+/// <param name="Shared">Minutes saved by doing both in one go; null where one of the three has no plan.</param>
+public sealed record Comparison(Plan First, Plan Second, Plan Both, Minutes? Shared);

@@ -16,8 +16,9 @@ public interface IAccessPlanner
     /// <param name="most">At most this many, 1 or more.</param>
     WithinAnswer Within(Car car, Question question, int most = 20, CancellationToken cancel = default);
 
-    /// <summary>The best plan's alternatives, cheapest first, each with a choice that no earlier one has.</summary>
+    /// <summary>The best plan's alternatives, cheapest first, each without a choice of every earlier one.</summary>
     ValueList<OtherPlan> Others(Car car, Question question, int most = 3, CancellationToken cancel = default);
 
-    Comparison Compare(Car car, ValueList<Fact> first, ValueList<Fact> second, CancellationToken cancel = default);
+    /// <param name="second">Other goals, asked for under the same conditions as those of the first question.</param>
+    Comparison Compare(Car car, Question first, ValueList<Fact> second, CancellationToken cancel = default);
 }

@@ -42,6 +42,15 @@ public sealed class StanceTests
         Assert.Equal([Fact.Open("strap")], Reach(car, Fact.Open("strap")).Obstacle!.Stuck);
     }
 
+    /// <summary>The hub needs the wheel off, and that one may not be touched.</summary>
+    [Fact]
+    public void Two_sets_of_goals_are_compared_under_the_same_conditions_and_only_where_both_have_plans()
+    {
+        var compared = Planner.Compare(Car(), new() { Goals = [Fact.Off("guard")], Without = ["wheel"] }, [Fact.Off("hub")]);
+        Assert.Equal((PlanStatus.Optimal, PlanStatus.Impossible, PlanStatus.Impossible, null), (compared.First.Status, compared.Second.Status, compared.Both.Status, compared.Shared));
+        Assert.Equal(0, Planner.Compare(Car(), new() { Goals = [Fact.Off("guard")] }, [Fact.Off("hub")]).Shared!.Value.Value);
+    }
+
     /// <summary>Stances come and go one for another, so none is on the way to the next.</summary>
     [Fact]
     public void A_stance_does_not_wait_for_another()
