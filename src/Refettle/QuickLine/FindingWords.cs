@@ -30,10 +30,13 @@ internal static class FindingWords
     private static readonly Dictionary<string, string[]> Scale = Table.Split('\n', StringSplitOptions.TrimEntries).Select(line => line.Split(": "))
         .SelectMany(line => line[0].Split(' ').Select(said => (Said: said, Words: line[1].Split('|')))).ToDictionary(pair => pair.Said, pair => pair.Words);
 
+    /// <summary><c>Hard to reach</c> is no hardened rubber.</summary>
+    private static bool IsToDo(IReadOnlyList<string> words, int place) => words[place] == "hard" && place + 1 < words.Count && words[place + 1] == "to";
+
     /// <summary>Null when the line says no word of a scale for this part, or denies it; of several the worst, for that one decides.</summary>
     public static (string Scale, string Word)? Of(Part part, IReadOnlyList<string> words)
     {
-        var said = words.Where((word, place) => Scale.ContainsKey(word) && !Denial.Of(words, place)).SelectMany(word => Scale[word]).ToHashSet();
+        var said = words.Where((word, place) => Scale.ContainsKey(word) && !Denial.Of(words, place) && !IsToDo(words, place)).SelectMany(word => Scale[word]).ToHashSet();
         return ConditionScales.For(part).SelectMany(scale => scale.Words.Where(word => said.Contains(word.Word)).Select(word => (scale.Id, word.Word, word.How)))
             .OrderByDescending(found => found.How).Select(found => ((string, string)?)(found.Id, found.Word)).FirstOrDefault();
     }

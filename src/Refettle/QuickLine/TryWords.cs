@@ -16,6 +16,9 @@ internal static class TryWords
     private static readonly string[] Successes =
         ["free", "freed", "moved", "loose", "loosened", "out", "popped", "apart", "off", "turn", "undone", "drilled", "cut"];
 
+    /// <summary>What breaks loose is whole.</summary>
+    private static bool IsBroken(List<string> said) => said.IndexOf("broke") is var place and >= 0 && (place + 1 == said.Count || said[place + 1] is not ("loose" or "free"));
+
     public static string? Rung(IReadOnlyList<string> words)
     {
         string? found = null;
@@ -36,7 +39,7 @@ internal static class TryWords
         var said = words.Where((_, place) => !Denial.JustBefore(words, place)).ToList();
         if (words.Contains("sleeve") && words.Any(word => word is "turn" or "turning" or "spin"))
             return JointCondition.TurnsWithSleeve;
-        if (said.Exists(word => word is "snapped" or "sheared" or "snap" or "broke"))
+        if (said.Exists(word => word is "snapped" or "sheared" or "snap") || IsBroken(said))
             return words.Contains("proud") ? JointCondition.SnappedProud : JointCondition.SnappedFlush;
         if (said.Contains("rounded"))
             return JointCondition.Rounded;

@@ -41,6 +41,8 @@ public sealed class TellingTests
         { "rl damper not off yet", [new Noted("rl damper not off yet", "part rl-damper")] },
         { "rl damper will come off tomorrow", [new Noted("rl damper will come off tomorrow", "part rl-damper")] },
         { "rl damper is not back on", [new Noted("rl damper is not back on", "part rl-damper")] },
+        { "rl damper bolt broke loose with the impact gun", [new Tried(new("rl-damper-bolt", "impact", JointCondition.Freed, false, null)), new Noted("rl damper bolt broke loose with the impact gun", "joint rl-damper-bolt")] },
+        { "fl ball joint hard to reach, play", [new Found(new() { Of = "part fl-ball-joint", Scale = "ball-joint", Word = "play", Note = "fl ball joint hard to reach, play" })] },
         { "rl damper does not leak", [new Noted("rl damper does not leak", "part rl-damper")] },
         { "fl ball joint, no play", [new Noted("fl ball joint, no play", "part fl-ball-joint")] },
         { "rl damper bolt not rounded, held with the impact gun", [new Tried(new("rl-damper-bolt", "impact", null, false, null)), new Noted("rl damper bolt not rounded, held with the impact gun", "joint rl-damper-bolt")] },
