@@ -53,7 +53,7 @@ public sealed class LogbookStore : IGarageStore
         }
     }
 
-    public ValueList<ShelfCar> Cars() => _tables.Read(() => Shelf.Of(_connections));
+    public ValueList<ShelfCar> Cars() => _tables.Read(() => CarList.Of(_connections));
 
     public IEnumerable<KeptEntry> Read(string car, long after = 0)
     {

@@ -16,12 +16,12 @@ internal static class Checkup
     };
 
     /// <param name="store">Path of the store that would be used.</param>
-    public static ValueList<Condition> Of(Desk desk, string store) =>
+    public static ValueList<CheckupLine> Of(Desk desk, string store) =>
     [
         Kits(desk), Ladders(desk), Planner(desk), .. StoreCheckup.Of(store, desk.Around.Clock), Port(), Network(),
     ];
 
-    private static Condition Kits(Desk desk)
+    private static CheckupLine Kits(Desk desk)
     {
         var kits = KitShelf.Load(Path.Combine(desk.Around.Content, "kits"));
         if (!kits.IsGood)
@@ -31,12 +31,12 @@ internal static class Checkup
             : new("kits", Health.Good, $"{kits.Value.Kits.Count} in {desk.Around.Content}");
     }
 
-    private static Condition Ladders(Desk desk) => desk.Ladders() is { IsGood: false } bad
+    private static CheckupLine Ladders(Desk desk) => desk.Ladders() is { IsGood: false } bad
         ? new("ladders of tries", Health.Wrong, bad.Faults[0].ToString(), "Install the program anew, or mend the file it names.")
         : new("ladders of tries", Health.Good, $"in {desk.Around.Content}");
 
     /// <summary>Asks for the smallest plan there is: it shows that the solvers' native library loads.</summary>
-    private static Condition Planner(Desk desk)
+    private static CheckupLine Planner(Desk desk)
     {
         try
         {
@@ -51,7 +51,7 @@ internal static class Checkup
         }
     }
 
-    private static Condition Port()
+    private static CheckupLine Port()
     {
         var taken = IPGlobalProperties.GetIPGlobalProperties().GetActiveTcpListeners()
             .Any(one => one.Port == Serving.UsualPort && (one.Address.Equals(IPAddress.Loopback) || one.Address.Equals(IPAddress.Any)));
@@ -60,7 +60,7 @@ internal static class Checkup
             : new("pages", Health.Good, $"port {Serving.UsualPort} is free");
     }
 
-    private static Condition Network() => Doorway.Addresses() is { Count: > 0 } addresses
+    private static CheckupLine Network() => Doorway.Addresses() is { Count: > 0 } addresses
         ? new("network", Health.Good, $"phones would find this machine at {string.Join(", ", addresses)} with serve --lan")
         : new("network", Health.Mind, "this machine has no address that a phone could reach", "Join the phone's network before serve --lan.");
 }

@@ -11,9 +11,9 @@ internal static class StoreCheckup
     private const long LittleRoom = 500_000_000;
     private const int OldCopyDays = 8;
 
-    public static IEnumerable<Condition> Of(string store, TimeProvider clock) => PostgresStore.IsConnection(store) ? OnServer(store, clock) : OnDisk(store, clock);
+    public static IEnumerable<CheckupLine> Of(string store, TimeProvider clock) => PostgresStore.IsConnection(store) ? OnServer(store, clock) : OnDisk(store, clock);
 
-    private static IEnumerable<Condition> OnServer(string connection, TimeProvider clock)
+    private static IEnumerable<CheckupLine> OnServer(string connection, TimeProvider clock)
     {
         var opened = Cli.Store.Open(connection);
         if (!opened.IsGood)
@@ -22,7 +22,7 @@ internal static class StoreCheckup
         return [new("store", Health.Good, $"{store.Place} answers"), .. Entries(store, clock), new("copies", Health.Mind, "a database server is not copied from here", "Have it backed up there: pg_dump.")];
     }
 
-    private static IEnumerable<Condition> OnDisk(string path, TimeProvider clock)
+    private static IEnumerable<CheckupLine> OnDisk(string path, TimeProvider clock)
     {
         yield return Room(path);
         if (!File.Exists(path))
@@ -45,7 +45,7 @@ internal static class StoreCheckup
         yield return Copies(path, clock);
     }
 
-    private static Condition Room(string path)
+    private static CheckupLine Room(string path)
     {
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         while (!Directory.Exists(folder))
@@ -56,11 +56,11 @@ internal static class StoreCheckup
             : new("room", Health.Good, $"{free / 1_000_000_000.0:0.#} GB are left on the disk of {folder}");
     }
 
-    private static Condition Whole(LogbookStore store) => store.Damage() is { } damage
+    private static CheckupLine Whole(LogbookStore store) => store.Damage() is { } damage
         ? new("store", Health.Wrong, $"{store.Path}: {damage}", "Copy it away as it is, then restore a backup or one of the daily copies.")
         : new("store", Health.Good, $"{store.Path} is whole");
 
-    private static IEnumerable<Condition> Entries(ILogbook store, TimeProvider clock)
+    private static IEnumerable<CheckupLine> Entries(ILogbook store, TimeProvider clock)
     {
         foreach (var car in store.Cars())
         {
@@ -74,7 +74,7 @@ internal static class StoreCheckup
         }
     }
 
-    private static Condition Copies(string path, TimeProvider clock)
+    private static CheckupLine Copies(string path, TimeProvider clock)
     {
         var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
         if (DailyCopies.Of(path) is not [var newest, ..])

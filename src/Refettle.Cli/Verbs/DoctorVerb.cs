@@ -10,6 +10,6 @@ internal static class DoctorVerb
         .Answers(desk, parsed =>
         {
             var conditions = Checkup.Of(desk, parsed.GetValue<string>(GlobalOptions.Store) ?? desk.Around.Store);
-            return new(ConditionView.Of(conditions), new { conditions }) { Code = conditions.Any(one => one.Health == Health.Wrong) ? ExitCode.Faults : ExitCode.Good };
+            return new(CheckupView.Of(conditions), new { conditions }) { Code = conditions.Any(one => one.Health == Health.Wrong) ? ExitCode.Faults : ExitCode.Good };
         });
 }

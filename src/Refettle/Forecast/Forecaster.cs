@@ -18,14 +18,14 @@ public static class Forecaster
     /// <summary>All that is wrong with the question, or the answer to it.</summary>
     public static Result<ForecastAnswer> Of(ForecastQuestion question, CancellationToken cancel = default)
     {
-        var faults = QuestionCheck.Of(question);
+        var faults = ForecastQuestionCheck.Of(question);
         return faults.Count > 0 ? Result<ForecastAnswer>.Bad(faults) : Result<ForecastAnswer>.Good(Answer(question, cancel));
     }
 
     /// <summary>When each future is finished, by its number; <see cref="NotFinished"/> when the windows given do not suffice.</summary>
     public static Result<int[]> Finishes(ForecastQuestion question, CancellationToken cancel = default)
     {
-        var faults = QuestionCheck.Of(question);
+        var faults = ForecastQuestionCheck.Of(question);
         if (faults.Count > 0)
             return Result<int[]>.Bad(faults);
         var finishes = new Simulation(question, new()).Run(cancel).Finishes;

@@ -5,9 +5,9 @@ using Spectre.Console.Rendering;
 namespace Refettle.Cli.Views;
 
 /// <summary>The set-up, looked over: a line for each part, what to do below it.</summary>
-internal static class ConditionView
+internal static class CheckupView
 {
-    public static IRenderable Of(ValueList<Condition> conditions)
+    public static IRenderable Of(ValueList<CheckupLine> conditions)
     {
         var grid = new Grid().AddColumn(new GridColumn().NoWrap()).AddColumn(new GridColumn().NoWrap()).AddColumn();
         foreach (var condition in conditions)
@@ -15,7 +15,7 @@ internal static class ConditionView
         return grid;
     }
 
-    private static string Told(Condition condition) => condition.Mend.Length == 0 ? condition.Found : $"{condition.Found}\n{condition.Mend}";
+    private static string Told(CheckupLine condition) => condition.Mend.Length == 0 ? condition.Found : $"{condition.Found}\n{condition.Mend}";
 
     private static string Word(Health health) => health switch
     {

@@ -3,7 +3,7 @@ using Refettle.Timeline;
 namespace Refettle.Forecast;
 
 /// <summary>What keeps a question from being answered.</summary>
-public static class QuestionCheck
+public static class ForecastQuestionCheck
 {
     private const int MostFutures = 10_000_000;
 

@@ -16,4 +16,4 @@ internal enum Health
 /// <param name="What">Which part.</param>
 /// <param name="Found">How it is, in words.</param>
 /// <param name="Mend">What to do; empty when nothing.</param>
-internal sealed record Condition(string What, Health Health, string Found, string Mend = "");
+internal sealed record CheckupLine(string What, Health Health, string Found, string Mend = "");
