@@ -16,8 +16,8 @@ internal static class TonightView
         var lines = new List<IRenderable>();
         if (answer.Offers.Count == 0)
             lines.Add(new Text($"Nothing can be finished in {minutes} as things stand."));
-        foreach (var (offer, i) in answer.Offers.Take(Shown).Select((offer, i) => (offer, i)))
-            lines.AddRange(Offered(offer, i + 1, ToldCautions.Of(car, offer.Task), Deliveries.IsPlaced(network, offer.Task)));
+        foreach (var (offer, i) in answer.WithOrdersAsOne.Take(Shown).Select((offer, i) => (offer, i)))
+            lines.AddRange(offer.Task.Kind == TaskKind.Order ? Ordered(answer.Orders, i + 1, network) : Offered(offer, i + 1, ToldCautions.Of(car, offer.Task)));
         if (answer.Evening.Count > 1)
             lines.Add(new Text($"One after the other: {string.Join(", then ", answer.Evening.Select(id => network.Tasks.FirstOrDefault(task => task.Id == id)?.Says ?? id))}"));
         if (answer.NotNow.Count > 0)
@@ -27,12 +27,24 @@ internal static class TonightView
         return new Rows(lines);
     }
 
-    private static IEnumerable<IRenderable> Offered(Finishable offer, int number, ToldCautions cautions, bool isPlaced)
+    private static IEnumerable<IRenderable> Ordered(ValueList<Finishable> orders, int number, TaskNetwork network)
+    {
+        yield return new Markup($"[bold]{number}. Order[/]");
+        foreach (var order in orders)
+        {
+            yield return new Padder(new Markup($"{order.Task.Says.Safe()} [dim]({order.Task.Id.Safe()})[/]: {string.Join("; ", order.Why).Safe()}"), new Padding(3, 0, 0, 0));
+            foreach (var caution in order.Task.Cautions)
+                yield return new Padder(new Markup($"[yellow]! {caution.Safe()}[/]"), new Padding(3, 0, 0, 0));
+        }
+
+        if (orders.Any(order => Deliveries.IsPlaced(network, order.Task)))
+            yield return new Padder(new Text("What and how many: refettle basket. Ordered at a supplier, say it with refettle orders place."), new Padding(3, 0, 0, 0));
+    }
+
+    private static IEnumerable<IRenderable> Offered(Finishable offer, int number, ToldCautions cautions)
     {
         yield return new Markup($"[bold]{number}. {offer.Task.Says.Safe()}[/] [dim]({offer.Task.Id.Safe()})[/]");
         yield return new Padder(new Text(string.Join("; ", offer.Why)), new Padding(3, 0, 0, 0));
-        if (isPlaced)
-            yield return new Padder(new Text("What and how many: refettle basket. Ordered, say it with refettle orders place."), new Padding(3, 0, 0, 0));
         if (Steps(offer.Task) is { } steps)
             yield return new Padder(new Text(steps), new Padding(3, 0, 0, 0));
         foreach (var caution in cautions.Shown)

@@ -86,6 +86,18 @@ public sealed class TonightTests
             Deliveries.IsPlaced(new([order, Wait("way", 5000) with { Delivery = delivery }], [new("order.quay", "way")], []), order);
     }
 
+    /// <summary>Five orders of ten minutes would fill the page before the first bolt is named.</summary>
+    [Fact]
+    public void Orders_are_told_as_one_offer()
+    {
+        var orders = Enumerable.Range(1, 5).Select(i => Task($"order.{i}", 10) with { Kind = TaskKind.Order });
+        var ways = Enumerable.Range(1, 5).Select(i => Wait($"way.{i}", 5000));
+        var answer = TonightPlanner.Of(Asked(new([.. orders, .. ways, Task("tidy", 40)], Enumerable.Range(1, 5).Select(i => new TaskLink($"order.{i}", $"way.{i}")).ToValueList(), [])));
+        Assert.Equal(6, answer.Offers.Count);
+        Assert.Equal(5, answer.Orders.Count);
+        Assert.Equal(["order.1", "tidy"], answer.WithOrdersAsOne.Select(offer => offer.Task.Id));
+    }
+
     [Fact]
     public void A_closing_window_comes_before_a_longer_task_and_a_closed_one_is_not_offered()
     {
