@@ -79,6 +79,26 @@ public sealed class KitAdditionTests
         Assert.Equal(before.SubAssemblies, after.SubAssemblies);
     }
 
+    /// <summary>What leaves with the rear axle is at the rear of the car.</summary>
+    [Theory]
+    [InlineData("rear-unit", "tube")]
+    [InlineData("live-unit", "rl-pipe")]
+    public void A_part_of_a_front_corner_joins_nothing_of_the_rear(string unit, string member)
+    {
+        var axle = new Kit
+        {
+            Id = "axle",
+            Name = "Axle",
+            Origin = "Test",
+            Template = Of(Part("axle"), Part(member), Joint("welds", "axle", member),
+                new SubAssembly { Id = unit, Name = "Axle unit", Members = ["axle", member], Roles = ["axle-unit"] }),
+        };
+        var anywhere = Brake.Drum with { Spots = [Spot.FrontLeft, Spot.RearLeft], Zone = "corner-rl" };
+        Assert.Equal(["axle", member], Brake.Start.Add(axle).Add(anywhere, Spot.FrontLeft).SubAssemblies.Single().Members);
+        Assert.Equal(["axle", member], Brake.Start.Add(anywhere, Spot.FrontLeft).Add(axle).SubAssemblies.Single().Members);
+        Assert.Equal(["axle", member, "rl-drum"], Brake.Start.Add(axle).Add(anywhere, Spot.RearLeft).SubAssemblies.Single().Members);
+    }
+
     [Fact]
     public void A_tie_keeps_what_was_edited_meanwhile_and_leaves_out_what_was_removed()
     {
