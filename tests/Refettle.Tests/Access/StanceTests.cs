@@ -42,6 +42,16 @@ public sealed class StanceTests
         Assert.Equal([Fact.Open("strap")], Reach(car, Fact.Open("strap")).Obstacle!.Stuck);
     }
 
+    /// <summary>Its nuts are undone on the wheels, and nothing asks for another stance.</summary>
+    [Fact]
+    public void What_the_car_stands_on_does_not_come_off_unsaid()
+    {
+        var car = Car();
+        car = car with { Structure = car.Structure with { Joints = [Joint("nuts", "wheel", Fact.State("on-wheels"))] } };
+        Assert.Contains("The car stands on it now (on-wheels): carry the car some other way before it comes off.", Reach(car, Fact.Off("wheel")).Steps.Single(step => step.Fact == Fact.Off("wheel")).Cautions);
+        Assert.DoesNotContain(Reach(Car(), Fact.Off("hub")).Steps.SelectMany(step => step.Cautions), caution => caution.StartsWith("The car stands on it", StringComparison.Ordinal));
+    }
+
     /// <summary>The hub needs the wheel off, and that one may not be touched.</summary>
     [Fact]
     public void Two_sets_of_goals_are_compared_under_the_same_conditions_and_only_where_both_have_plans()

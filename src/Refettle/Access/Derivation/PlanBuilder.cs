@@ -38,7 +38,7 @@ internal sealed class PlanBuilder(CarStanding standing)
             Stance = _stance,
             Needs = way.Needs.ToValueList(),
             Destroys = way.Way?.Destroys ?? [],
-            Cautions = Cautions.Of(way, standing, _gone),
+            Cautions = [.. StoodOn(way), .. Cautions.Of(way, standing, _gone)],
             Prop = Propping.Of(way, standing, _opened, _toLift, _spared, _gone),
             Origin = way.Way?.Origin ?? Workplace.OutOf(way, standing)?.Origin ?? Origin.Default,
         };
@@ -49,6 +49,14 @@ internal sealed class PlanBuilder(CarStanding standing)
         if (way.Fact.Kind == FactKind.Off && _toLift.Remove(way.Fact.Subject))
             _spared.Add(way.Fact.Subject);
         return step;
+    }
+
+    /// <summary>No order of the steps keeps on what carries the car, or none was asked for: then it is said.</summary>
+    private IEnumerable<string> StoodOn(WaySource way)
+    {
+        if (way.Fact.Kind == FactKind.Off && IsLifted(way) && _stance is { } taken && standing.States.TryGetValue(taken, out var stance)
+            && Fire.FireNeeds.HeldBy(way.Fact, standing).Intersect(standing.Carriers(stance)).Any())
+            yield return $"The car stands on it now ({stance.Name}): carry the car some other way before it comes off.";
     }
 
     private static bool IsLifted(WaySource way) => way.Name.Length == 0 || way.Name == "alone";
