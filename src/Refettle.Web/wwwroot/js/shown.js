@@ -36,6 +36,8 @@
     const copy = app.cloneNode(true);
     // A photo's address is good for this loading of the page only; its words stay.
     for (const photo of copy.querySelectorAll("img[src^='blob:']")) photo.removeAttribute("src");
+    // What a script has styled: the pages' policy lets no markup do so.
+    for (const one of copy.querySelectorAll("[style]")) one.removeAttribute("style");
     if (copy.innerHTML.length > MostCharacters) return localStorage.removeItem(name());
     localStorage.setItem(name(), JSON.stringify({ at: Date.now(), html: copy.innerHTML }));
     forgetOldest();
