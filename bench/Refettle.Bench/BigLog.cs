@@ -4,7 +4,8 @@ using Refettle.Storage;
 
 namespace Refettle.Bench;
 
-/// <summary>A seeded log like years of work on one car: 300 parts and 600 joints, then steps, refits, notes and undoings from three devices.</summary>
+/// <summary>A seeded log like years of work on one car: 300 parts and 600 joints, then steps, refits, notes
+/// and undoings from three devices.</summary>
 internal static class BigLog
 {
     private const int Parts = 300;

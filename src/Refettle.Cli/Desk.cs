@@ -47,7 +47,8 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
     }
 
     /// <summary>The kits, all of them read. Faulty ones are left out and told of in the notes.</summary>
-    public Result<KitShelf> Kits() => SoundKits() is { IsGood: true } kits ? Result<KitShelf>.Good(kits.Value, kits.Value.Faults) : SoundKits();
+    public Result<KitShelf> Kits() =>
+        SoundKits() is { IsGood: true } kits ? Result<KitShelf>.Good(kits.Value, kits.Value.Faults) : SoundKits();
 
     /// <summary>The kits without word of faulty ones, for verbs that want one kit or none.</summary>
     public Result<KitShelf> SoundKits() => _kits ??= KitShelf.Load(Path.Combine(around.Content, "kits"));
@@ -71,7 +72,8 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
         if (asked is null)
             return Reply.Bad([new("store", "there is no car in it", "Begin one: refettle new NAME. Or make the demo: refettle demo.")]);
         if (cars.All(car => car.Id != asked))
-            return Reply.Bad([new($"car {asked}", "it is not in the store", NearNames.Ask(asked, cars.Select(car => car.Id), "refettle cars lists what is there."))]);
+            return Reply.Bad([new($"car {asked}", "it is not in the store",
+                NearNames.Ask(asked, cars.Select(car => car.Id), "refettle cars lists what is there."))]);
         _spokenOf = asked;
         return answer(Open(logbook, asked));
     });
@@ -112,7 +114,8 @@ internal sealed class Desk(Surroundings around, Func<IReadOnlyList<string>, Exit
     {
         Shelf? shelf = null;
         if (_cars.TryGetValue(car.Id, out var open) && ReferenceEquals(open.Car, car))
-            WithLogbook(parsed, logbook => { shelf = ShelfFold.Of(All(logbook).Select(one => one.History)); return Reply.Said("", new { }); });
+            WithLogbook(parsed,
+                logbook => { shelf = ShelfFold.Of(All(logbook).Select(one => one.History)); return Reply.Said("", new { }); });
         return shelf;
     }
 

@@ -12,7 +12,13 @@ internal static class GlobalOptions
     public static void AddTo(RootCommand root)
     {
         root.Add(new Option<bool>(Json) { Description = "Answer as JSON (docs/cli.md has the shapes).", Recursive = true });
-        root.Add(new Option<string>(Car) { Description = "The car; by default the one written to last.", HelpName = "id", Recursive = true });
-        root.Add(new Option<string>(Store) { Description = $"The file that keeps the logbooks; by default ${Surroundings.StoreVariable} or data/refettle.db.", HelpName = "path", Recursive = true });
+        root.Add(new Option<string>(Car)
+        { Description = "The car; by default the one written to last.", HelpName = "id", Recursive = true });
+        root.Add(new Option<string>(Store)
+        {
+            Description = $"The file that keeps the logbooks; by default ${Surroundings.StoreVariable} or data/refettle.db.",
+            HelpName = "path",
+            Recursive = true
+        });
     }
 }

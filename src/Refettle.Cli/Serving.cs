@@ -61,7 +61,8 @@ internal static class Serving
         }
         catch (Exception trouble) when (trouble is IOException or SocketException)
         {
-            return Reply.Bad([new($"port {options.Port}", "something else listens there already", "Give another with --port, or 0 for any that is free.")]);
+            return Reply.Bad([new($"port {options.Port}", "something else listens there already",
+                "Give another with --port, or 0 for any that is free.")]);
         }
 
         var address = new Uri(server.Urls.First().Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal));

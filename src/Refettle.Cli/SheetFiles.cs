@@ -21,7 +21,8 @@ internal static class SheetFiles
         if (files.All(IsTable))
             return Tables(files[0], files.Count > 1 ? files[1] : null, car);
         if (files.Count > 1)
-            return Result<Structure>.Bad(new Fault(string.Join(' ', files), "these are not one sheet, nor two tables", "Give one .yaml file, or two .csv files: parts, then joints."));
+            return Result<Structure>.Bad(new Fault(string.Join(' ', files), "these are not one sheet, nor two tables",
+                "Give one .yaml file, or two .csv files: parts, then joints."));
         var sheet = Sheet(files[0]);
         return sheet.IsGood ? Result<Structure>.Good(sheet.Value.Structure, sheet.Faults) : Result<Structure>.Bad(sheet.Faults);
     }

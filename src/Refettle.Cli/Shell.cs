@@ -60,7 +60,8 @@ internal sealed class Shell
 
     /// <summary>A car or a store may have the name of a verb.</summary>
     private static string? VerbOf(IReadOnlyList<string> words) =>
-        words.Where((_, place) => place == 0 || words[place - 1] is not (GlobalOptions.Car or GlobalOptions.Store)).FirstOrDefault(VerbList.Makers.ContainsKey);
+        words.Where((_, place) => place == 0 || words[place - 1] is not (GlobalOptions.Car or GlobalOptions.Store))
+            .FirstOrDefault(VerbList.Makers.ContainsKey);
 
     private static string InShort(Exception bug) =>
         $"refettle: a mistake in the program, not yours ({bug.GetType().Name}: {bug.Message.ReplaceLineEndings(" ")}). "

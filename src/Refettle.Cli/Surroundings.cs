@@ -36,7 +36,8 @@ internal sealed record Surroundings
     public required Func<IAccessPlanner> Planner { get; init; }
 
     /// <summary>Makes the planner of the scope when it is first asked.</summary>
-    public Func<IScopePlanner> Scoper { get; init; } = () => new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver());
+    public Func<IScopePlanner> Scoper { get; init; } =
+        () => new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver());
 
     /// <summary>Makes the scheduler when the first timeline is asked for.</summary>
     public Func<IScheduler> Scheduler { get; init; } = () => new FirstScheduler();

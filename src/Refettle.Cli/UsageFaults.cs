@@ -12,7 +12,8 @@ internal static class UsageFaults
         if (command is RootCommand && parsed.UnmatchedTokens.FirstOrDefault(word => !word.StartsWith('-')) is { } word)
             return Reply.Bad([Unknown(word)], ExitCode.Usage);
         var help = command is RootCommand ? "refettle --help" : $"refettle {Path(command)} --help";
-        return Reply.Bad(parsed.Errors.Select(error => new Fault("command line", Found(error.Message), Mend(error.Message, command, help))), ExitCode.Usage);
+        return Reply.Bad(parsed.Errors.Select(error => new Fault("command line", Found(error.Message), Mend(error.Message, command, help))),
+            ExitCode.Usage);
     }
 
     /// <summary>A word below a verb with the verb before it: <c>task add</c>.</summary>
@@ -22,8 +23,10 @@ internal static class UsageFaults
     private static Fault Unknown(string word) =>
         new("command line", $"there is no verb {word}", NearNames.Ask(word, VerbList.Makers.Keys, "refettle --help lists them all."));
 
-    /// <summary>The library names types of its own where a number was expected: <c>Cannot parse argument 'x' for option '--most' as expected type …</c></summary>
-    private static string Found(string message) => message.Split('\'') is [_, var word, _, var option, ..] && message.Contains(" as expected type ", StringComparison.Ordinal)
+    /// <summary>The library names types of its own where a number was expected: <c>Cannot parse argument 'x' for option
+    /// '--most' as expected type …</c></summary>
+    private static string Found(string message) =>
+        message.Split('\'') is [_, var word, _, var option, ..] && message.Contains(" as expected type ", StringComparison.Ordinal)
         ? $"{option} is {word}, which is not a number"
         : message.TrimEnd('.');
 

@@ -6,7 +6,8 @@ namespace Refettle.Paper;
 
 /// <summary>All that a sale file is laid out from.</summary>
 /// <param name="Structure">The car's, for the names of things.</param>
-public sealed record SalePaper(SaleDocument Document, string Car, Structure Structure, Privacy Privacy, IPictureSource Pictures, ISealKey Key)
+public sealed record SalePaper(
+    SaleDocument Document, string Car, Structure Structure, Privacy Privacy, IPictureSource Pictures, ISealKey Key)
 {
     /// <summary>Pixels of a picture's longer side in the file.</summary>
     public const int PicturePixels = 1200;

@@ -2,7 +2,8 @@ using SkiaSharp;
 
 namespace Refettle.Paper;
 
-/// <summary>Pictures from files, made as small as paper needs them. Nothing but the picture itself is taken over: no place, no camera.</summary>
+/// <summary>Pictures from files, made as small as paper needs them. Nothing but the picture itself is
+/// taken over: no place, no camera.</summary>
 /// <param name="pathOf">Where a picture is kept; null when it is not here.</param>
 public sealed class ScaledPictures(Func<string, string?> pathOf) : IPictureSource
 {
@@ -53,7 +54,8 @@ public sealed class ScaledPictures(Func<string, string?> pathOf) : IPictureSourc
         return upright;
     }
 
-    /// <summary>From the picture as it is coded to the picture upright, by where its first row and column belong (CIPA DC-008, orientation).</summary>
+    /// <summary>From the picture as it is coded to the picture upright, by where its first row and column
+    /// belong (CIPA DC-008, orientation).</summary>
     private static SKMatrix Turn(SKEncodedOrigin origin, float width, float height) => origin switch
     {
         SKEncodedOrigin.TopRight => new(-1, 0, width, 0, 1, 0, 0, 0, 1),
@@ -67,8 +69,10 @@ public sealed class ScaledPictures(Func<string, string?> pathOf) : IPictureSourc
     };
 
     // Down to half the size every pixel counts without averages made first, which would blur and take most of the time.
-    private static SKSamplingOptions Sampling(double scale) => new(SKFilterMode.Linear, scale < 0.5 ? SKMipmapMode.Linear : SKMipmapMode.None);
+    private static SKSamplingOptions Sampling(double scale) =>
+        new(SKFilterMode.Linear, scale < 0.5 ? SKMipmapMode.Linear : SKMipmapMode.None);
 
     /// <summary>In the order of bytes that the library is quickest with.</summary>
-    private static SKBitmap Bitmap(int width, int height, SKAlphaType alpha) => new(new SKImageInfo(width, height, SKImageInfo.PlatformColorType, alpha));
+    private static SKBitmap Bitmap(int width, int height, SKAlphaType alpha) =>
+        new(new SKImageInfo(width, height, SKImageInfo.PlatformColorType, alpha));
 }

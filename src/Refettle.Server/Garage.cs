@@ -15,7 +15,8 @@ internal sealed class Garage(ILogbook logbook)
     public CarHistory? History(string id) => LastPosition(id) is { } position ? Folded(id, position) : null;
 
     /// <summary>All cars but one.</summary>
-    public IEnumerable<CarHistory> Others(string id) => logbook.Cars().Where(car => car.Id != id).Select(car => Folded(car.Id, car.LastPosition));
+    public IEnumerable<CarHistory> Others(string id) =>
+        logbook.Cars().Where(car => car.Id != id).Select(car => Folded(car.Id, car.LastPosition));
 
     /// <summary>All cars with their logs.</summary>
     public IReadOnlyCollection<CarHistory> Histories() => [.. logbook.Cars().Select(car => Folded(car.Id, car.LastPosition))];

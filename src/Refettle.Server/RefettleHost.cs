@@ -58,7 +58,8 @@ public sealed record HostOptions
 /// <summary>The server, put together: for its own program, for the command line, and for tests.</summary>
 public static class RefettleHost
 {
-    /// <summary>A server that is built and not yet started. It listens on 127.0.0.1, and elsewhere only for devices that are paired.</summary>
+    /// <summary>A server that is built and not yet started. It listens on 127.0.0.1, and elsewhere
+    /// only for devices that are paired.</summary>
     public static WebApplication Build(HostOptions options)
     {
         var builder = WebApplication.CreateEmptyBuilder(new()
@@ -74,7 +75,8 @@ public static class RefettleHost
         builder.Services.AddSingleton(options.Logbook).AddSingleton(options.Clock).AddSingleton<Garage>().AddSingleton(doorway)
             .AddSingleton(new TimelineTools(options.Ladders, options.Scheduler, options.Clock));
         PairingRoutes.AddLimit(builder.Services);
-        // A log of thousands of entries is a tenth as long so. No answer holds a secret beside what a stranger sends, so its length tells nothing.
+        // A log of thousands of entries is a tenth as long so. No answer holds a secret beside what a
+        // stranger sends, so its length tells nothing.
         builder.Services.AddResponseCompression(answers => (answers.EnableForHttps, answers.MimeTypes) = (true, ["application/json"]));
         if (options.Planner is { } planner)
             builder.Services.AddSingleton(planner);
@@ -117,7 +119,8 @@ public static class RefettleHost
     private static void Route(WebApplication app, HostOptions options, Doorway doorway)
     {
         var api = app.MapGroup("/api");
-        api.MapGet("health", () => Results.Json(new { status = "ok", version = typeof(RefettleHost).Assembly.GetName().Version?.ToString(3) }));
+        api.MapGet("health",
+            () => Results.Json(new { status = "ok", version = typeof(RefettleHost).Assembly.GetName().Version?.ToString(3) }));
         api.MapGet("kits", () => Results.Json(new KitTable(options.Start, options.Kits), ExchangeJson.Options));
         LogRoutes.Map(api);
         QuestionRoutes.Map(api);
@@ -129,7 +132,9 @@ public static class RefettleHost
         JudgingRoutes.Map(api, options.Ladders);
         SaleRoutes.Map(api);
         ForecastRoutes.Map(api);
-        api.MapFallback("{**rest}", (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}", "See the list of routes in the documentation."));
+        api.MapFallback("{**rest}",
+            (string? rest) => Problems.Of(StatusCodes.Status404NotFound, $"There is no api/{rest}",
+                "See the list of routes in the documentation."));
         app.MapStaticAssets();
         app.MapFallbackToFile("index.html");
     }

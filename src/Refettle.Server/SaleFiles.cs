@@ -27,6 +27,7 @@ public static class SaleFiles
             Privacy = privacy,
         });
         return Result<T>.Good(
-            write(new(document.Value, history.Car.Id, history.Car.Structure, privacy, new ScaledPictures(store.Photos.PathOf), key)), document.Faults);
+            write(new(document.Value, history.Car.Id, history.Car.Structure, privacy, new ScaledPictures(store.Photos.PathOf), key)),
+            document.Faults);
     }
 }

@@ -68,11 +68,13 @@ public static class KitReader
     private static Job Offer(string id, Fields fields, Structure template)
     {
         var job = JobReader.Read(id, fields);
-        var own = template.Parts.Select(part => part.Id).Concat(template.Joints.Select(joint => joint.Id)).Concat(template.Spaces.Select(space => space.Id)).Concat(template.SubAssemblies.Select(unit => unit.Id)).ToHashSet();
+        var own = template.Parts.Select(part => part.Id).Concat(template.Joints.Select(joint => joint.Id))
+            .Concat(template.Spaces.Select(space => space.Id)).Concat(template.SubAssemblies.Select(unit => unit.Id)).ToHashSet();
         if (job.Goals.Count == 0)
             fields.Missing("goals", "what has to be open for it, like [reach(plenum)]");
         foreach (var goal in job.Goals.Where(goal => !own.Contains(goal.Subject)))
-            fields.Fault(fields.Take("goals")!, $"its goal {goal} names nothing of this kit", fields.Context.Faults.Suggest(goal.Subject, own, "Name a part, joint or space of the kit."));
+            fields.Fault(fields.Take("goals")!, $"its goal {goal} names nothing of this kit",
+                fields.Context.Faults.Suggest(goal.Subject, own, "Name a part, joint or space of the kit."));
         return job with { Wish = Wish.Maybe };
     }
 
@@ -82,14 +84,24 @@ public static class KitReader
         if (head.Below("joins") is not { } joins)
             yield break;
         foreach (var role in joins.Map.Pairs.Select(pair => pair.Key.Text))
-            yield return new() { Name = role, Role = role, IsOptional = true, Means = "sub-assembly that these parts leave with", Joins = joins.Texts(role) };
+            yield return new()
+            {
+                Name = role,
+                Role = role,
+                IsOptional = true,
+                Means = "sub-assembly that these parts leave with",
+                Joins = joins.Texts(role)
+            };
     }
 
     private static void CheckUse(Kit kit, Mapping root, FaultList faults, Places places)
     {
-        var used = root.Pairs.SelectMany(pair => Scalars(pair.Key).Concat(Scalars(pair.Value))).SelectMany(scalar => Braces.In(scalar.Text)).ToHashSet();
+        var used = root.Pairs.SelectMany(pair => Scalars(pair.Key).Concat(Scalars(pair.Value))).SelectMany(scalar => Braces.In(scalar.Text))
+            .ToHashSet();
         foreach (var hole in kit.Holes.Where(hole => hole.Joins.Count == 0 && !used.Contains(hole.Name)))
-            faults.Add(places.Locate(new($"hole {hole.Name}", "nothing in the kit names it", $"Write {{{hole.Name}}} where that part belongs, or leave the hole out") { Severity = Severity.Note }));
+            faults.Add(places.Locate(new($"hole {hole.Name}", "nothing in the kit names it",
+                $"Write {{{hole.Name}}} where that part belongs, or leave the hole out")
+            { Severity = Severity.Note }));
     }
 
     private static IEnumerable<Scalar> Scalars(Node node) => node switch
@@ -106,7 +118,8 @@ public static class KitReader
         foreach (var member in body.Below("joins") is { } joins ? joins.Map.Pairs.SelectMany(pair => joins.Scalars(pair.Key.Text)) : [])
         {
             if (!parts.Contains(member.Text))
-                body.Fault(member, $"\"{member.Text}\" is not a part of this kit", body.Context.Faults.Suggest(member.Text, parts, "Name parts of the kit."));
+                body.Fault(member, $"\"{member.Text}\" is not a part of this kit",
+                    body.Context.Faults.Suggest(member.Text, parts, "Name parts of the kit."));
         }
     }
 

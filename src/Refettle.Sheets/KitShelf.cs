@@ -34,14 +34,16 @@ public sealed class KitShelf
     /// <summary>The kit of that name; or its faults; or, when there is none, a fault that suggests names.</summary>
     public Result<Kit> Find(string name) => Names.Contains(name)
         ? Read(name)
-        : Result<Kit>.Bad(new Fault("kit", $"there is no kit \"{name}\"", NearNames.Ask(name, Names, $"Known are {string.Join(", ", Names)}.")));
+        : Result<Kit>.Bad(
+            new Fault("kit", $"there is no kit \"{name}\"", NearNames.Ask(name, Names, $"Known are {string.Join(", ", Names)}.")));
 
     /// <summary>Opens a folder of kits; a start that cannot be read keeps it closed.</summary>
     public static Result<KitShelf> Load(string folder)
     {
         var file = Path.Combine(folder, StartName + ".yaml");
         if (!File.Exists(file))
-            return Result<KitShelf>.Bad(new Fault("kits", $"there is no {StartName}.yaml in {folder}", "Give the folder that holds the kits."));
+            return Result<KitShelf>.Bad(
+                new Fault("kits", $"there is no {StartName}.yaml in {folder}", "Give the folder that holds the kits."));
         var start = Read(file, Structure.Empty);
         return start.IsGood
             ? Result<KitShelf>.Good(new(folder, KitAddition.Propose(Structure.Empty, start.Value).Value.Entry.Added), start.Faults)
@@ -59,7 +61,8 @@ public sealed class KitShelf
     }
 
     private Result<Kit> Named(string name, Result<Kit> kit) => !kit.IsGood || kit.Value.Id == name ? kit : Result<Kit>.Bad(
-        new Fault("kit", $"it calls itself \"{kit.Value.Id}\", its file {name}.yaml", "Give both the same name.") { File = Path.Combine(_folder, name + ".yaml"), Line = 1, Column = 1 });
+        new Fault("kit", $"it calls itself \"{kit.Value.Id}\", its file {name}.yaml", "Give both the same name.")
+        { File = Path.Combine(_folder, name + ".yaml"), Line = 1, Column = 1 });
 
     private static Result<Kit> Read(string file, Structure start)
     {

@@ -73,7 +73,8 @@ public static class LadderReader
     };
 
     private static ValueList<Mishap> Mishaps(Fields mishaps) => mishaps.Map.Pairs
-        .Select(pair => new Mishap(mishaps.Context.Word(pair.Key, mishaps.Place, "mishaps", pair.Key.Text, JointCondition.Sound), Odds(mishaps, pair.Key.Text)))
+        .Select(pair => new Mishap(mishaps.Context.Word(pair.Key, mishaps.Place, "mishaps", pair.Key.Text, JointCondition.Sound),
+            Odds(mishaps, pair.Key.Text)))
         .ToValueList();
 
     private static ValueList<double> Odds(Fields fields, string key)

@@ -18,7 +18,8 @@ public static class SpreadsheetReader
         var (partPlaces, jointPlaces) = (new Places(), new Places());
         var read = new Structure
         {
-            Parts = Section("parts", new CsvThings(inParts).Parts(CsvTable.Read(parts, CsvThings.PartColumns, inParts)), inParts, partPlaces).Parts,
+            Parts = Section("parts", new CsvThings(inParts).Parts(CsvTable.Read(parts, CsvThings.PartColumns, inParts)), inParts,
+                partPlaces).Parts,
             Joints = joints.Length == 0 ? [] : Section("joints",
                 new CsvThings(inJoints).Joints(CsvTable.Read(joints, CsvThings.JointColumns, inJoints)), inJoints, jointPlaces).Joints,
         };

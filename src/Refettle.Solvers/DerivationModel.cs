@@ -7,8 +7,9 @@ namespace Refettle.Solvers;
 /// <summary>A derivation problem as a mixed-integer model with aggregated links.</summary>
 /// <remarks>
 /// x(f) is 1 when fact f is made true, y(w) when way w is chosen. For each fact the sum of its ways' y is its x; for each fact f and each
-/// need r of it, the sum of y over the ways of f that need r is at most x(r); goals have x = 1; what is used up is the sum of use × y. Circular support is cut:
-/// of any set of facts, none is true unless a way that needs nothing of the set is chosen for one of them.
+/// need r of it, the sum of y over the ways of f that need r is at most x(r); goals have x = 1; what is used up is the
+/// sum of use × y. Circular support is cut: of any set of facts, none is true unless a way that needs
+/// nothing of the set is chosen for one of them.
 /// </remarks>
 internal sealed class DerivationModel : IDisposable
 {
@@ -101,7 +102,8 @@ internal sealed class DerivationModel : IDisposable
     private void AddLimit(UseLimit limit)
     {
         var unit = Math.Max(1, limit.Use.Aggregate(0L, (unit, use) => (long)BigInteger.GreatestCommonDivisor(unit, use)));
-        var terms = Enumerable.Range(0, _problem.WayCount).Where(way => limit.Use[way] != 0).Select(way => (_way[way], (double)(limit.Use[way] / unit)));
+        var terms = Enumerable.Range(0, _problem.WayCount).Where(way => limit.Use[way] != 0)
+            .Select(way => (_way[way], (double)(limit.Use[way] / unit)));
         _model.AddRow(-HighsLibrary.Infinity, Math.Floor(limit.Most / (double)unit), terms);
         _units.Add(unit);
     }

@@ -8,7 +8,8 @@ public sealed class MixedIntegerSolver : IDerivationSolver, ILimitedSolver
 {
     private const int LongestCircleCutBeforehand = 4;
 
-    public DerivationAnswer Solve(DerivationProblem problem, CancellationToken cancel = default) => Solve(new LimitedProblem(problem, []), cancel);
+    public DerivationAnswer Solve(DerivationProblem problem, CancellationToken cancel = default) =>
+        Solve(new LimitedProblem(problem, []), cancel);
 
     public DerivationAnswer Solve(LimitedProblem limited, CancellationToken cancel = default)
     {

@@ -6,8 +6,8 @@ namespace Refettle.Storage;
 /// <summary>Copies a logbook to another file and back.</summary>
 public static class Backup
 {
-    /// <summary>Writes a consistent copy while the logbook is in use. The copy is whole and on the disk when this returns a good result; a crash
-    /// leaves no half copy under its name.</summary>
+    /// <summary>Writes a consistent copy while the logbook is in use. The copy is whole and on the disk
+    /// when this returns a good result; a crash leaves no half copy under its name.</summary>
     /// <returns>The number of entries in the copy.</returns>
     public static Result<long> Make(LogbookStore logbook, string target)
     {
@@ -34,7 +34,8 @@ public static class Backup
         if (!File.Exists(backup))
             return Result<long>.Bad(new Fault(backup, "there is no backup", "Check the path."));
         if (Path.Exists(target) || Path.Exists(target + "-wal"))
-            return Result<long>.Bad(new Fault(target, "there is a logbook already", "Move it away first (with the -wal file beside it, if any); a restore never overwrites."));
+            return Result<long>.Bad(new Fault(target, "there is a logbook already",
+                "Move it away first (with the -wal file beside it, if any); a restore never overwrites."));
         if (NoFolder(target) is { } missing)
             return Result<long>.Bad(missing);
         try
@@ -49,7 +50,8 @@ public static class Backup
         }
     }
 
-    private static Fault? NoFolder(string target) => Path.GetDirectoryName(Path.GetFullPath(target)) is { } folder && !Directory.Exists(folder)
+    private static Fault? NoFolder(string target) =>
+        Path.GetDirectoryName(Path.GetFullPath(target)) is { } folder && !Directory.Exists(folder)
         ? new(target, "its folder is not there", "Make the folder first, or give another path.")
         : null;
 
@@ -57,7 +59,8 @@ public static class Backup
     public static string BeforeChange(string path, long form) => $"{path}.form-{form}";
 
     /// <summary>Copies the file as it is before its form changes; a copy of the same form made by an earlier attempt is replaced.</summary>
-    internal static void MakeBeforeChange(string path, long form) => Place(BeforeChange(path, form), partial => Copy(path, partial), overwrite: true);
+    internal static void MakeBeforeChange(string path, long form) =>
+        Place(BeforeChange(path, form), partial => Copy(path, partial), overwrite: true);
 
     private static long Renamed(string backup, string partial, RandomNumberGenerator random)
     {
@@ -104,7 +107,8 @@ public static class Backup
 
     private static SqliteConnection Opened(string path, SqliteOpenMode mode)
     {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false }.ConnectionString);
+        var connection =
+            new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false }.ConnectionString);
         connection.Open();
         return connection;
     }

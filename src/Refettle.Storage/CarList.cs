@@ -2,7 +2,8 @@ using Refettle.Logbook;
 
 namespace Refettle.Storage;
 
-/// <summary>Lists the cars of a logbook. Written against the driver, like <see cref="EntryReader"/>: every command begins with it.</summary>
+/// <summary>Lists the cars of a logbook. Written against the driver, like
+/// <see cref="EntryReader"/>: every command begins with it.</summary>
 internal static class CarList
 {
     public static ValueList<ShelfCar> Of(Connections connections)

@@ -16,7 +16,8 @@ internal static class Cell
         : throw Damaged("a moment");
 
     /// <exception cref="SqliteException">No identifier.</exception>
-    public static Guid Identifier(ReadOnlySpan<byte> text) => Utf8Parser.TryParse(text, out Guid id, out _) ? id : throw Damaged("an identifier");
+    public static Guid Identifier(ReadOnlySpan<byte> text) =>
+        Utf8Parser.TryParse(text, out Guid id, out _) ? id : throw Damaged("an identifier");
 
     /// <summary>Those between spaces.</summary>
     /// <exception cref="SqliteException">One is none.</exception>

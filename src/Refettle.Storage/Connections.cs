@@ -13,7 +13,8 @@ internal sealed class Connections : DbConnectionInterceptor, IDisposable
     private const int WaitSeconds = 5;
 
     /// <summary>A commit returns when the disk has it; on macOS only F_FULLFSYNC asks the disk itself.</summary>
-    private const string Durable = "PRAGMA synchronous = FULL; PRAGMA fullfsync = ON; PRAGMA checkpoint_fullfsync = ON; PRAGMA busy_timeout = 5000;";
+    private const string Durable =
+        "PRAGMA synchronous = FULL; PRAGMA fullfsync = ON; PRAGMA checkpoint_fullfsync = ON; PRAGMA busy_timeout = 5000;";
 
     private readonly SqliteConnectionStringBuilder _string;
     private readonly Lazy<DbContextOptions<LogbookContext>> _options;
@@ -26,7 +27,8 @@ internal sealed class Connections : DbConnectionInterceptor, IDisposable
             Mode = create ? SqliteOpenMode.ReadWriteCreate : SqliteOpenMode.ReadWrite,
             DefaultTimeout = WaitSeconds,
         };
-        _options = new(() => new DbContextOptionsBuilder<LogbookContext>().UseSqlite(_string.ConnectionString).AddInterceptors(this).Options);
+        _options = new(
+            () => new DbContextOptionsBuilder<LogbookContext>().UseSqlite(_string.ConnectionString).AddInterceptors(this).Options);
     }
 
     public LogbookContext Context() => new(_options.Value);

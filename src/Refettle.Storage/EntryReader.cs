@@ -9,7 +9,8 @@ namespace Refettle.Storage;
 /// takes to open, and the driver's checks of every cell cost as much again.</summary>
 internal sealed class EntryReader : IDisposable
 {
-    private const string Columns = "SELECT Position, Id, Car, Device, Sequence, After, Salt, Previous, At, Kind, Version, Payload FROM Entries ";
+    private const string Columns =
+        "SELECT Position, Id, Car, Device, Sequence, After, Salt, Previous, At, Kind, Version, Payload FROM Entries ";
     private const string OfCar = Columns + "WHERE Car = ?1 AND Position > ?2 ORDER BY Position";
     private const string OfNames = Columns + "WHERE Kind IN ('car-opened', 'struck') ORDER BY Position";
 

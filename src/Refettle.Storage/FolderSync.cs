@@ -2,8 +2,8 @@ using System.Runtime.InteropServices;
 
 namespace Refettle.Storage;
 
-/// <summary>Makes new names in a folder last over a power cut. Windows keeps them without being asked; elsewhere the folder itself must be flushed,
-/// for which the framework has no call.</summary>
+/// <summary>Makes new names in a folder last over a power cut. Windows keeps them without being asked;
+/// elsewhere the folder itself must be flushed, for which the framework has no call.</summary>
 internal static partial class FolderSync
 {
     private const int ReadOnly = 0;

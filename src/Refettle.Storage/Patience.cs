@@ -2,8 +2,9 @@ using Microsoft.Data.Sqlite;
 
 namespace Refettle.Storage;
 
-/// <summary>Waits for a logbook that another process writes into. SQLite gives turns to whoever asks at the right moment, so one that writes without a pause on a slow
-/// disk can keep others out for longer than one wait: as long as the files change somebody gets on, and waiting goes on.</summary>
+/// <summary>Waits for a logbook that another process writes into. SQLite gives turns to whoever asks at the right moment, so
+/// one that writes without a pause on a slow disk can keep others out for longer than one wait: as long as the files change
+/// somebody gets on, and waiting goes on.</summary>
 /// <param name="path">The logbook.</param>
 internal sealed class Patience(string path)
 {
@@ -25,7 +26,8 @@ internal sealed class Patience(string path)
             {
                 return act();
             }
-            catch (Exception problem) when (waits < MostWaits && DiskFaults.Inner(problem) is SqliteException { SqliteErrorCode: Busy or Locked } && Stamps() != before)
+            catch (Exception problem) when (waits < MostWaits
+                && DiskFaults.Inner(problem) is SqliteException { SqliteErrorCode: Busy or Locked } && Stamps() != before)
             {
                 continue;
             }

@@ -64,7 +64,8 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
     }
 
     /// <summary>Puts among the shared ones what lies on this machine alone.</summary>
-    /// <returns>How many those were. One that no longer has its hash is left out and told of: it would stand where a good one belongs.</returns>
+    /// <returns>How many those were. One that no longer has its hash is left out and told of: it would
+    /// stand where a good one belongs.</returns>
     public Result<int> Share()
     {
         try
@@ -74,7 +75,9 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
             foreach (var hash in alone)
             {
                 var bytes = File.ReadAllBytes(_own.Whole(hash));
-                faults.AddRange(PictureFolder.Refused(hash, bytes, bytes.LongLength) is { } spoilt ? [spoilt] : shared!.Add(hash, bytes).Faults);
+                faults.AddRange(PictureFolder.Refused(hash, bytes, bytes.LongLength) is { } spoilt
+                    ? [spoilt]
+                    : shared!.Add(hash, bytes).Faults);
             }
 
             return faults.Count > 0 ? Result<int>.Bad(faults) : Result<int>.Good(alone.Count);
@@ -94,7 +97,8 @@ public sealed class PhotoStore(string folder, ISharedPictures? shared = null)
         return kept.IsGood ? Result<string>.Good(hash) : Result<string>.Bad(kept.Faults);
     }
 
-    /// <summary>Copies what another place does not have yet. A picture that no longer has its hash is left out and told of; the others are copied.</summary>
+    /// <summary>Copies what another place does not have yet. A picture that no longer has its hash is left out and
+    /// told of; the others are copied.</summary>
     /// <param name="only">Those to be copied, where they are here; null for all.</param>
     /// <returns>How many are there then.</returns>
     public Result<int> CopyTo(PhotoStore other, IEnumerable<string>? only = null)

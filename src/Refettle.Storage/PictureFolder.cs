@@ -3,7 +3,8 @@ using Refettle.Imaging;
 
 namespace Refettle.Storage;
 
-/// <summary>A folder of pictures, each in a file named by the SHA-256 of its bytes, and of pieces that have not come together yet.</summary>
+/// <summary>A folder of pictures, each in a file named by the SHA-256 of its bytes, and of pieces
+/// that have not come together yet.</summary>
 /// <remarks>What arrives lies in a file of its own until it is whole and right; then it is flushed to the disk, renamed, and the folders
 /// flushed up to the one in which this folder has its name. Its callers see to it that a picture is written by one at a time.</remarks>
 internal sealed class PictureFolder(string folder)
@@ -14,7 +15,8 @@ internal sealed class PictureFolder(string folder)
     public bool Has(string hash) => File.Exists(Whole(hash));
 
     public IEnumerable<string> All() => Directory.Exists(folder)
-        ? Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Select(Path.GetFileName).OfType<string>().Where(ContentHash.IsValid)
+        ? Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Select(Path.GetFileName).OfType<string>()
+            .Where(ContentHash.IsValid)
         : [];
 
     /// <summary>Bytes of a picture that have arrived.</summary>

@@ -11,9 +11,14 @@ public static class Backwards
         var stances = structure.States.Where(state => state.IsStance).Select(state => Fact.State(state.Id)).ToHashSet();
         return structure with
         {
-            Joints = structure.Joints.Select(joint => joint.Refit is { } back ? joint with { Ways = joint.Ways.Select(way => Of(way, back, stances)).ToValueList() } : joint).ToValueList(),
-            Parts = structure.Parts.Select(part => part.Out.Refit is { } back ? part with { Out = Of(part.Out, back, stances) } : part).ToValueList(),
-            SubAssemblies = structure.SubAssemblies.Select(unit => unit.Out.Refit is { } back ? unit with { Out = Of(unit.Out, back, stances) } : unit).ToValueList(),
+            Joints = structure.Joints
+                .Select(joint => joint.Refit is { } back
+                    ? joint with { Ways = joint.Ways.Select(way => Of(way, back, stances)).ToValueList() }
+                    : joint).ToValueList(),
+            Parts = structure.Parts.Select(part => part.Out.Refit is { } back ? part with { Out = Of(part.Out, back, stances) } : part)
+                .ToValueList(),
+            SubAssemblies = structure.SubAssemblies
+                .Select(unit => unit.Out.Refit is { } back ? unit with { Out = Of(unit.Out, back, stances) } : unit).ToValueList(),
         };
     }
 
@@ -34,7 +39,15 @@ public static class Backwards
     };
 
     private static WayOut Of(WayOut way, RefitWay back, HashSet<Fact> stances) =>
-        way with { Tool = back.Tool, On = back.Takes, Clear = Needs(way.Clear, back, stances), Cautions = back.Cautions, Origin = back.Origin };
+        way with
+        {
+            Tool = back.Tool,
+            On = back.Takes,
+            Clear = Needs(way.Clear, back, stances),
+            Cautions = back.Cautions,
+            Origin = back.Origin
+        };
 
-    private static ValueList<Fact> Needs(ValueList<Fact> apart, RefitWay back, HashSet<Fact> stances) => [.. apart.Where(stances.Contains), .. back.Clear];
+    private static ValueList<Fact> Needs(ValueList<Fact> apart, RefitWay back, HashSet<Fact> stances) =>
+        [.. apart.Where(stances.Contains), .. back.Clear];
 }

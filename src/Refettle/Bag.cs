@@ -9,7 +9,8 @@ public sealed record Bag
     /// <summary>What was put into it since it was last empty, a line each time.</summary>
     public ValueList<string> Holds { get; init; } = [];
 
-    /// <summary>The things it belongs to, each as <c>joint x</c>, <c>part x</c> … A step belongs to the joint it opens or the part it takes off.</summary>
+    /// <summary>The things it belongs to, each as <c>joint x</c>, <c>part x</c> … A step belongs to the joint it
+    /// opens or the part it takes off.</summary>
     public ValueList<string> For { get; init; } = [];
 
     /// <summary>Where it lies; null while nothing was said.</summary>
@@ -25,7 +26,8 @@ public static class BagCode
     public const int MaxLength = 8;
 
     /// <summary>Up to eight small letters, digits and hyphens, beginning with a letter or digit; shown in capitals.</summary>
-    public static bool IsValid(string? code) => code is { Length: > 0 and <= MaxLength } && Identifier.IsValid(code) && code.All(c => c is not ('.' or '_'));
+    public static bool IsValid(string? code) =>
+        code is { Length: > 0 and <= MaxLength } && Identifier.IsValid(code) && code.All(c => c is not ('.' or '_'));
 
     /// <summary>As it is kept: <c> A-7 </c> is <c>a-7</c>, <c>014</c> is <c>14</c>.</summary>
     public static string Read(string written)

@@ -77,7 +77,8 @@ public sealed record Car
     /// <summary>Identifiers of the jobs that are done.</summary>
     public ValueList<string> JobsDone { get; init; } = [];
 
-    /// <summary>Identifiers of the jobs that the owner chose to do; null until he has. Jobs that must be done belong to it either way.</summary>
+    /// <summary>Identifiers of the jobs that the owner chose to do; null until he has. Jobs that must
+    /// be done belong to it either way.</summary>
     public ValueList<string>? Scope { get; init; }
 
     public Means Means { get; init; } = Means.NoLimit;

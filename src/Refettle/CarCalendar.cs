@@ -7,7 +7,8 @@ public sealed record CarCalendar
 {
     public static CarCalendar Empty { get; } = new();
 
-    /// <summary>A name of the time-zone database, such as <c>Europe/Berlin</c>; null while nobody has said, and then times are UTC.</summary>
+    /// <summary>A name of the time-zone database, such as <c>Europe/Berlin</c>; null while nobody
+    /// has said, and then times are UTC.</summary>
     public string? TimeZone { get; init; }
 
     public ValueList<Spell> Spells { get; init; } = [];

@@ -47,7 +47,8 @@ public sealed record PartCoating(string Part, string System, decimal? SquareMetr
 /// <param name="SurfaceCelsius">Of the part, as read; null when not read.</param>
 /// <param name="FilmMicrometres">Readings of the dry film, of all coats together.</param>
 public sealed record AppliedCoat(
-    string Product, ValueList<string> Parts, LocalDateTime At, int Coats, decimal? Celsius, decimal? HumidityPercent, decimal? SurfaceCelsius, ValueList<decimal> FilmMicrometres);
+    string Product, ValueList<string> Parts, LocalDateTime At, int Coats, decimal? Celsius, decimal? HumidityPercent,
+    decimal? SurfaceCelsius, ValueList<decimal> FilmMicrometres);
 
 /// <summary>A place on a part that is not coated, as its owner says.</summary>
 /// <param name="Spot">What stays bare.</param>

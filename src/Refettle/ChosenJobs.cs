@@ -9,5 +9,6 @@ public static class ChosenJobs
         .Where(job => job.Wish == Wish.Must || (car.Scope is { } scope ? scope.Contains(job.Id) : job.Wish == Wish.Want)).ToValueList();
 
     /// <summary>All their goals, with further ones.</summary>
-    public static ValueList<Fact> Goals(ValueList<Job> jobs, IEnumerable<Fact> further) => jobs.SelectMany(job => job.Goals).Concat(further).Distinct().ToValueList();
+    public static ValueList<Fact> Goals(ValueList<Job> jobs, IEnumerable<Fact> further) =>
+        jobs.SelectMany(job => job.Goals).Concat(further).Distinct().ToValueList();
 }

@@ -4,11 +4,12 @@ using System.Text.Json.Serialization.Metadata;
 
 namespace Refettle;
 
-/// <summary>Sets properties by their own setters while JSON is read. In the browser the serializer sets each by reflection, which is a sixth of the time that
-/// a car's log takes to read; elsewhere it makes code that is faster than this.</summary>
+/// <summary>Sets properties by their own setters while JSON is read. In the browser the serializer sets each by
+/// reflection, which is a sixth of the time that a car's log takes to read; elsewhere it makes code that is faster than this.</summary>
 internal static class DirectSetters
 {
-    private static readonly MethodInfo Maker = ((Func<MethodInfo, Action<object, object?>>)Setter<object, object>).Method.GetGenericMethodDefinition();
+    private static readonly MethodInfo Maker =
+        ((Func<MethodInfo, Action<object, object?>>)Setter<object, object>).Method.GetGenericMethodDefinition();
 
     public static void Use(JsonTypeInfo type)
     {
@@ -16,7 +17,8 @@ internal static class DirectSetters
             return;
         foreach (var property in type.Properties)
         {
-            if (property.Set is not null && property.AttributeProvider is PropertyInfo { SetMethod: { } setter, DeclaringType: { IsValueType: false } owner })
+            if (property.Set is not null
+                && property.AttributeProvider is PropertyInfo { SetMethod: { } setter, DeclaringType: { IsValueType: false } owner })
                 property.Set = (Action<object, object?>)Maker.MakeGenericMethod(owner, property.PropertyType).Invoke(null, [setter])!;
         }
     }

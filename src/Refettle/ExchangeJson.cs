@@ -13,7 +13,8 @@ public static class ExchangeJson
     public static JsonSerializerOptions Indented { get; } = Make(indented: true);
 
     /// <summary>Writes what <see cref="Options"/> reads as the same and is shorter: see <see cref="Unsaid"/>.</summary>
-    public static JsonSerializerOptions Short { get; } = new(Options) { TypeInfoResolver = Options.TypeInfoResolver!.WithAddedModifier(Unsaid.LeaveOut) };
+    public static JsonSerializerOptions Short { get; } = new(Options)
+    { TypeInfoResolver = Options.TypeInfoResolver!.WithAddedModifier(Unsaid.LeaveOut) };
 
     private static JsonSerializerOptions Make(bool indented)
     {
@@ -46,7 +47,8 @@ public static class ExchangeJson
     {
         foreach (var property in type.Properties)
         {
-            if (property.Set is not null && property.AssociatedParameter is { IsMemberInitializer: false, HasDefaultValue: false, IsNullable: false })
+            if (property.Set is not null
+                && property.AssociatedParameter is { IsMemberInitializer: false, HasDefaultValue: false, IsNullable: false })
                 property.IsRequired = true;
         }
     }
@@ -84,7 +86,8 @@ public static class ExchangeJson
     {
         private JsonConverter<T>? _item;
 
-        /// <summary>Item by item: a serializer that is asked for the whole list looks through it first, and so through each list in it again.</summary>
+        /// <summary>Item by item: a serializer that is asked for the whole list looks through it first, and so
+        /// through each list in it again.</summary>
         public override ValueList<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
         {
             if (reader.TokenType != JsonTokenType.StartArray)
@@ -94,7 +97,9 @@ public static class ExchangeJson
             _item ??= (JsonConverter<T>)options.GetConverter(typeof(T));
             var items = new List<T>();
             do
-                items.Add(reader.TokenType != JsonTokenType.Null && _item.Read(ref reader, typeof(T), options) is { } item ? item : throw new JsonException("A list holds null."));
+                items.Add(reader.TokenType != JsonTokenType.Null && _item.Read(ref reader, typeof(T), options) is { } item
+                    ? item
+                    : throw new JsonException("A list holds null."));
             while (reader.Read() && reader.TokenType != JsonTokenType.EndArray);
             return ValueList.Create<T>(items.ToArray());
         }

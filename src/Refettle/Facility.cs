@@ -16,7 +16,8 @@ public enum FacilityKind
     /// <summary>A tool that is hired or borrowed, or there is only one of.</summary>
     Tool,
 
-    /// <summary>A place where the car can stand: the yard, a bay with a lift, a spray corner it fits into. Work that uses it has the car there.</summary>
+    /// <summary>A place where the car can stand: the yard, a bay with a lift, a spray corner it fits into. Work
+    /// that uses it has the car there.</summary>
     Place,
 
     /// <summary>Car dollies, skates or the like: what carries a car that does not roll.</summary>

@@ -22,7 +22,8 @@ public static class Identifier
     public static bool IsTemplate(string? text) =>
         text is { Length: > 0 and <= MaxLength } && !text.AsSpan().ContainsAnyExcept(Template);
 
-    /// <summary>The identifier nearest to a name: <c>Rear axle (left)</c> gives <c>rear-axle-left</c>; empty when nothing is left.</summary>
+    /// <summary>The identifier nearest to a name: <c>Rear axle (left)</c> gives
+    /// <c>rear-axle-left</c>; empty when nothing is left.</summary>
     public static string From(string name)
     {
         var words = new string(name.ToLowerInvariant().Select(c => IsStart(c) ? c : ' ').ToArray());

@@ -22,7 +22,8 @@ public sealed record Job
 
     public Wish Wish { get; init; } = Wish.Want;
 
-    /// <summary>What has to be true of the car while it is done: a part free, a space within reach; none where nothing is in the way.</summary>
+    /// <summary>What has to be true of the car while it is done: a part free, a space within reach;
+    /// none where nothing is in the way.</summary>
     public ValueList<Fact> Goals { get; init; } = [];
 
     /// <summary>Jobs without which it makes no sense: they are chosen with it.</summary>
@@ -60,7 +61,8 @@ public enum WorthUnit
 /// <param name="Most">Not below the likely.</param>
 public sealed record Worth(decimal Least, decimal Likely, decimal Most, WorthUnit In, Origin Origin)
 {
-    public override string ToString() => $"{Likely:0.##}{(Least < Most ? $" ({Least:0.##} to {Most:0.##})" : "")}{(In == WorthUnit.Points ? " points" : "")}";
+    public override string ToString() =>
+        $"{Likely:0.##}{(Least < Most ? $" ({Least:0.##} to {Most:0.##})" : "")}{(In == WorthUnit.Points ? " points" : "")}";
 }
 
 /// <summary>When in a job time passes without anybody.</summary>

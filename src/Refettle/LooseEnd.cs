@@ -25,7 +25,8 @@ public sealed record LooseEnd
     /// <summary>What is left undescribed meanwhile, in words.</summary>
     public required string Meanwhile { get; init; }
 
-    /// <summary>Joints, sub-assemblies and spaces that cannot be described before; <c>{hole}</c> stands where the part's identifier will.</summary>
+    /// <summary>Joints, sub-assemblies and spaces that cannot be described before; <c>{hole}</c> stands
+    /// where the part's identifier will.</summary>
     public Structure Waits { get; init; } = Structure.Empty;
 
     /// <summary>Mentions of the hole that were left out of things on the car.</summary>
@@ -37,7 +38,8 @@ public sealed record LooseEnd
 
 /// <summary>A name or fact that belongs into a list of a thing once a loose end is tied.</summary>
 /// <param name="Thing"><c>part x</c>, <c>joint x</c> …, or <c>sub-assembly {hole}</c>.</param>
-/// <param name="List">The list, by the keys of the car sheet: <c>out.clear</c>, <c>members</c>, <c>closed-by</c>, <c>supports</c>, and <c>way:cut.clear</c>,
+/// <param name="List">The list, by the keys of the car sheet: <c>out.clear</c>, <c>members</c>, <c>closed-by</c>,
+/// <c>supports</c>, and <c>way:cut.clear</c>,
 /// <c>way:cut.destroys</c> for the way <c>cut</c>.</param>
 /// <param name="Text">What belongs there, with <c>{hole}</c> for the part: <c>off({wheel})</c>.</param>
 public sealed record Mention(string Thing, string List, string Text);

@@ -6,7 +6,8 @@ public static class NearNames
     private const int Most = 3;
     private static readonly char[] _between = ['-', '.', ' '];
 
-    /// <summary>Up to three of the names, nearest first: those that hold what was written, those of the same words in another order, one more or fewer, and those a few slips away.</summary>
+    /// <summary>Up to three of the names, nearest first: those that hold what was written, those of the same words in another order, one
+    /// more or fewer, and those a few slips away.</summary>
     public static ValueList<string> Of(string written, IEnumerable<string> names) =>
         names.Distinct()
             .Select(name => (Name: name, Far: Far(written, name)))
@@ -37,14 +38,18 @@ public static class NearNames
         return Slips(written.ToLowerInvariant(), name.ToLowerInvariant());
     }
 
-    /// <summary>How many words one has beyond those of the other; null where each has some of its own, or one alone is all they share.</summary>
+    /// <summary>How many words one has beyond those of the other; null where each has some of its own,
+    /// or one alone is all they share.</summary>
     private static int? WordsApart(string written, string name)
     {
         var (asked, own) = (Words(written), Words(name));
-        return Math.Min(asked.Count, own.Count) > 1 && (asked.IsSubsetOf(own) || own.IsSubsetOf(asked)) ? Math.Abs(asked.Count - own.Count) : null;
+        return Math.Min(asked.Count, own.Count) > 1 && (asked.IsSubsetOf(own) || own.IsSubsetOf(asked))
+            ? Math.Abs(asked.Count - own.Count)
+            : null;
     }
 
-    private static HashSet<string> Words(string name) => [.. name.ToLowerInvariant().Split(_between, StringSplitOptions.RemoveEmptyEntries)];
+    private static HashSet<string> Words(string name) =>
+        [.. name.ToLowerInvariant().Split(_between, StringSplitOptions.RemoveEmptyEntries)];
 
     /// <summary>Letters added, left out, changed or swapped with their neighbour (optimal string alignment distance).</summary>
     private static int Slips(string from, string to)

@@ -41,7 +41,8 @@ public enum Hazard
     Asbestos,
 }
 
-/// <summary>What a part does that the law has an eye on: without it, or with another in its place, the car may not be legal on a road.</summary>
+/// <summary>What a part does that the law has an eye on: without it, or with another in its place, the
+/// car may not be legal on a road.</summary>
 public enum Duty
 {
     /// <summary>It keeps exhaust gas, fuel vapour or noise within limits.</summary>

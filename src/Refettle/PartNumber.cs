@@ -58,10 +58,13 @@ public sealed record PartNumber
     public Origin Origin { get; init; }
 
     /// <summary>Capital letters, single blanks, none at the ends: so that one number is one number however it is typed.</summary>
-    public static string Canonical(string text) => string.Join(' ', text.ToUpperInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+    public static string Canonical(string text) =>
+        string.Join(' ', text.ToUpperInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
 
-    /// <summary>Whether it is written as <see cref="Canonical"/> writes it, is not empty and not too long, and is free of control characters.</summary>
-    public static bool IsValid(string? text) => text is { Length: > 0 and <= MaxLength } && text == Canonical(text) && !text.Any(char.IsControl);
+    /// <summary>Whether it is written as <see cref="Canonical"/> writes it, is not empty and not too long, and
+    /// is free of control characters.</summary>
+    public static bool IsValid(string? text) =>
+        text is { Length: > 0 and <= MaxLength } && text == Canonical(text) && !text.Any(char.IsControl);
 }
 
 /// <summary>The part number that goes onto a part or joint of a car, and how many.</summary>

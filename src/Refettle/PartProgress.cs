@@ -6,7 +6,9 @@ namespace Refettle;
 /// <param name="Over">For each stage that is over its last coat.</param>
 /// <param name="Last">The last coat that belongs to the system; null when none was put on yet.</param>
 /// <param name="Strange">Coats that the system does not have at their place.</param>
-public sealed record PartProgress(string Part, CoatingSystem System, int Stage, int CoatsLeft, ValueList<AppliedCoat> Over, AppliedCoat? Last, ValueList<AppliedCoat> Strange)
+public sealed record PartProgress(
+    string Part, CoatingSystem System, int Stage, int CoatsLeft, ValueList<AppliedCoat> Over, AppliedCoat? Last,
+    ValueList<AppliedCoat> Strange)
 {
     /// <summary>The times of its coats contradict its system, the order in which they were entered does not: that one counts.</summary>
     public bool IsAsEntered { get; init; }
@@ -15,14 +17,16 @@ public sealed record PartProgress(string Part, CoatingSystem System, int Stage, 
 
     /// <summary>The stages still to come, with the coats that each still takes.</summary>
     public IEnumerable<(int Stage, string Product, int Coats)> ToCome =>
-        System.Stages.Select((stage, i) => (Stage: i, stage.Product, Coats: i == Stage ? CoatsLeft : stage.Coats)).Where(one => one.Stage >= Stage);
+        System.Stages.Select((stage, i) => (Stage: i, stage.Product, Coats: i == Stage ? CoatsLeft : stage.Coats))
+            .Where(one => one.Stage >= Stage);
 
     /// <summary>All parts that have a system.</summary>
     public static ValueList<PartProgress> All(CarCoating coating) => coating.Parts
-        .Select(chosen => coating.Of(chosen.Part) is { } system ? Of(coating, chosen.Part, system) : null).OfType<PartProgress>().ToValueList();
+        .Select(chosen => coating.Of(chosen.Part) is { } system ? Of(coating, chosen.Part, system) : null).OfType<PartProgress>()
+        .ToValueList();
 
-    /// <summary>Coats count in the order of their time, or in that in which they were entered where only that one makes sense, as when a device's clock was off.
-    /// One that is not of the stage that is next changes nothing and is told of.</summary>
+    /// <summary>Coats count in the order of their time, or in that in which they were entered where only that one makes
+    /// sense, as when a device's clock was off. One that is not of the stage that is next changes nothing and is told of.</summary>
     public static PartProgress Of(CarCoating coating, string part, CoatingSystem system)
     {
         var coats = coating.Applied.Where(coat => coat.Parts.Contains(part)).ToList();

@@ -1,6 +1,7 @@
 namespace Refettle;
 
-/// <summary>A picture that belongs to the car. The bytes are kept beside the logbook under their hash; the log says what they show.</summary>
+/// <summary>A picture that belongs to the car. The bytes are kept beside the logbook under their
+/// hash; the log says what they show.</summary>
 public sealed record Photo
 {
     /// <summary>SHA-256 of the picture's bytes, small hexadecimal.</summary>

@@ -43,8 +43,10 @@ public static class Spots
         _ => spot - 1,
     };
 
-    /// <summary>An identifier with every side's code for the other side's: <c>rl-hub</c> gives <c>rr-hub</c>; unchanged when it has none.</summary>
-    public static string MirrorOf(string id) => string.Join('-', id.Split('-').Select(word => TryParse(word, out var spot) ? spot.Mirror().Code() : word));
+    /// <summary>An identifier with every side's code for the other side's: <c>rl-hub</c> gives
+    /// <c>rr-hub</c>; unchanged when it has none.</summary>
+    public static string MirrorOf(string id) =>
+        string.Join('-', id.Split('-').Select(word => TryParse(word, out var spot) ? spot.Mirror().Code() : word));
 
     public static Spot Front(Side side) => side switch
     {
@@ -67,7 +69,8 @@ public static class Spots
         return spot != Spot.None;
     }
 
-    /// <summary>Where a part is: the corner its identifier begins with or its zone names (<c>rl-damper</c>, <c>corner-rl</c>), else its side.</summary>
+    /// <summary>Where a part is: the corner its identifier begins with or its zone names (<c>rl-damper</c>,
+    /// <c>corner-rl</c>), else its side.</summary>
     public static Spot Of(Part part)
     {
         if (Corner(part.Id.Split('-')[0], out var corner))

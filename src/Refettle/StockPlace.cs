@@ -22,7 +22,8 @@ public enum StockPlaceKind
     /// <summary>What counting found or missed.</summary>
     Counting,
 
-    /// <summary>In kits that were opened, and in what was made up from single parts. Its name is the number of the kit or of what was made.</summary>
+    /// <summary>In kits that were opened, and in what was made up from single parts. Its name is the number
+    /// of the kit or of what was made.</summary>
     Kit,
 }
 
@@ -48,5 +49,6 @@ public sealed record StockPlace(StockPlaceKind Kind, string Name = "")
     public static StockPlace On(string car, string thing) => new(StockPlaceKind.Car, $"{car}/{thing}");
 
     /// <summary>The car and the thing on it; null elsewhere.</summary>
-    public (string Car, string Thing)? Position() => Kind == StockPlaceKind.Car && Name.Split('/', 2) is [var car, var thing] ? (car, thing) : null;
+    public (string Car, string Thing)? Position() =>
+        Kind == StockPlaceKind.Car && Name.Split('/', 2) is [var car, var thing] ? (car, thing) : null;
 }

@@ -4,8 +4,8 @@ using System.Text.Json.Serialization.Metadata;
 
 namespace Refettle;
 
-/// <summary>What need not be written since whoever reads fills it in: no, nought, the first word, an empty text or list, where the record has that by itself.
-/// Of a described car it is a fifth, and each phone would read it at every start.</summary>
+/// <summary>What need not be written since whoever reads fills it in: no, nought, the first word, an empty text or
+/// list, where the record has that by itself. Of a described car it is a fifth, and each phone would read it at every start.</summary>
 internal static class Unsaid
 {
     /// <summary>A default that says something, one piece or the whole car, is written: it may be another one day.</summary>
@@ -22,5 +22,8 @@ internal static class Unsaid
     }
 
     private static bool SaysNothing(object? value) =>
-        value is null || (value is IEnumerable list ? !list.Cast<object>().Any() : value is ValueType && value.Equals(RuntimeHelpers.GetUninitializedObject(value.GetType())));
+        value is null
+        || (value is IEnumerable list
+            ? !list.Cast<object>().Any()
+            : value is ValueType && value.Equals(RuntimeHelpers.GetUninitializedObject(value.GetType())));
 }

@@ -9,7 +9,8 @@ namespace Refettle.Architecture.Tests;
 
 public sealed partial class CoreTests
 {
-    /// <summary>Which other folders of the core a folder may know, along the flow of the work. Every folder may know the root, which knows none.</summary>
+    /// <summary>Which other folders of the core a folder may know, along the flow of the work. Every folder may
+    /// know the root, which knows none.</summary>
     private static readonly Dictionary<string, string[]> MayKnow = new()
     {
         ["Logbook"] = ["Checks"],

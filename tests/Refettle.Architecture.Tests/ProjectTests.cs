@@ -14,8 +14,10 @@ public sealed class ProjectTests
         ["Refettle.Sheets"] = ["Refettle", "Refettle.Further"],
         ["Refettle.Paper"] = ["Refettle", "Refettle.Further"],
         ["Refettle.Web"] = ["Refettle", "Refettle.Further"],
-        ["Refettle.Server"] = ["Refettle", "Refettle.Further", "Refettle.Solvers", "Refettle.Storage", "Refettle.Sheets", "Refettle.Paper", "Refettle.Web"],
-        ["Refettle.Cli"] = ["Refettle", "Refettle.Further", "Refettle.Solvers", "Refettle.Storage", "Refettle.Sheets", "Refettle.Paper", "Refettle.Server"],
+        ["Refettle.Server"] = ["Refettle", "Refettle.Further", "Refettle.Solvers", "Refettle.Storage", "Refettle.Sheets", "Refettle.Paper",
+            "Refettle.Web"],
+        ["Refettle.Cli"] = ["Refettle", "Refettle.Further", "Refettle.Solvers", "Refettle.Storage", "Refettle.Sheets", "Refettle.Paper",
+            "Refettle.Server"],
     };
 
     private static IEnumerable<string> Projects =>
@@ -31,12 +33,15 @@ public sealed class ProjectTests
             .Select(known => $"{Tree.Name(project)} → {known}")));
     }
 
-    /// <summary>Packages of the core: managed code only, seen to run trimmed in the browser (docs/decisions/statistics-library.md).</summary>
+    /// <summary>Packages of the core: managed code only, seen to run trimmed in the browser
+    /// (docs/decisions/statistics-library.md).</summary>
     private static readonly string[] CorePackages = ["MathNet.Numerics", "NodaTime"];
 
     [Fact]
     public void The_core_uses_only_packages_that_run_in_the_browser() =>
-        Assert.Empty(new[] { "Refettle", "Refettle.Further" }.SelectMany(core => References(Path.Combine(Tree.Root, $"src/{core}/{core}.csproj"), "PackageReference")).Except(CorePackages));
+        Assert.Empty(new[] { "Refettle",
+            "Refettle.Further" }.SelectMany(core => References(Path.Combine(Tree.Root, $"src/{core}/{core}.csproj"), "PackageReference"))
+            .Except(CorePackages));
 
     [Fact]
     public void Versions_of_packages_stand_in_one_file() =>

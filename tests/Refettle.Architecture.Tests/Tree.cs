@@ -3,10 +3,12 @@ namespace Refettle.Architecture.Tests;
 /// <summary>The files of the project, without what is built or made while running.</summary>
 internal static class Tree
 {
-    private static readonly string[] NotOurs = ["bin", "obj", ".git", ".vs", ".idea", "artifacts", "data", "TestResults", "StrykerOutput", "node_modules"];
+    private static readonly string[] NotOurs =
+        ["bin", "obj", ".git", ".vs", ".idea", "artifacts", "data", "TestResults", "StrykerOutput", "node_modules"];
 
     private static readonly string[] Text =
-        [".cs", ".razor", ".css", ".js", ".html", ".csproj", ".props", ".targets", ".slnx", ".json", ".yaml", ".yml", ".md", ".txt", ".csv", ".commands", ".sh", ""];
+        [".cs", ".razor", ".css", ".js", ".html", ".csproj", ".props", ".targets", ".slnx", ".json", ".yaml", ".yml", ".md", ".txt", ".csv",
+            ".commands", ".sh", ""];
 
     public static string Root { get; } = FindRoot();
 

@@ -9,7 +9,8 @@ internal static class Axe
 {
     private static readonly AxeRunOptions _rules = new()
     {
-        Rules = new Dictionary<string, RuleOptions> { ["color-contrast-enhanced"] = new() { Enabled = true }, ["target-size"] = new() { Enabled = true } },
+        Rules = new Dictionary<string, RuleOptions>
+        { ["color-contrast-enhanced"] = new() { Enabled = true }, ["target-size"] = new() { Enabled = true } },
     };
 
     /// <summary>What it finds on the page, of which pictures are taken as it goes.</summary>

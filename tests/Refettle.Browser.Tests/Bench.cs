@@ -9,7 +9,8 @@ namespace Refettle.Browser.Tests;
 public sealed class Bench : Chromium
 {
     /// <summary>A fresh browser at the garage's first page.</summary>
-    internal async Task<Visit> VisitAsync(BrowserNewContextOptions look, KitTable? kits = null, bool toNetwork = false, LadderSet? ladders = null)
+    internal async Task<Visit> VisitAsync(
+        BrowserNewContextOptions look, KitTable? kits = null, bool toNetwork = false, LadderSet? ladders = null)
     {
         var garage = await TestGarage.OpenAsync(kits, toNetwork, ladders);
         return await Visit.StartAsync(garage, await ContextAsync(look));

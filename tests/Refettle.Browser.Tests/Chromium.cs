@@ -8,7 +8,8 @@ public class Chromium : IAsyncLifetime
     public const string Program = "/usr/bin/chromium";
 
     private static readonly string[] Flags =
-        ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+        ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+            "--disable-component-update", "--disable-sync"];
 
     private IPlaywright? _playwright;
     private IBrowser? _browser;

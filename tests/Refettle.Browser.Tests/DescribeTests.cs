@@ -50,7 +50,8 @@ public sealed partial class DescribeTests(Bench bench) : IClassFixture<Bench>
         foreach (var (kit, spots) in Additions(shelf))
         {
             foreach (var spot in spots)
-                await TapAsync(page.GetByRole(AriaRole.Button, new() { Name = $"Add {kit.Name} {spot.Words().ToLowerInvariant()}".TrimEnd(), Exact = true }));
+                await TapAsync(page.GetByRole(AriaRole.Button,
+                    new() { Name = $"Add {kit.Name} {spot.Words().ToLowerInvariant()}".TrimEnd(), Exact = true }));
         }
 
         await page.GetByText("All in the logbook").WaitForAsync();
@@ -92,7 +93,8 @@ public sealed partial class DescribeTests(Bench bench) : IClassFixture<Bench>
             if (AddLine().Match(line) is not { Success: true } add)
                 continue;
             var kit = shelf.Find(add.Groups["kit"].Value).Value;
-            var sides = add.Groups["side"].Captures.Select(side => Spots.TryParse(side.Value, out var spot) ? spot : Spot.None).ToValueList();
+            var sides = add.Groups["side"].Captures.Select(side => Spots.TryParse(side.Value, out var spot) ? spot : Spot.None)
+                .ToValueList();
             yield return (kit, sides.Count > 0 ? sides : kit.Spots.Count > 0 ? kit.Spots : [Spot.None]);
         }
     }

@@ -6,7 +6,8 @@ using Refettle.Storage;
 
 namespace Refettle.Browser.Tests;
 
-/// <summary>An evening under the car with a phone: a bag, steps, a stuck bolt, a photo, a line, an hour without Wi-Fi, the lid closed.</summary>
+/// <summary>An evening under the car with a phone: a bag, steps, a stuck bolt, a photo, a line, an hour
+/// without Wi-Fi, the lid closed.</summary>
 public sealed class EveningTests(Bench bench) : IClassFixture<Bench>
 {
     [NeedsChromiumFact]
@@ -53,7 +54,8 @@ public sealed class EveningTests(Bench bench) : IClassFixture<Bench>
         await using var visit = await bench.VisitAsync(Looks.Phone());
         var page = visit.Page;
         await visit.AskForAxleAsync();
-        await page.WaitForFunctionAsync("async () => { const kept = await (await caches.open('pages')).keys(); return kept.some(one => one.url.includes('dotnet.native')) && kept.some(one => one.url.endsWith('/index.html')) && kept.some(one => one.url.includes('Refettle.Web')); }");
+        await page.WaitForFunctionAsync(
+            "async () => { const kept = await (await caches.open('pages')).keys(); return kept.some(one => one.url.includes('dotnet.native')) && kept.some(one => one.url.endsWith('/index.html')) && kept.some(one => one.url.includes('Refettle.Web')); }");
         await visit.GoAsync("");
         await visit.Garage.StopServingAsync();
         await page.ReloadAsync();
@@ -85,7 +87,9 @@ public sealed class EveningTests(Bench bench) : IClassFixture<Bench>
     {
         await using var visit = await bench.VisitAsync(Looks.Phone());
         await visit.GoAsync("part/damper-left");
-        await visit.Page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "IMG_0001.HEIC", MimeType = "image/heic", Buffer = [0, 0, 0, 24, .. "ftypheic"u8, 0, 0, 0, 0, .. "mif1heic"u8] });
+        await visit.Page.Locator("input[type=file]")
+            .SetInputFilesAsync(new FilePayload
+            { Name = "IMG_0001.HEIC", MimeType = "image/heic", Buffer = [0, 0, 0, 24, .. "ftypheic"u8, 0, 0, 0, 0, .. "mif1heic"u8] });
         await Assertions.Expect(visit.Page.GetByText("it is a HEIC picture")).ToBeVisibleAsync();
         Assert.Empty(Kinds(visit, "photo-taken"));
         await TakePhotoAsync(visit.Page);
@@ -96,7 +100,9 @@ public sealed class EveningTests(Bench bench) : IClassFixture<Bench>
     {
         await using var visit = await bench.VisitAsync(Looks.Phone());
         var page = visit.Page;
-        visit.Garage.Logbook.Write(SmallCar.Id, Enumerable.Range(0, 500).Select(number => new PhotoTaken(new() { Hash = $"{number:x64}", Width = 1600, Height = 1200, Of = ["part rear-axle"] })));
+        visit.Garage.Logbook.Write(SmallCar.Id,
+            Enumerable.Range(0, 500)
+                .Select(number => new PhotoTaken(new() { Hash = $"{number:x64}", Width = 1600, Height = 1200, Of = ["part rear-axle"] })));
         await visit.GoAsync("photos");
         await Assertions.Expect(page.GetByText("500 photos")).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator(".photos img")).ToHaveCountAsync(24);

@@ -67,5 +67,6 @@ public sealed class GarageTests(Bench bench) : IClassFixture<Bench>
     private static ILocator Car(Visit visit) => visit.Page.Locator("ul.found a");
 
     private static Task<string> PlacesAsync(Visit visit) =>
-        visit.Page.EvaluateAsync<string>("() => JSON.stringify([...document.querySelectorAll('main *')].map(one => one.getBoundingClientRect().top))");
+        visit.Page.EvaluateAsync<string>(
+            "() => JSON.stringify([...document.querySelectorAll('main *')].map(one => one.getBoundingClientRect().top))");
 }

@@ -1,6 +1,7 @@
 namespace Refettle.Browser.Tests;
 
-/// <summary>The pages as a program of the phone's own: what the browser itself says of the manifest (W3C, Web Application Manifest) and of installing them.</summary>
+/// <summary>The pages as a program of the phone's own: what the browser itself says of the manifest (W3C, Web Application
+/// Manifest) and of installing them.</summary>
 public sealed class InstallableTests(Bench bench) : IClassFixture<Bench>
 {
     /// <summary>That it forgets everything at its end, the test's browser cannot help.</summary>

@@ -7,7 +7,8 @@ namespace Refettle.Browser.Tests;
 /// <summary>What is done with keys alone: Tab to come to a thing, Enter or the space bar to press it, Escape to leave.</summary>
 public sealed class KeyboardTests(Bench bench) : IClassFixture<Bench>
 {
-    private static readonly Spell _evenings = new() { Id = "evenings", First = new(2026, 1, 5), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) };
+    private static readonly Spell _evenings = new()
+    { Id = "evenings", First = new(2026, 1, 5), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) };
 
     [NeedsChromiumFact]
     public async Task A_question_is_asked_a_step_marked_and_a_box_opened_without_a_pointer()

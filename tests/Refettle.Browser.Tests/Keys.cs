@@ -7,7 +7,8 @@ internal sealed class Keys(IPage page)
 {
     private const int MostPresses = 120;
 
-    public Task<bool> IsAtAsync(string selector) => page.EvaluateAsync<bool>("selector => document.activeElement.matches(selector)", selector);
+    public Task<bool> IsAtAsync(string selector) =>
+        page.EvaluateAsync<bool>("selector => document.activeElement.matches(selector)", selector);
 
     /// <summary>Presses Tab until the focus is there; a user would give up too.</summary>
     public async Task ComeToAsync(string selector)

@@ -2,7 +2,8 @@ using Microsoft.Playwright;
 
 namespace Refettle.Browser.Tests;
 
-/// <summary>Pairing as a phone does it: with the form of the page, and with the origin that a browser sends along (Fetch standard, "append a request Origin header").</summary>
+/// <summary>Pairing as a phone does it: with the form of the page, and with the origin that a browser sends along (Fetch standard,
+/// "append a request Origin header").</summary>
 public sealed class PairTests(Bench bench) : IClassFixture<Bench>
 {
     [NeedsChromiumFact]

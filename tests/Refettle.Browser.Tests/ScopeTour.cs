@@ -38,5 +38,6 @@ internal static class ScopeTour
         await visit.Page.GetByLabel("What it is worth").FillAsync("900");
     }
 
-    private static Task Press(IPage page, string button) => page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
+    private static Task Press(IPage page, string button) =>
+        page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
 }

@@ -4,7 +4,8 @@ using Refettle.Server.Tests;
 
 namespace Refettle.Browser.Tests;
 
-/// <summary>A page stands there as it was shown last until the program has begun. Without the service worker, so that the program can be kept from coming.</summary>
+/// <summary>A page stands there as it was shown last until the program has begun. Without the service worker, so that the
+/// program can be kept from coming.</summary>
 public sealed class ShownTests(Bench bench) : IClassFixture<Bench>
 {
     private static readonly Regex Program = new("dotnet\\.native\\..*\\.wasm");
@@ -27,7 +28,8 @@ public sealed class ShownTests(Bench bench) : IClassFixture<Bench>
         await Assertions.Expect(shown.Locator(".kept")).ToHaveTextAsync(new Regex("^As of [0-9]{2}:[0-9]{2}, opening$"));
         await Assertions.Expect(shown.GetByText("Rear axle").First).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator("#app")).ToContainTextAsync("Opening the garage");
-        await Assert.ThrowsAsync<TimeoutException>(() => shown.GetByText("Log", new() { Exact = true }).ClickAsync(new() { Timeout = 500 }));
+        await Assert.ThrowsAsync<TimeoutException>(
+            () => shown.GetByText("Log", new() { Exact = true }).ClickAsync(new() { Timeout = 500 }));
 
         await context.UnrouteAsync(Program);
         await page.ReloadAsync();

@@ -4,7 +4,8 @@ using Refettle.Server.Tests;
 
 namespace Refettle.Browser.Tests;
 
-/// <summary>The start of the program, and its further part, where files do not come as they should. Without the service worker, which would have kept them.</summary>
+/// <summary>The start of the program, and its further part, where files do not come as they should. Without the service
+/// worker, which would have kept them.</summary>
 public sealed class StartTests(Bench bench) : IClassFixture<Bench>
 {
     /// <summary>So often the runtime asks for a file before it gives up.</summary>
@@ -18,7 +19,8 @@ public sealed class StartTests(Bench bench) : IClassFixture<Bench>
     [InlineData("System\\.Linq\\.[a-z0-9]{10}\\.wasm", Tries)]
     [InlineData("Refettle\\.Further\\..*\\.wasm", 1)]
     [InlineData("Refettle\\.Further\\..*\\.wasm", 2 * Tries)]
-    public Task A_page_comes_by_itself_though_a_file_was_not_fetched(string file, int times) => ComesAsync(file, times, route => route.AbortAsync("connectionreset"));
+    public Task A_page_comes_by_itself_though_a_file_was_not_fetched(string file, int times) =>
+        ComesAsync(file, times, route => route.AbortAsync("connectionreset"));
 
     [NeedsChromiumFact]
     public Task A_page_comes_by_itself_though_the_server_gave_something_else() =>
@@ -40,7 +42,9 @@ public sealed class StartTests(Bench bench) : IClassFixture<Bench>
     {
         await using var visit = await VisitAsync();
         await visit.Context.RouteAsync(new Regex("dotnet\\.native\\..*\\.wasm"), _ => Task.CompletedTask);
-        await visit.Page.AddInitScriptAsync("const all = IDBObjectStore.prototype.getAll; IDBObjectStore.prototype.getAll = function (...of) { if (this.name === 'entries') globalThis.asked = true; return all.apply(this, of); };");
+        await visit.Page
+            .AddInitScriptAsync(
+                "const all = IDBObjectStore.prototype.getAll; IDBObjectStore.prototype.getAll = function (...of) { if (this.name === 'entries') globalThis.asked = true; return all.apply(this, of); };");
         await visit.Page.GotoAsync(new Uri(visit.Garage.Address, $"car/{SmallCar.Id}").ToString());
         await visit.Page.WaitForFunctionAsync("() => globalThis.asked");
     }
@@ -51,7 +55,8 @@ public sealed class StartTests(Bench bench) : IClassFixture<Bench>
         await using var visit = await VisitAsync();
         await visit.Context.RouteAsync("**/Refettle.Further.*.wasm", _ => Task.CompletedTask);
         await visit.Page.RunAndWaitForRequestAsync(
-            () => visit.Page.GotoAsync(new Uri(visit.Garage.Address, $"car/{SmallCar.Id}/bags").ToString()), request => request.Url.Contains("/entries?after=", StringComparison.Ordinal));
+            () => visit.Page.GotoAsync(new Uri(visit.Garage.Address, $"car/{SmallCar.Id}/bags").ToString()),
+            request => request.Url.Contains("/entries?after=", StringComparison.Ordinal));
     }
 
     /// <summary>The bench numbers, after the first requests for a file were answered otherwise.</summary>

@@ -28,10 +28,12 @@ internal static class StockTour
     {
         yield return new NumberAssigned("part damper-left", "D-1", 1);
         yield return new VerdictGiven(new("damper-left", VerdictKind.Replace, DoneBy.Self, null));
-        yield return new OffersListed("Harbour Rubber", "EUR", [new("D-1", "Damper", new(64), 1, 1, 9), new("B-2", "Bush", new(3.2m), 2, 2, 9)], _day);
+        yield return new OffersListed("Harbour Rubber", "EUR",
+            [new("D-1", "Damper", new(64), 1, 1, 9), new("B-2", "Bush", new(3.2m), 2, 2, 9)], _day);
         yield return new PiecesMoved(new("B-2"), 2, StockPlace.Counting, StockPlace.Shelf, _day, "counted");
         yield return new Reserved("part damper-left", "B-2", 1);
         yield return new PiecesWanted("part damper-right", 2);
-        yield return new SentOut("Tidewater Plating", "zinc", [new("bracket bolts", 24, null, ["bolts.jpg"])], _day, _day.AddDays(20), null);
+        yield return new SentOut("Tidewater Plating", "zinc", [new("bracket bolts", 24, null, ["bolts.jpg"])], _day, _day.AddDays(20),
+            null);
     }
 }

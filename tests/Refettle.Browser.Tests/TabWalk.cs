@@ -11,8 +11,9 @@ internal static class TabWalk
 
     private const int Nowhere = -2;
 
-    /// <summary>What is wrong with it: a target that Tab does not come to, comes to in another order than the document's, or does not leave again;
-    /// a focus that is not seen whole (WCAG 2.2: 2.1.1, 2.1.2, 2.4.3, 2.4.7, 2.4.12; at least 2 pixels of outline as in 2.4.13); something to click that is no target at all.</summary>
+    /// <summary>What is wrong with it: a target that Tab does not come to, comes to in another order than
+    /// the document's, or does not leave again; a focus that is not seen whole (WCAG 2.2: 2.1.1, 2.1.2, 2.4.3, 2.4.7, 2.4.12; at least 2
+    /// pixels of outline as in 2.4.13); something to click that is no target at all.</summary>
     public static async Task<IEnumerable<string>> FaultsAsync(IPage page)
     {
         var targets = await page.EvaluateAsync<string[]>(Begin);
@@ -47,7 +48,8 @@ internal static class TabWalk
     /// <param name="Index">Its place among the targets; −1 for the page itself, a box that scrolls.</param>
     private sealed record Stop(int Index, string Says, string[] Faults);
 
-    /// <summary>Sets the focus on the first target. Of radio buttons one is a stop, the others are reached by arrows; what is switched off is none.</summary>
+    /// <summary>Sets the focus on the first target. Of radio buttons one is a stop, the others are reached by
+    /// arrows; what is switched off is none.</summary>
     private const string Begin = $$"""
         () => {
           const all = ({{Target.Elements}})().map(([one]) => one).filter(one => !one.disabled);
@@ -66,8 +68,9 @@ internal static class TabWalk
           .map(one => `only the mouse reaches ${one.outerHTML.slice(0, 140)}`)
         """;
 
-    /// <summary>The focus and how it is shown: the outline (a stroke in a drawing) of the element, or of the label that stands for it, inside the window and all that cuts it off, and under nothing.
-    /// Of a field for many lines a browser shows the one that is written in.</summary>
+    /// <summary>The focus and how it is shown: the outline (a stroke in a drawing) of the element, or of the label that stands for it,
+    /// inside the window and all that cuts it off, and under nothing. Of a field for many lines a browser
+    /// shows the one that is written in.</summary>
     private const string Look = """
         () => {
           const one = document.activeElement;

@@ -13,14 +13,18 @@ internal sealed record Target(string Says, double Left, double Top, double Right
     public double Height => Bottom - Top;
 
     /// <summary>Pixels from edge to edge; 0 where they touch or overlap.</summary>
-    public double Apart(Target other) => double.Hypot(Between(Left, Right, other.Left, other.Right), Between(Top, Bottom, other.Top, other.Bottom));
+    public double Apart(Target other) =>
+        double.Hypot(Between(Left, Right, other.Left, other.Right), Between(Top, Bottom, other.Top, other.Bottom));
 
     public override string ToString() => $"{Says} [{Left:0.#} {Top:0.#} {Right:0.#} {Bottom:0.#}]";
 
-    /// <summary>The targets of the page, in the order of the document. The page is at its end then, where what sticks to the screen's edge lies in its place.</summary>
-    public static async Task<Target[]> AllAsync(IPage page) => JsonSerializer.Deserialize<Target[]>(await page.EvaluateAsync<string>(All), JsonSerializerOptions.Web)!;
+    /// <summary>The targets of the page, in the order of the document. The page is at its end then, where what sticks to the
+    /// screen's edge lies in its place.</summary>
+    public static async Task<Target[]> AllAsync(IPage page) =>
+        JsonSerializer.Deserialize<Target[]>(await page.EvaluateAsync<string>(All), JsonSerializerOptions.Web)!;
 
-    private static double Between(double start, double end, double otherStart, double otherEnd) => Math.Max(0, Math.Max(otherStart - end, start - otherEnd));
+    private static double Between(double start, double end, double otherStart, double otherEnd) =>
+        Math.Max(0, Math.Max(otherStart - end, start - otherEnd));
 
     /// <summary>A script's function that lists the elements: a box to tick, and a file to choose, is as large as its label.</summary>
     public const string Elements = """

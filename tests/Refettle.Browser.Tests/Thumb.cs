@@ -11,11 +11,13 @@ internal static class Thumb
     /// <summary>A tenth of a pixel is for rounding.</summary>
     public const double Gap = 2 * PixelsPerMillimetre - 0.1;
 
-    /// <summary>What is smaller or nearer. A link in a sentence is exempt, as in WCAG 2.2, 2.5.8 Target Size (Minimum), exception Inline.</summary>
+    /// <summary>What is smaller or nearer. A link in a sentence is exempt, as in WCAG 2.2, 2.5.8 Target
+    /// Size (Minimum), exception Inline.</summary>
     public static IEnumerable<string> Faults(IEnumerable<Target> all)
     {
         var targets = all.Where(target => !target.IsInline).ToArray();
-        var small = targets.Where(target => target.IsWhole && Math.Min(target.Width, target.Height) < Size).Select(target => $"small: {target}");
+        var small = targets.Where(target => target.IsWhole && Math.Min(target.Width, target.Height) < Size)
+            .Select(target => $"small: {target}");
         return small.Concat(targets.SelectMany((target, i) => targets.Skip(i + 1).Where(other => target.Apart(other) < Gap)
             .Select(other => $"{target.Apart(other):0.0} px apart: {target} and {other}")));
     }

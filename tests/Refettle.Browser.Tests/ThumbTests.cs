@@ -14,7 +14,8 @@ public sealed class ThumbTests
     [InlineData(20, 20, 1)]
     public void What_is_nearer_than_2_mm_is_told_with_both(double left, double top, int faults)
     {
-        var found = Thumb.Faults([_first, _first with { Says = "second", Left = left, Top = top, Right = left + 50, Bottom = top + 50 }]).ToArray();
+        var found = Thumb.Faults([_first, _first with { Says = "second", Left = left, Top = top, Right = left + 50, Bottom = top + 50 }])
+            .ToArray();
         Assert.Equal(faults, found.Length);
         Assert.All(found, fault => Assert.Matches("first.*second", fault));
     }

@@ -23,7 +23,8 @@ internal sealed class Visit : IAsyncDisposable
     public IPage Page { get; }
 
     /// <summary>Errors in the page's console and scripts, lost connections apart.</summary>
-    public IEnumerable<string> Complaints => _complaints.Where(line => !line.Contains("ERR_INTERNET_DISCONNECTED", StringComparison.Ordinal));
+    public IEnumerable<string> Complaints =>
+        _complaints.Where(line => !line.Contains("ERR_INTERNET_DISCONNECTED", StringComparison.Ordinal));
 
     public static async Task<Visit> StartAsync(TestGarage garage, IBrowserContext context)
     {
@@ -67,7 +68,8 @@ internal sealed class Visit : IAsyncDisposable
     /// <summary>Takes the network away once all is here that comes behind the first page.</summary>
     public async Task GoOfflineAsync()
     {
-        await Page.WaitForFunctionAsync("() => ['Refettle.Further', 'MathNet.Numerics'].every(part => performance.getEntriesByType('resource').some(one => one.name.includes(part) && one.responseEnd > 0))");
+        await Page.WaitForFunctionAsync(
+            "() => ['Refettle.Further', 'MathNet.Numerics'].every(part => performance.getEntriesByType('resource').some(one => one.name.includes(part) && one.responseEnd > 0))");
         await Context.SetOfflineAsync(true);
     }
 

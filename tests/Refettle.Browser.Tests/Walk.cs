@@ -3,7 +3,8 @@ using Refettle.Sheets;
 
 namespace Refettle.Browser.Tests;
 
-/// <summary>The tour over every page at one screen, walked once for all that is looked at there: a walk takes longer than most of the looking.</summary>
+/// <summary>The tour over every page at one screen, walked once for all that is looked at there: a walk takes
+/// longer than most of the looking.</summary>
 public abstract class Walk : IAsyncLifetime
 {
     internal const string Complaint = "complaint";
@@ -19,7 +20,8 @@ public abstract class Walk : IAsyncLifetime
         if (!File.Exists(Chromium.Program))
             return;
         await _bench.InitializeAsync();
-        await using var visit = await _bench.VisitAsync(Screen, toNetwork: true, ladders: LadderReader.Load(Path.Combine(Repository.Root, "ladders")).Value);
+        await using var visit =
+            await _bench.VisitAsync(Screen, toNetwork: true, ladders: LadderReader.Load(Path.Combine(Repository.Root, "ladders")).Value);
         var last = "";
         try
         {
@@ -39,12 +41,14 @@ public abstract class Walk : IAsyncLifetime
     /// <summary>No page had a fault of this kind, and every page was seen.</summary>
     internal void IsClean(string check)
     {
-        string[] found = [.. _faults.Where(one => one.Check == check).Select(one => one.Fault), .. _broken is null ? [] : new[] { _broken }];
+        string[] found =
+            [.. _faults.Where(one => one.Check == check).Select(one => one.Fault), .. _broken is null ? [] : new[] { _broken }];
         Assert.True(found.Length == 0, string.Join("\n", found));
     }
 
     /// <summary>Looks at a page and tells what is wrong.</summary>
     private protected abstract Task LookAsync(Visit visit, string name);
 
-    private protected void Tell(string check, string page, IEnumerable<string> faults) => _faults.AddRange(faults.Select(fault => (check, $"{page}: {fault}")));
+    private protected void Tell(string check, string page, IEnumerable<string> faults) =>
+        _faults.AddRange(faults.Select(fault => (check, $"{page}: {fault}")));
 }

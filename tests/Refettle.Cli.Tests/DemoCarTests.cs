@@ -86,15 +86,18 @@ public sealed class DemoCarTests(DemoCars cars) : IClassFixture<DemoCars>
     {
         var zones = car.Parts.ToDictionary(part => part.Id, part => part.Zone);
         return from joint in car.Joints
-               where joint.Holds.Select(part => zones[part]).Any(zone => zone is "underbody" or "rear-end" or "corner-rl" or "corner-rr" or "doors")
+               where joint.Holds.Select(part => zones[part])
+                   .Any(zone => zone is "underbody" or "rear-end" or "corner-rl" or "corner-rr" or "doors")
                from way in joint.Ways
                where way.Where == WorkPlace.OnCar && _sparks.Any(spark => way.Tool.Contains(spark, StringComparison.Ordinal))
                select (joint, way);
     }
 
     private static string[] Props(JsonElement plan) =>
-        [.. plan.GetProperty("steps").EnumerateArray().Where(step => step.TryGetProperty("prop", out _)).Select(step => step.GetProperty("prop").GetString()!)];
+        [.. plan.GetProperty("steps").EnumerateArray().Where(step => step.TryGetProperty("prop", out _))
+            .Select(step => step.GetProperty("prop").GetString()!)];
 
     private static string[] Destroyed(JsonElement plan) =>
-        [.. plan.GetProperty("steps").EnumerateArray().SelectMany(step => step.GetProperty("destroys").EnumerateArray()).Select(part => part.GetString()!)];
+        [.. plan.GetProperty("steps").EnumerateArray().SelectMany(step => step.GetProperty("destroys").EnumerateArray())
+            .Select(part => part.GetString()!)];
 }

@@ -13,7 +13,8 @@ public class DemoCars : IDisposable
 
     public DemoCars()
     {
-        foreach (var script in Directory.GetFiles(Path.Combine(_bench.Around.Content, "samples"), "*.commands").OrderDescending(StringComparer.Ordinal))
+        foreach (var script in Directory.GetFiles(Path.Combine(_bench.Around.Content, "samples"), "*.commands")
+            .OrderDescending(StringComparer.Ordinal))
             Assert.True(_bench.Run("script", script) == ExitCode.Good, _bench.Error);
     }
 

@@ -15,7 +15,8 @@ public sealed class DocumentationTests
     [Fact]
     public void Every_example_of_the_readme_is_understood()
     {
-        var lines = File.ReadLines(Path.Combine(Content.Folder(AppContext.BaseDirectory), "README.md")).Where(line => line.StartsWith("./run ", StringComparison.Ordinal) && !line.StartsWith("./run  ", StringComparison.Ordinal));
+        var lines = File.ReadLines(Path.Combine(Content.Folder(AppContext.BaseDirectory), "README.md"))
+            .Where(line => line.StartsWith("./run ", StringComparison.Ordinal) && !line.StartsWith("./run  ", StringComparison.Ordinal));
         var commands = CommandLines.Read(lines.Select(line => line["./run ".Length..]).ToArray()).Value;
         Assert.NotEmpty(commands);
         Assert.All(commands, command =>
@@ -27,5 +28,6 @@ public sealed class DocumentationTests
 
     [Fact]
     public void Every_exit_code_is_described() =>
-        Assert.All(Enum.GetValues<ExitCode>(), code => Assert.Contains($"| {((int)code).ToString(CultureInfo.InvariantCulture)} |", _page, StringComparison.Ordinal));
+        Assert.All(Enum.GetValues<ExitCode>(),
+            code => Assert.Contains($"| {((int)code).ToString(CultureInfo.InvariantCulture)} |", _page, StringComparison.Ordinal));
 }

@@ -80,7 +80,8 @@ public sealed class ExitCodeTests
     public void A_file_that_is_no_store_is_store_trouble()
     {
         using var bench = new Bench();
-        Assert.Equal(ExitCode.Store, bench.Run("cars", "--store", bench.File("text.db", "This is not a database, but it is longer than a header would be.")));
+        Assert.Equal(ExitCode.Store,
+            bench.Run("cars", "--store", bench.File("text.db", "This is not a database, but it is longer than a header would be.")));
         Assert.Contains("text.db", bench.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", bench.Error, StringComparison.Ordinal);
     }
@@ -127,7 +128,8 @@ public sealed class ExitCodeTests
     {
         using var interrupt = new CancellationTokenSource();
         using var bench = new Bench(() => new Interrupted(interrupt), interrupt: interrupt.Token);
-        Assert.Contains("a valid plan; none can cost less than 3 min", bench.Out("reach", "free(axle)", "--sheet", bench.Sheet), StringComparison.Ordinal);
+        Assert.Contains("a valid plan; none can cost less than 3 min", bench.Out("reach", "free(axle)", "--sheet", bench.Sheet),
+            StringComparison.Ordinal);
         Assert.Equal(ExitCode.Interrupted, bench.Run("reach", "free(axle)", "--sheet", bench.Sheet));
     }
 
@@ -140,10 +142,13 @@ public sealed class ExitCodeTests
             return new() { Question = question, Status = PlanStatus.Feasible, Bound = new(3) };
         }
 
-        public WithinAnswer Within(Car car, Question question, int most = 20, CancellationToken cancel = default) => throw new NotSupportedException();
+        public WithinAnswer Within(Car car, Question question, int most = 20, CancellationToken cancel = default) =>
+            throw new NotSupportedException();
 
-        public ValueList<OtherPlan> Others(Car car, Question question, int most = 3, CancellationToken cancel = default) => throw new NotSupportedException();
+        public ValueList<OtherPlan> Others(Car car, Question question, int most = 3, CancellationToken cancel = default) =>
+            throw new NotSupportedException();
 
-        public Comparison Compare(Car car, Question first, ValueList<Fact> second, CancellationToken cancel = default) => throw new NotSupportedException();
+        public Comparison Compare(Car car, Question first, ValueList<Fact> second, CancellationToken cancel = default) =>
+            throw new NotSupportedException();
     }
 }

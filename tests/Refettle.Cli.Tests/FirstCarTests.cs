@@ -44,7 +44,8 @@ public sealed class FirstCarTests
         }
     }
 
-    /// <summary>Whether the printed words are the said ones in order, however lines are broken; an ellipsis stands for any number of words.</summary>
+    /// <summary>Whether the printed words are the said ones in order, however lines are broken; an ellipsis
+    /// stands for any number of words.</summary>
     private static bool IsSaid(string printed, string said)
     {
         var pieces = printed.Split(LeftOut).Select(Words).ToArray();
@@ -60,5 +61,6 @@ public sealed class FirstCarTests
         return said.StartsWith(pieces[0], StringComparison.Ordinal) && (pieces[^1].Length == 0 || at == said.Length);
     }
 
-    private static string Words(string text) => string.Join(' ', text.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries));
+    private static string Words(string text) =>
+        string.Join(' ', text.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries));
 }

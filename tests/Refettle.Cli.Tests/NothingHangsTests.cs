@@ -4,7 +4,8 @@ using Refettle.Solvers;
 
 namespace Refettle.Cli.Tests;
 
-/// <summary>In the demo cars no plan leaves a heavy part without any joint and yet on the car: it would fall. Common practice, no source.</summary>
+/// <summary>In the demo cars no plan leaves a heavy part without any joint and yet on the car: it would
+/// fall. Common practice, no source.</summary>
 public sealed class NothingHangsTests(DemoCars cars) : IClassFixture<DemoCars>
 {
     private static readonly Kilograms _heavyGoal = new(10);

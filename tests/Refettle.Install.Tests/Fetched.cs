@@ -4,7 +4,8 @@ using Microsoft.Playwright;
 
 namespace Refettle.Install.Tests;
 
-/// <summary>What a page fetched, by name: each file once, with its bytes as they first came over the wire, headers included. So the figure is the same whenever one looks.</summary>
+/// <summary>What a page fetched, by name: each file once, with its bytes as they first came over the wire, headers included. So the figure
+/// is the same whenever one looks.</summary>
 internal sealed partial class Fetched
 {
     private readonly Dictionary<string, string> _nameOf = [];
@@ -23,15 +24,18 @@ internal sealed partial class Fetched
     /// <summary>The files that the program fetches behind its first page, by the program's own list.</summary>
     public static HashSet<string> Behind(string program)
     {
-        var names = Name().Matches(FetchedBehind().Match(program).Value).Select(match => $"/_framework/{match.Groups[1].Value}").ToHashSet();
-        Assert.True(names.Count > 0, "The program's list names nothing that is fetched behind the first page: is it written otherwise now?");
+        var names = Name().Matches(FetchedBehind().Match(program).Value).Select(match => $"/_framework/{match.Groups[1].Value}")
+            .ToHashSet();
+        Assert.True(names.Count > 0,
+            "The program's list names nothing that is fetched behind the first page: is it written otherwise now?");
         return names;
     }
 
     public long Bytes(Func<string, bool> counts) => _bytes.Where(one => counts(one.Key)).Sum(one => one.Value);
 
     private void Asked(JsonElement message) =>
-        _nameOf[message.GetProperty("requestId").GetString()!] = new Uri(message.GetProperty("request").GetProperty("url").GetString()!).AbsolutePath;
+        _nameOf[message.GetProperty("requestId").GetString()!] = new Uri(message.GetProperty("request").GetProperty("url")
+            .GetString()!).AbsolutePath;
 
     private void Came(JsonElement message)
     {

@@ -7,8 +7,8 @@ using Xunit.Abstractions;
 
 namespace Refettle.Install.Tests;
 
-/// <summary>What a phone fetches before the first page is there, and how soon pages are there once that is kept. A page is there with its own content, not with a word that it is opening.
-/// Bytes are held to a limit; times are printed, for they are the machine's too.</summary>
+/// <summary>What a phone fetches before the first page is there, and how soon pages are there once that is kept. A page is there with its
+/// own content, not with a word that it is opening. Bytes are held to a limit; times are printed, for they are the machine's too.</summary>
 [Collection(AsServed.Name)]
 public sealed class FirstLoadTests(Served served, Chromium browser, ITestOutputHelper output) : IClassFixture<Chromium>
 {
@@ -50,13 +50,16 @@ public sealed class FirstLoadTests(Served served, Chromium browser, ITestOutputH
         var fetched = await Fetched.WatchAsync(context, page);
         await page.GotoAsync(new Uri(served.Address, path).ToString(), new() { WaitUntil = WaitUntilState.Commit });
         await page.Locator(There).First.WaitForAsync();
-        await page.WaitForFunctionAsync("() => performance.getEntriesByType('resource').some(one => one.name.includes('Refettle.Further') && one.responseEnd > 0)");
+        await page.WaitForFunctionAsync(
+            "() => performance.getEntriesByType('resource').some(one => one.name.includes('Refettle.Further') && one.responseEnd > 0)");
         await page.WaitForTimeoutAsync(Lag);
         var behind = Fetched.Behind(await page.EvaluateAsync<string>("async () => await (await fetch('/_framework/dotnet.js')).text()"));
         var first = fetched.Bytes(name => !behind.Contains(name) && !IsAnswer(name));
-        output.WriteLine($"first load of /{path}: {first:#,0} bytes over the network, {fetched.Bytes(behind.Contains):#,0} fetched behind it, {fetched.Bytes(IsAnswer):#,0} of answers");
+        output.WriteLine(
+            $"first load of /{path}: {first:#,0} bytes over the network, {fetched.Bytes(behind.Contains):#,0} fetched behind it, {fetched.Bytes(IsAnswer):#,0} of answers");
         Assert.InRange(first, 500_000, MostBytes);
-        return JsonDocument.Parse(await page.EvaluateAsync<string>("async () => await (await fetch('/api/cars')).text()")).RootElement[0].GetProperty("id").GetString()!;
+        return JsonDocument.Parse(await page.EvaluateAsync<string>("async () => await (await fetch('/api/cars')).text()")).RootElement[0]
+            .GetProperty("id").GetString()!;
     }
 
     /// <summary>The page is loaded anew each time, as by its bookmark: the program starts again.</summary>
@@ -76,7 +79,8 @@ public sealed class FirstLoadTests(Served served, Chromium browser, ITestOutputH
             there.Add(Stopwatch.GetElapsedTime(started).TotalMilliseconds);
         }
 
-        output.WriteLine($"warm {(name.Length == 0 ? "next" : name),-10} to be read after {Told(readable)}; to be pressed after {Told(there)}");
+        output.WriteLine(
+            $"warm {(name.Length == 0 ? "next" : name),-10} to be read after {Told(readable)}; to be pressed after {Told(there)}");
     }
 
     private static string Told(List<double> times)

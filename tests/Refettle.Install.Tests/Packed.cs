@@ -38,12 +38,14 @@ public sealed class Packed : IDisposable
 
     private ProcessStartInfo Command(string program, string[] words)
     {
-        var start = new ProcessStartInfo(program, words) { WorkingDirectory = _folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(program, words)
+        { WorkingDirectory = _folder, RedirectStandardOutput = true, RedirectStandardError = true };
         start.Environment["REFETTLE_PACKED"] = Path.Combine(_folder, "packed");
         start.Environment["DOTNET_BUNDLE_EXTRACT_BASE_DIR"] = Path.Combine(_folder, "unpacked");
         start.Environment["REFETTLE_STORE"] = Path.Combine(_folder, "garage", "refettle.db");
         return start;
     }
 
-    private static string Checkout([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
+    private static string Checkout([CallerFilePath] string here = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
 }

@@ -24,12 +24,14 @@ public sealed partial class PackedTests(Served served)
         Assert.InRange(await FirstLoadAsync(http), 500_000, FirstLoadTests.MostBytes);
     }
 
-    /// <summary>What a browser fetches to show the first page, packed as a phone takes it: the page, what it names, and what the program's own list names.</summary>
+    /// <summary>What a browser fetches to show the first page, packed as a phone takes it: the page, what it names, and
+    /// what the program's own list names.</summary>
     private static async Task<long> FirstLoadAsync(HttpClient http)
     {
         var page = await http.GetStringAsync("/");
         var program = await http.GetStringAsync("/_framework/dotnet.js");
-        string[] names = ["/index.html", "/_framework/dotnet.js", .. Named().Matches(page).Select(match => $"/{match.Groups[1].Value}"), .. Resource().Matches(program).Select(match => $"/_framework/{match.Groups[1].Value}")];
+        string[] names = ["/index.html", "/_framework/dotnet.js", .. Named().Matches(page).Select(match => $"/{match.Groups[1].Value}"),
+            .. Resource().Matches(program).Select(match => $"/_framework/{match.Groups[1].Value}")];
         Assert.True(names.Length > 30, string.Join(' ', names));
         var total = 0L;
         foreach (var name in names.Except(Fetched.Behind(program)))

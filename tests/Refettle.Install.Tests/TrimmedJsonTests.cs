@@ -6,8 +6,9 @@ using Refettle.Web.Tests.Json;
 
 namespace Refettle.Install.Tests;
 
-/// <summary>The pages as they are published: trimmed. What is read by reflection can go there without a word, so every type that is read or written as JSON is read and written
-/// there, whole, with each property missing and with each property null, and must come out, or be refused, as it is untrimmed.</summary>
+/// <summary>The pages as they are published: trimmed. What is read by reflection can go there without a word, so every type that is
+/// read or written as JSON is read and written there, whole, with each property missing and with each property null, and must come out, or
+/// be refused, as it is untrimmed.</summary>
 [Collection(AsServed.Name)]
 public sealed class TrimmedJsonTests(Served served, Chromium browser) : IClassFixture<Chromium>
 {
@@ -33,10 +34,12 @@ public sealed class TrimmedJsonTests(Served served, Chromium browser) : IClassFi
 
     private static async Task<IEnumerable<string>> DifferencesAsync(IPage page, Type type)
     {
-        var asks = JsonSample.Around(type).Select(sample => new { type = NameOf(type), text = sample.ToJsonString(ExchangeJson.Options) }).ToList();
+        var asks = JsonSample.Around(type).Select(sample => new { type = NameOf(type), text = sample.ToJsonString(ExchangeJson.Options) })
+            .ToList();
         var there = await page.EvaluateAsync<string[]>(Ask, asks);
         Assert.Equal(asks.Count, there.Length);
-        return asks.Zip(there).Where(pair => Here(type, pair.First.text) != pair.Second).Select(pair => $"{type} {pair.First.text}: {pair.Second}");
+        return asks.Zip(there).Where(pair => Here(type, pair.First.text) != pair.Second)
+            .Select(pair => $"{type} {pair.First.text}: {pair.Second}");
     }
 
     private static string Here(Type type, string text)
@@ -52,5 +55,7 @@ public sealed class TrimmedJsonTests(Served served, Chromium browser) : IClassFi
     }
 
     /// <summary>The page may have its framework in another version.</summary>
-    private static string NameOf(Type type) => System.Text.RegularExpressions.Regex.Replace(type.AssemblyQualifiedName!, ", Version=[^,]+, Culture=[^,]+, PublicKeyToken=[^],]+", "");
+    private static string NameOf(Type type) =>
+        System.Text.RegularExpressions.Regex.Replace(type.AssemblyQualifiedName!, ", Version=[^,]+, Culture=[^,]+, PublicKeyToken=[^],]+",
+            "");
 }

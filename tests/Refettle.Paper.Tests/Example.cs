@@ -16,7 +16,8 @@ internal sealed class Example : IDisposable
     {
         Key = SealKey.Of(Path.Combine(_folder, "store")).Value;
         History = CarHistory.Of("heron", Written(notes, more));
-        Document = SaleFileWriter.Of(new() { History = History, Made = DateTimeOffset.UnixEpoch, Fingerprint = Verification.FingerprintOf(Key.PublicKey) }).Value;
+        Document = SaleFileWriter.Of(new()
+        { History = History, Made = DateTimeOffset.UnixEpoch, Fingerprint = Verification.FingerprintOf(Key.PublicKey) }).Value;
     }
 
     public SealKey Key { get; }
@@ -68,12 +69,16 @@ internal sealed class Example : IDisposable
         new StepReversed(Fact.Open("tank-body"), null),
         new JointTightened("tank-body", Tightness.Torqued, new(48.5m), "wrench 20–100", "Sam"),
         new Noted("Sam paid 45 EUR", null),
-        .. Enumerable.Range(1, notes).Select(i => new Noted($"Note {i}: washers cleaned, thick ones outside, threads of the strap brushed and oiled before they were put away", "part tank")),
+        .. Enumerable.Range(1, notes)
+            .Select(i => new Noted(
+                $"Note {i}: washers cleaned, thick ones outside, threads of the strap brushed and oiled before they were put away",
+                "part tank")),
     ];
 
     private static Structure Structure { get; } = new()
     {
-        Parts = [new() { Id = "body", Name = "Body shell", Fixed = true }, new() { Id = "tank", Name = "Fuel tank", Duties = [Duty.Emissions] }],
+        Parts = [new() { Id = "body", Name = "Body shell", Fixed = true },
+            new() { Id = "tank", Name = "Fuel tank", Duties = [Duty.Emissions] }],
         Joints =
         [
             new()

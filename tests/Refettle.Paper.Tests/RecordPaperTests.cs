@@ -8,13 +8,15 @@ using UglyToad.PdfPig;
 
 namespace Refettle.Paper.Tests;
 
-/// <summary>Alignment, work by others, what was substituted, and how a torque was looked at once more, read back from page and PDF with AngleSharp and PdfPig:
-/// programs that know nothing of how they were written. The angles' signs are those of ISO 8855:2011.</summary>
+/// <summary>Alignment, work by others, what was substituted, and how a torque was looked at once more, read back from
+/// page and PDF with AngleSharp and PdfPig: programs that know nothing of how they were written. The angles'
+/// signs are those of ISO 8855:2011.</summary>
 public sealed class RecordPaperTests
 {
     private static readonly string[] _told =
     [
-        "rear left", "toe 0.20°, camber -0.50°", "toe 0.10°, camber -1.25°, caster 3.20°", "Thrust line", "0.10° to the right", "with laser rig",
+        "rear left", "toe 0.20°, camber -0.50°", "toe 0.10°, camber -1.25°, caster 3.20°", "Thrust line", "0.10° to the right",
+        "with laser rig",
         "Work by others", "zinc plated", "a shop whose name is not given", "2026-03-20: even, thread clean",
         "substituted by another kind", "torqued to 50 N·m, checked by a second person, paint-marked",
     ];
@@ -38,7 +40,8 @@ public sealed class RecordPaperTests
     public void They_verify_and_one_that_was_tampered_with_is_found()
     {
         using var example = Made();
-        var (page, pdf) = (File.ReadAllBytes(example.File("sale.html", HtmlPaper.Write)), File.ReadAllBytes(example.File("sale.pdf", PdfPaper.Write)));
+        var (page, pdf) =
+            (File.ReadAllBytes(example.File("sale.html", HtmlPaper.Write)), File.ReadAllBytes(example.File("sale.pdf", PdfPaper.Write)));
         Assert.All([page, pdf], file => Assert.Equal(SealStanding.Untouched, example.Verify(file).Standing));
         Assert.Equal(SealStanding.WordsChanged, example.Verify(Replaced(page, "zinc plated</td>", "gold plated</td>")).Standing);
         var sent = example.History.Lines.Select((line, place) => (line, place)).Single(one => one.line.Happening is SentOut).place + 1;
@@ -59,7 +62,8 @@ public sealed class RecordPaperTests
         write(new StepDone(Fact.Off("tank"), null, null));
         write(new StepReversed(Fact.Off("tank"), null));
         write(new PiecesMoved(new("44-1"), 1, StockPlace.Shelf, StockPlace.On("heron", "part tank"), null, null));
-        write(new JointTightened("tank-body", Tightness.Torqued, new(50), null, null) { Checks = [TighteningCheck.SecondPerson, TighteningCheck.PaintMark] });
+        write(new JointTightened("tank-body", Tightness.Torqued, new(50), null, null)
+        { Checks = [TighteningCheck.SecondPerson, TighteningCheck.PaintMark] });
         write(found with { AsFound = false, Wheels = [new("rl", 0.1m, -1.25m, 3.2m)] });
     });
 

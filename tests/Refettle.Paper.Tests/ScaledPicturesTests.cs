@@ -26,8 +26,9 @@ public sealed class ScaledPicturesTests : IDisposable
         Assert.Equal((1200, 900), Size(new ScaledPictures(_ => _file).Read("a", 1200)!));
     }
 
-    /// <summary>A grid of pixels carries up to half a cycle a pixel and nothing finer (C. E. Shannon, Communication in the presence of noise, 1949):
-    /// what is well inside stays, what lies beyond fades and does not turn into strong bars that were never there.</summary>
+    /// <summary>A grid of pixels carries up to half a cycle a pixel and nothing finer (C. E. Shannon,
+    /// Communication in the presence of noise, 1949): what is well inside stays, what lies beyond fades and does not turn into
+    /// strong bars that were never there.</summary>
     [Theory]
     [InlineData(2000, 10, SKEncodedImageFormat.Jpeg, true)]
     [InlineData(2000, 2, SKEncodedImageFormat.Jpeg, false)]
@@ -62,7 +63,9 @@ public sealed class ScaledPicturesTests : IDisposable
         Assert.InRange(At(first), 230, 255);
         Assert.InRange(At(next), 100, 156);
 
-        int At(string corner) => read.GetPixel(corner.EndsWith("left", StringComparison.Ordinal) ? 2 : read.Width - 3, corner.StartsWith("top", StringComparison.Ordinal) ? 2 : read.Height - 3).Red;
+        int At(string corner) =>
+            read.GetPixel(corner.EndsWith("left", StringComparison.Ordinal) ? 2 : read.Width - 3,
+                corner.StartsWith("top", StringComparison.Ordinal) ? 2 : read.Height - 3).Red;
     }
 
     [Fact]
@@ -97,7 +100,8 @@ public sealed class ScaledPicturesTests : IDisposable
 
     public void Dispose() => File.Delete(_file);
 
-    /// <summary>80 × 40 pixels, black but for a white corner where first row and column meet, and a grey one at the other end of the row.</summary>
+    /// <summary>80 × 40 pixels, black but for a white corner where first row and column meet, and a grey
+    /// one at the other end of the row.</summary>
     private static byte[] Corner() => Drawn(80, 40, SKEncodedImageFormat.Jpeg, canvas =>
     {
         using var white = new SKPaint { Color = SKColors.White };

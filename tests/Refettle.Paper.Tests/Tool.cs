@@ -10,7 +10,8 @@ internal static class Tool
 
     public static string Run(string name, params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(name, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var process =
+            Process.Start(new ProcessStartInfo(name, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
         var errors = process.StandardError.ReadToEndAsync();
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

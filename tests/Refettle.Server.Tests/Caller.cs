@@ -17,7 +17,8 @@ internal static class Caller
     public static Task<HttpResponseMessage> PostJsonAsync<T>(this HttpClient client, string path, T body) =>
         client.PostAsync(path, JsonContent.Create(body, options: ExchangeJson.Options));
 
-    public static Task<HttpResponseMessage> PostTextAsync(this HttpClient client, string path, string body, string type = "application/json") =>
+    public static Task<HttpResponseMessage> PostTextAsync(
+        this HttpClient client, string path, string body, string type = "application/json") =>
         client.PostAsync(path, new StringContent(body, Encoding.UTF8, type));
 
     public static async Task<T> ReadAsync<T>(this HttpResponseMessage response) =>

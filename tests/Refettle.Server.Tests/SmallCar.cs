@@ -20,8 +20,10 @@ internal static class SmallCar
             Part("rear-axle", "Rear axle", 68, 10) with { Prop = "trolley jack under the differential", Scarcity = Scarcity.UsedOnly },
             Part("wheel-left", "Rear left wheel", 17, 1), Part("wheel-right", "Rear right wheel", 17, 1),
             Part("spring-left", "Rear left leaf spring", 14, 5), Part("spring-right", "Rear right leaf spring", 14, 5),
-            Part("damper-left", "Rear left damper", 2, 1) with { Scarcity = Scarcity.Discontinued }, Part("damper-right", "Rear right damper", 2, 1),
-            Part("propshaft", "Rear propshaft", 11, 4), Part("brake-hose", "Rear brake hose", 0.2m, 1) with { Hazards = [Hazard.BrakeFluid, Hazard.Rubber] },
+            Part("damper-left", "Rear left damper", 2, 1) with { Scarcity = Scarcity.Discontinued },
+            Part("damper-right", "Rear right damper", 2, 1),
+            Part("propshaft", "Rear propshaft", 11, 4),
+            Part("brake-hose", "Rear brake hose", 0.2m, 1) with { Hazards = [Hazard.BrakeFluid, Hazard.Rubber] },
             Part("exhaust-rear", "Rear silencer", 8, 5) with { Scarcity = Scarcity.Unique },
         ],
         Joints =
@@ -38,10 +40,14 @@ internal static class SmallCar
     private static IEnumerable<Joint> Corner(string side) =>
     [
         Joint($"wheel-nuts-{side}", JointKind.Nut, [$"wheel-{side}", "rear-axle"], "19 mm socket", 5, 5),
-        Joint($"damper-lower-{side}", JointKind.Nut, [$"damper-{side}", "rear-axle"], "17 mm socket and spanner", 10, 1, Fact.State("on-stands"), Fact.Off($"wheel-{side}")),
-        Joint($"damper-upper-{side}", JointKind.Nut, [$"damper-{side}", "body"], "17 mm socket and spanner", 14, 1, Fact.State("on-stands")),
-        Joint($"u-bolts-{side}", JointKind.Nut, [$"spring-{side}", "rear-axle"], "19 mm deep socket", 20, 4, Fact.State("on-stands"), Fact.Off($"wheel-{side}")),
-        Joint($"shackle-{side}", JointKind.Bolt, [$"spring-{side}", "body"], "breaker bar", 40, 2, Fact.State("on-stands")) with { AtRideHeight = true, Thread = "M12x1.25" },
+        Joint($"damper-lower-{side}", JointKind.Nut, [$"damper-{side}", "rear-axle"], "17 mm socket and spanner", 10, 1,
+            Fact.State("on-stands"), Fact.Off($"wheel-{side}")),
+        Joint($"damper-upper-{side}", JointKind.Nut, [$"damper-{side}", "body"], "17 mm socket and spanner", 14, 1,
+            Fact.State("on-stands")),
+        Joint($"u-bolts-{side}", JointKind.Nut, [$"spring-{side}", "rear-axle"], "19 mm deep socket", 20, 4, Fact.State("on-stands"),
+            Fact.Off($"wheel-{side}")),
+        Joint($"shackle-{side}", JointKind.Bolt, [$"spring-{side}", "body"], "breaker bar", 40, 2, Fact.State("on-stands")) with
+            { AtRideHeight = true, Thread = "M12x1.25" },
     ];
 
     private static Part Part(string id, string name, decimal kilograms, decimal minutes) => new()
@@ -54,22 +60,27 @@ internal static class SmallCar
         Origin = Origin.CommonPractice,
     };
 
-    private static Joint Joint(string id, JointKind kind, ValueList<string> holds, string tool, decimal open, int count, params Fact[] clear) => new()
-    {
-        Id = id,
-        Kind = kind,
-        Holds = holds,
-        Count = count,
-        Ways = [new() { Id = "way", Tool = tool, Open = new(open), Close = new(open * 1.3m), Clear = clear.ToValueList(), Origin = Origin.CommonPractice }],
-        Origin = Origin.CommonPractice,
-    };
+    private static Joint Joint(
+        string id, JointKind kind, ValueList<string> holds, string tool, decimal open, int count, params Fact[] clear) => new()
+        {
+            Id = id,
+            Kind = kind,
+            Holds = holds,
+            Count = count,
+            Ways = [new()
+            { Id = "way", Tool = tool, Open = new(open), Close = new(open * 1.3m), Clear = clear.ToValueList(),
+                Origin = Origin.CommonPractice }],
+            Origin = Origin.CommonPractice,
+        };
 
     private static State Stance(string id, string name) => new()
     {
         Id = id,
         Name = name,
         IsStance = true,
-        Ways = [new() { Id = "way", Tool = "trolley jack and four stands", Open = new(15), Close = new(10), Cautions = ["Level firm floor. Never under a car held by a jack alone."], Origin = Origin.User }],
+        Ways = [new()
+            { Id = "way", Tool = "trolley jack and four stands", Open = new(15), Close = new(10),
+                Cautions = ["Level firm floor. Never under a car held by a jack alone."], Origin = Origin.User }],
         Supports = ["body"],
     };
 }

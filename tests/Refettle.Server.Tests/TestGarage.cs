@@ -19,7 +19,8 @@ internal sealed partial class TestGarage : IAsyncDisposable
     private readonly string _folder;
     private readonly WebApplication _server;
 
-    private TestGarage(string folder, LogbookStore logbook, WebApplication server) => (_folder, Logbook, _server) = (folder, logbook, server);
+    private TestGarage(string folder, LogbookStore logbook, WebApplication server) =>
+        (_folder, Logbook, _server) = (folder, logbook, server);
 
     public LogbookStore Logbook { get; }
 
@@ -28,24 +29,39 @@ internal sealed partial class TestGarage : IAsyncDisposable
     /// <summary>Every route there is, with something in place of what varies, and some pages and files.</summary>
     public IReadOnlyList<string> Routes =>
     [
-        .. _server.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>().Select(route => route.RoutePattern.RawText ?? "")
-            .Where(pattern => !pattern.Contains('*', StringComparison.Ordinal)).Select(pattern => HoleInRoute().Replace(pattern, "x")).Distinct(),
+        .. _server.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
+            .Select(route => route.RoutePattern.RawText ?? "")
+            .Where(pattern => !pattern.Contains('*', StringComparison.Ordinal)).Select(pattern => HoleInRoute().Replace(pattern, "x"))
+            .Distinct(),
         "/", "/index.html", "/api/nothing", "/car/x/plan",
     ];
 
     /// <param name="planner">Null leaves the server without one.</param>
     /// <param name="kits">What can be added; by default the small kit.</param>
-    public static async Task<TestGarage> OpenAsync(IAccessPlanner? planner, KitTable? kits = null, bool toNetwork = false, LadderSet? ladders = null, TimeProvider? clock = null)
+    public static async Task<TestGarage> OpenAsync(
+        IAccessPlanner? planner, KitTable? kits = null, bool toNetwork = false, LadderSet? ladders = null, TimeProvider? clock = null)
     {
         var folder = Directory.CreateTempSubdirectory("refettle-").FullName;
         var logbook = LogbookStore.Open(Path.Combine(folder, "test.db"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
         Assert.True(logbook.Write(SmallCar.Id, SmallCar.Happenings).IsGood);
-        var server = RefettleHost.Build(new() { Clock = clock ?? TimeProvider.System, Logbook = logbook, Planner = planner, Scoper = planner is null ? null : new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver()), Kits = kits?.Kits ?? SmallKit.All, Start = kits?.Start ?? Structure.Empty, Ladders = ladders ?? new([]), Photos = PhotoStore.Beside(logbook.Path), Devices = toNetwork ? logbook.Devices : null });
+        var server = RefettleHost.Build(new()
+        {
+            Clock = clock ?? TimeProvider.System,
+            Logbook = logbook,
+            Planner = planner,
+            Scoper = planner is null ? null : new ScopePlanner(new ReducedSolver(new MixedIntegerSolver()), new MixedIntegerSolver()),
+            Kits = kits?.Kits ?? SmallKit.All,
+            Start = kits?.Start ?? Structure.Empty,
+            Ladders = ladders ?? new([]),
+            Photos = PhotoStore.Beside(logbook.Path),
+            Devices = toNetwork ? logbook.Devices : null
+        });
         await server.StartAsync();
         return new(folder, logbook, server);
     }
 
-    public static Task<TestGarage> OpenAsync(KitTable? kits = null, bool toNetwork = false, LadderSet? ladders = null) => OpenAsync(new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())), kits, toNetwork, ladders);
+    public static Task<TestGarage> OpenAsync(KitTable? kits = null, bool toNetwork = false, LadderSet? ladders = null) =>
+        OpenAsync(new AccessPlanner(new ReducedSolver(new MixedIntegerSolver())), kits, toNetwork, ladders);
 
     /// <summary>The server is away; the logbook stays.</summary>
     public Task StopServingAsync() => _server.StopAsync();

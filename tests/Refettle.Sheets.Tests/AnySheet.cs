@@ -38,7 +38,8 @@ internal static class AnySheet
             States = [.. states.Select((state, i) => state with { Id = $"s{i}" })],
             Parts = parts,
             Joints = [.. joints.Select((joint, i) => joint with { Id = $"j{i}" })],
-            SubAssemblies = [new() { Id = "u", Name = unit, Members = ["p0", "p1"], Roles = ["r"], Out = parts[0].Out, Prop = unit, Kit = "k rl" }],
+            SubAssemblies = [new()
+                { Id = "u", Name = unit, Members = ["p0", "p1"], Roles = ["r"], Out = parts[0].Out, Prop = unit, Kit = "k rl" }],
             Spaces = [new() { Id = "x", Name = unit, Zone = "z", ClosedBy = ["p1"], Kit = unit, Limits = limits }],
             LooseEnds = [end],
         };
@@ -70,7 +71,17 @@ internal static class AnySheet
             Limits = limits,
             Prop = isBare ? null : name,
             Origin = origins[0],
-            Out = isBare ? WayOut.AtOnce : new() { Off = new(figures[2]), On = new(figures[3]), Tool = name, Refit = Back(origins[0], name, new(figures[2])), Cautions = [name, "b"], Origin = origins[1] },
+            Out = isBare
+                ? WayOut.AtOnce
+                : new()
+                {
+                    Off = new(figures[2]),
+                    On = new(figures[3]),
+                    Tool = name,
+                    Refit = Back(origins[0], name, new(figures[2])),
+                    Cautions = [name, "b"],
+                    Origin = origins[1]
+                },
         };
 
     private static Gen<Joint> Joints(int parts) =>
@@ -102,8 +113,18 @@ internal static class AnySheet
             Origin = origin,
         };
 
-    private static RefitWay Back(Origin origin, string word, Minutes takes) => origin == Origin.User ? new() { Tool = "hands", Takes = takes, Origin = origin }
-        : new() { Tool = word, Takes = takes, Clear = [Fact.Reach("x")], Posture = "under", Cautions = [word, "c"], Danger = Danger.Heat | Danger.Flame, Origin = origin };
+    private static RefitWay Back(Origin origin, string word, Minutes takes) =>
+        origin == Origin.User ? new() { Tool = "hands", Takes = takes, Origin = origin }
+        : new()
+        {
+            Tool = word,
+            Takes = takes,
+            Clear = [Fact.Reach("x")],
+            Posture = "under",
+            Cautions = [word, "c"],
+            Danger = Danger.Heat | Danger.Flame,
+            Origin = origin
+        };
 
     private static Gen<ValueList<StatedLimit>> Limits =>
         from words in Words.Array[2]
@@ -113,7 +134,8 @@ internal static class AnySheet
         from origin in Origins.Where(origin => origin != Origin.Default)
         select which == 4 ? (ValueList<StatedLimit>)[] :
         [
-            new(words[0], which == 0 ? null : -ends[0], which == 1 ? null : ends[1], Units.All[unit].Symbol, origin, which == 2 ? words[1] : null),
+            new(words[0], which == 0 ? null : -ends[0], which == 1 ? null : ends[1], Units.All[unit].Symbol, origin,
+                which == 2 ? words[1] : null),
             .. which == 3 ? new[] { new StatedLimit($"{words[0]} too", ends[0], null, "mm", origin, null) } : [],
         ];
 
@@ -166,7 +188,11 @@ internal static class AnySheet
             Prefix = spot == Spot.None ? "" : "rl-",
             IsOptional = spot == Spot.Left,
             Meanwhile = words,
-            Waits = new() { Joints = [new() { Id = "w", Holds = ["p0", "{hub}"], Ways = [ways[0] with { Id = "w0", Tool = "hands", Cautions = [] }] }] },
+            Waits = new()
+            {
+                Joints = [new()
+                    { Id = "w", Holds = ["p0", "{hub}"], Ways = [ways[0] with { Id = "w0", Tool = "hands", Cautions = [] }] }]
+            },
             Mentions = [new("part p0", "out.clear", "off({hub})")],
         };
 }

@@ -7,7 +7,8 @@ namespace Refettle.Sheets.Tests;
 public sealed class FuzzTests
 {
     private static readonly string[] Bits =
-        ["{", "}", "[", "]", ":", ": ", "- ", "\n", "  ", "\t", "\"", "'", "&a ", "*a", "!x ", "|", ">", "#", "%", "@", "?", "---\n", "null", "-1 min", "1e9", "\0", "\uFEFF", "{p}", "off(", "é", "\ud800"];
+        ["{", "}", "[", "]", ":", ": ", "- ", "\n", "  ", "\t", "\"", "'", "&a ", "*a", "!x ", "|", ">", "#", "%", "@", "?", "---\n",
+            "null", "-1 min", "1e9", "\0", "\uFEFF", "{p}", "off(", "é", "\ud800"];
 
     private static readonly Gen<(int, int, int)> Change = Gen.Select(Gen.Int[0, 100_000], Gen.Int[0, 40], Gen.Int[0, Bits.Length + 10]);
 
@@ -23,7 +24,8 @@ public sealed class FuzzTests
     [Fact]
     public void A_changed_kit_is_read_or_refused()
     {
-        var texts = Directory.GetFiles(Checkout.Kits, "*.yaml").Order(StringComparer.Ordinal).Select(File.ReadAllText).OrderBy(text => text.Length).Take(8).ToArray();
+        var texts = Directory.GetFiles(Checkout.Kits, "*.yaml").Order(StringComparer.Ordinal).Select(File.ReadAllText)
+            .OrderBy(text => text.Length).Take(8).ToArray();
         Gen.Select(Gen.Int[0, texts.Length - 1].Select(i => texts[i]), Change.Array[1, 6]).Sample((kit, changes) =>
         {
             var result = KitReader.Read(changes.Aggregate(kit, Changed), "x", Checkout.Shelf.Start);

@@ -76,7 +76,8 @@ public sealed class HostileTests
     [Fact]
     public void Very_many_faults_are_counted_after_the_first_thousand()
     {
-        var text = "refettle: 1\ncar: { name: x }\nparts:\n" + string.Concat(Enumerable.Range(0, 5_000).Select(i => $"  p{i}: {{ zone: nowhere{i} }}\n"));
+        var text = "refettle: 1\ncar: { name: x }\nparts:\n"
+            + string.Concat(Enumerable.Range(0, 5_000).Select(i => $"  p{i}: {{ zone: nowhere{i} }}\n"));
         var faults = SheetReader.Read(text, "x").Faults;
         Assert.Equal(1_001, faults.Count);
         Assert.Equal("there are 4,000 more faults", faults[^1].Found);

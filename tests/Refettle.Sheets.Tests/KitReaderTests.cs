@@ -25,7 +25,8 @@ public sealed class KitReaderTests
     {
         Assert.Equal(
         [
-            (8, 20, "its goal reach(plenm) names nothing of this kit"), (9, 8, "goals is missing"), (10, 17, "{body} is neither p, side, Side, zone nor a hole of this kit"),
+            (8, 20, "its goal reach(plenm) names nothing of this kit"), (9, 8, "goals is missing"),
+            (10, 17, "{body} is neither p, side, Side, zone nor a hole of this kit"),
         ], Faults("""
             refettle-kit: 1
             kit: scuttle
@@ -85,7 +86,8 @@ public sealed class KitReaderTests
     [Fact]
     public void The_shelf_names_the_nearest_kit_and_never_leaves_its_folder()
     {
-        Assert.StartsWith("Did you mean drum-brake-corner", Checkout.Shelf.Find("drum-break-corner").Faults.Single().Mend, StringComparison.Ordinal);
+        Assert.StartsWith("Did you mean drum-brake-corner", Checkout.Shelf.Find("drum-break-corner").Faults.Single().Mend,
+            StringComparison.Ordinal);
         Assert.False(Checkout.Shelf.Find("../kits/start").IsGood);
         Assert.False(KitShelf.Load(Path.Combine(Checkout.Root, "docs")).IsGood);
     }

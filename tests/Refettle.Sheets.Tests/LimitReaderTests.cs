@@ -16,7 +16,8 @@ public sealed class LimitReaderTests
             joints: { j: { kind: bolt, holds: [hub, arm], limits: { what: stretch, most: 48 N·m, origin: measured } } }
             spaces: { x: { closed-by: [arm], limits: [{ what: wall, least: 0.8 mm, origin: common-practice }] } }
             """, "x").Value.Structure;
-        Assert.Equal([new("axial play", null, 0.05m, "mm", Origin.Maker, "manual 31-12"), new("run-out", -0.1m, 0.1m, "mm", Origin.User, null)], car.Parts[0].Limits);
+        Assert.Equal([new("axial play", null, 0.05m, "mm", Origin.Maker, "manual 31-12"),
+            new("run-out", -0.1m, 0.1m, "mm", Origin.User, null)], car.Parts[0].Limits);
         Assert.Equal([new("ratio", 0.375m, null, "", Origin.User, null)], car.Parts[1].Limits);
         Assert.Equal([new("stretch", null, 48, "N·m", Origin.Measured, null)], car.Joints[0].Limits);
         Assert.Equal([new("wall", 0.8m, null, "mm", Origin.CommonPractice, null)], car.Spaces[0].Limits);
@@ -26,7 +27,8 @@ public sealed class LimitReaderTests
     [Fact]
     public void Ends_in_two_units_of_one_kind_are_told_in_the_first() =>
         Assert.Equal([new("gap", 12.7m, 25.4m, "mm", Origin.User, null)],
-            SheetReader.Read(Head + "parts: { a: { limits: [{ what: gap, least: 12.7 mm, most: 1 in }] } }", "x").Value.Structure.Parts[0].Limits);
+            SheetReader.Read(Head + "parts: { a: { limits: [{ what: gap, least: 12.7 mm, most: 1 in }] } }",
+                "x").Value.Structure.Parts[0].Limits);
 
     [Fact]
     public void All_faults_of_limits_stand_where_they_are_written()
@@ -49,9 +51,12 @@ public sealed class LimitReaderTests
             """, "bad.yaml").Faults;
         Assert.Equal(
         [
-            (3, 15, "\"limits\" is not a key here"), (7, 29, "most: '0.5 furlongs': the unit 'furlongs' is not known"), (8, 31, "the least, 2 mm, is not below the most, 1 mm"),
-            (9, 17, "there is a limit for \"REACH\" already"), (9, 43, "most is in kg, least in mm"), (10, 9, "what is missing"), (11, 9, "neither end of the limit is given"),
-            (12, 9, "neither end of the limit is given"), (12, 22, "\"moost\" is not a key here"), (13, 43, "a limit has to come from somewhere"),
+            (3, 15, "\"limits\" is not a key here"), (7, 29, "most: '0.5 furlongs': the unit 'furlongs' is not known"),
+            (8, 31, "the least, 2 mm, is not below the most, 1 mm"),
+            (9, 17, "there is a limit for \"REACH\" already"), (9, 43, "most is in kg, least in mm"), (10, 9, "what is missing"),
+            (11, 9, "neither end of the limit is given"),
+            (12, 9, "neither end of the limit is given"), (12, 22, "\"moost\" is not a key here"),
+            (13, 43, "a limit has to come from somewhere"),
             (14, 17, "there is a limit for \"wear\" already"), (15, 9, "a limit is not a set of keys"),
             (16, 36, "most: '1e999 mm' is not a number with a unit"), (16, 53, "least: 'few' is not a number with a unit"),
         ], faults.Select(fault => (fault.Line, fault.Column, fault.Found)).OrderBy(fault => fault));
@@ -69,7 +74,8 @@ public sealed class LimitReaderTests
             parts: { "{p}joint": { limits: [{ what: "{Side} play", most: 1 mm, source: left column }] } }
             """, "kit", Checkout.Shelf.Start).Value;
         var left = Checkout.Shelf.Start.With(KitAddition.Propose(Checkout.Shelf.Start, kit, Spot.FrontLeft).Value.Entry.Added);
-        Assert.Equal([new("Front left play", null, 1, "mm", Origin.CommonPractice, "left column")], left.Parts.Single(part => part.Id == "fl-joint").Limits);
+        Assert.Equal([new("Front left play", null, 1, "mm", Origin.CommonPractice, "left column")],
+            left.Parts.Single(part => part.Id == "fl-joint").Limits);
         var mirrored = Mirror.Propose(left, Spot.FrontLeft).Value.Added;
         Assert.Equal([new("Front right play", null, 1, "mm", Origin.CommonPractice, "left column")], Assert.Single(mirrored.Parts).Limits);
     }
@@ -79,5 +85,6 @@ public sealed class LimitReaderTests
         Assert.All(Checkout.Shelf.Kits.SelectMany(kit => Limits(kit.Template)), limit => Assert.Equal(Origin.CommonPractice, limit.Origin));
 
     private static IEnumerable<StatedLimit> Limits(Structure structure) =>
-        structure.Parts.SelectMany(part => part.Limits).Concat(structure.Joints.SelectMany(joint => joint.Limits)).Concat(structure.Spaces.SelectMany(space => space.Limits));
+        structure.Parts.SelectMany(part => part.Limits).Concat(structure.Joints.SelectMany(joint => joint.Limits))
+            .Concat(structure.Spaces.SelectMany(space => space.Limits));
 }

@@ -26,7 +26,8 @@ internal sealed class Raised
     private void Spread()
     {
         Add(_car.States.Where(state => !state.IsStance && state.Ways.All(way => Waits(way.Clear))).Select(state => Fact.State(state.Id)));
-        Add(_car.Joints.Where(joint => joint.Ways.All(way => Waits(way.Clear) || OnBench(joint, way))).Select(joint => Fact.Open(joint.Id)));
+        Add(_car.Joints.Where(joint => joint.Ways.All(way => Waits(way.Clear) || OnBench(joint, way)))
+            .Select(joint => Fact.Open(joint.Id)));
         Add(_car.SubAssemblies.Where(unit => Waits(unit.Out.Clear) || Waits(Around(unit))).Select(unit => Fact.Off(unit.Id)));
         Add(_car.Parts.Where(part => Waits(JointsOf(part))).Select(part => Fact.Free(part.Id)));
         Add(_car.Parts.Where(part => (Waits(JointsOf(part)) || Waits(part.Out.Clear)) && Waits(part)).Select(part => Fact.Off(part.Id)));

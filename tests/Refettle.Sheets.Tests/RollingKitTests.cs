@@ -5,8 +5,9 @@ using Refettle.Timeline.Network;
 
 namespace Refettle.Sheets.Tests;
 
-/// <summary>Whatever axles and corners a car is put together from: without a wheel, hub, spring, axle or arm it does not roll, without a cap, a pipe or a trim
-/// it does. Which parts carry a car is common practice, no source; here it is told by the words of their names, in the program by their roles.</summary>
+/// <summary>Whatever axles and corners a car is put together from: without a wheel, hub, spring, axle or arm it does
+/// not roll, without a cap, a pipe or a trim it does. Which parts carry a car is common practice, no source; here it is told by the words
+/// of their names, in the program by their roles.</summary>
 public sealed partial class RollingKitTests
 {
     [Theory]
@@ -21,7 +22,8 @@ public sealed partial class RollingKitTests
         Assert.True(carrying.Count >= 20 && others.Count >= 20, $"{carrying.Count} carry, {others.Count} do not");
         Assert.All(carrying, part => Assert.NotEmpty(Rolling.Against(new(car with { Done = [Fact.Off(part.Id)] }))));
         Assert.All(others, part => Assert.Empty(Rolling.Against(new(car with { Done = [Fact.Off(part.Id)] }))));
-        Assert.All(car.Structure.Joints.Where(joint => joint.Id.EndsWith("-wheel-nuts", StringComparison.Ordinal)), joint => Assert.NotEmpty(Rolling.Against(new(car with { Done = [Fact.Open(joint.Id)] }))));
+        Assert.All(car.Structure.Joints.Where(joint => joint.Id.EndsWith("-wheel-nuts", StringComparison.Ordinal)),
+            joint => Assert.NotEmpty(Rolling.Against(new(car with { Done = [Fact.Open(joint.Id)] }))));
     }
 
     [GeneratedRegex("(^|-)((?<!spare-|steering-)wheel|hub|knuckle|spring|lower-arm|upper-arm|ball-joint|trailing-arm|lateral-link|stub-axle|half-shaft|shackle|wheel-bearing|rear-axle|strut|track-rod)$")]
@@ -36,7 +38,9 @@ public sealed partial class RollingKitTests
         foreach (var kit in backwards ? Checkout.Shelf.Kits.Reverse() : Checkout.Shelf.Kits)
         {
             foreach (var spot in kit.Spots.Count == 0 ? [Spot.None] : kit.Spots)
-                car = KitAddition.Propose(car, kit, spot) is { IsGood: true } addition ? car.With(addition.Value.Entry.Added, addition.Value.Entry.Tied) : car;
+                car = KitAddition.Propose(car, kit, spot) is { IsGood: true } addition
+                    ? car.With(addition.Value.Entry.Added, addition.Value.Entry.Tied)
+                    : car;
         }
 
         return car;

@@ -91,7 +91,8 @@ public sealed class SchemaTests
     {
         var result = Evaluate(yaml);
         Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(detail => detail.Errors is not null)
-            .SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation} {detail.SchemaLocation}: {error.Value}")).Take(20)));
+            .SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation} {detail.SchemaLocation}: {error.Value}"))
+            .Take(20)));
     }
 
     private static EvaluationResults Evaluate(string yaml)
@@ -105,11 +106,13 @@ public sealed class SchemaTests
     /// <summary>YAML 1.2 core schema: plain scalars are nothing, truth values, numbers, or else text.</summary>
     private static JsonNode? Json(YamlNode node) => node switch
     {
-        YamlMappingNode map => new JsonObject(map.Children.Select(pair => KeyValuePair.Create(((YamlScalarNode)pair.Key).Value!, Json(pair.Value)))),
+        YamlMappingNode map =>
+            new JsonObject(map.Children.Select(pair => KeyValuePair.Create(((YamlScalarNode)pair.Key).Value!, Json(pair.Value)))),
         YamlSequenceNode list => new JsonArray([.. list.Children.Select(Json)]),
         YamlScalarNode { Style: ScalarStyle.Plain, Value: "" or "~" or "null" or null } => null,
         YamlScalarNode { Style: ScalarStyle.Plain, Value: "true" or "false" } flag => flag.Value == "true",
-        YamlScalarNode { Style: ScalarStyle.Plain } number when decimal.TryParse(number.Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) => value,
+        YamlScalarNode { Style: ScalarStyle.Plain } number
+            when decimal.TryParse(number.Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) => value,
         _ => ((YamlScalarNode)node).Value,
     };
 }

@@ -14,7 +14,8 @@ public sealed class SheetReaderTests
         var sheet = SheetReader.Read(text[start..text.IndexOf("```", start, StringComparison.Ordinal)], "car-sheet.md").Value;
         Assert.Equal(("Calder Heron 2.2", 1988, "EUR"), (sheet.Name, sheet.Year, sheet.Currency));
         var damper = sheet.Structure.Parts.Single(part => part.Id == "rear-damper");
-        Assert.Equal((Scarcity.Discontinued, new Kilograms(2.1m), new Money(85), Side.Left), (damper.Scarcity, damper.Mass, damper.Price, damper.Side));
+        Assert.Equal((Scarcity.Discontinued, new Kilograms(2.1m), new Money(85), Side.Left),
+            (damper.Scarcity, damper.Mass, damper.Price, damper.Side));
         Assert.Equal("jack under the axle", damper.Prop);
         Assert.Equal([Fact.Off("rear-wheel")], damper.Out.Clear);
         var joint = sheet.Structure.Joints.Single(joint => joint.Id == "rear-damper-lower");
@@ -47,7 +48,8 @@ public sealed class SheetReaderTests
         [
             (2, 26, "the year is 88"), (2, 40, "the currency is \"Euro\""), (4, 29, "mass: \"40\" has no unit"),
             (4, 39, "\"reer\" is not a zone that is described"), (4, 45, "\"sid\" is not a key here"),
-            (5, 23, "off: \"3\" has no unit"), (5, 34, "\"tink\" is not a part or sub-assembly that is described"), (5, 45, "\"gone\" is not a fact"),
+            (5, 23, "off: \"3\" has no unit"), (5, 34, "\"tink\" is not a part or sub-assembly that is described"),
+            (5, 45, "\"gone\" is not a fact"),
             (6, 3, "\"tank\" is here already, on line 4"), (8, 17, "kind is \"bult\""), (8, 52, "torque: \"ft\" is not a unit of torque"),
             (8, 66, "count is \"two\", which is not a number"), (9, 3, "there is no way to open it"), (9, 30, "it holds 1 part"),
             (10, 50, "there is no way to open it"), (11, 51, "close is missing"), (11, 74, "ways[0].open is -3 min"),
@@ -57,18 +59,22 @@ public sealed class SheetReaderTests
 
     [Theory]
     [InlineData("parts: { tank: { scarcity: rare } }", "Known are stocked, used-only, discontinued, unique.")]
-    [InlineData("joints: { strap: { kind: bolt, holds: [tank, body], tool: saw, open: 3 min, close: 3 min, danger: none } }", "Known are heat, flame, spark, cutting.")]
-    [InlineData("joints: { strap: { kind: bolt, holds: [tank, body], tool: saw, open: 3 min, close: 3 min, danger: [heat, fire] } }", "Known are heat, flame, spark, cutting.")]
+    [InlineData("joints: { strap: { kind: bolt, holds: [tank, body], tool: saw, open: 3 min, close: 3 min, danger: none } }",
+        "Known are heat, flame, spark, cutting.")]
+    [InlineData("joints: { strap: { kind: bolt, holds: [tank, body], tool: saw, open: 3 min, close: 3 min, danger: [heat, fire] } }",
+        "Known are heat, flame, spark, cutting.")]
     [InlineData("parts: { tank: { mass: 40 } }", "Write it like 2.1 kg or 300 g.")]
     [InlineData("parts: { tank: { mass: '2,5 kg' } }", "Write it like 2.1 kg or 300 g, with a decimal point.")]
     [InlineData("parts: { tank: { naem: x } }", "Did you mean name?")]
     [InlineData("parts: { tank: { out: { refit: { tool: helper } } } }", "Write takes: 12 min.")]
     [InlineData("parts: { tank: { out: { refit: helper } } }", "Write refit: with keys below it, or { key: value }.")]
-    [InlineData("parts: { tank: { out: { refit: { takes: 3 min, close: 3 min } } } }", "Known are takes, tool, clear, posture, cautions, danger, origin.")]
+    [InlineData("parts: { tank: { out: { refit: { takes: 3 min, close: 3 min } } } }",
+        "Known are takes, tool, clear, posture, cautions, danger, origin.")]
     [InlineData("parts: { tank: { out: { refit: { takes: 3 min, clear: off(tnk) } } } }", "Did you mean tank?")]
     [InlineData("parts: [ tank ]", "Write parts: with keys below it, or { key: value }.")]
     [InlineData("parts: { tank: 7 }", "Write keys below it, or { name: … }.")]
-    [InlineData("parts: { Tank A: {} }", "Use small letters, digits, - _ and . only, beginning with a letter or digit, at most 80 long: \"tank-a\".")]
+    [InlineData("parts: { Tank A: {} }",
+        "Use small letters, digits, - _ and . only, beginning with a letter or digit, at most 80 long: \"tank-a\".")]
     public void A_fault_says_what_would_be_right(string body, string mend) =>
         Assert.Contains(SheetReader.Read(Head + body, "x.yaml").Faults, fault => fault.Mend == mend && fault.Line == 3);
 
@@ -76,7 +82,8 @@ public sealed class SheetReaderTests
     [InlineData("6 min", 6)]
     [InlineData("1.5 h", 90)]
     [InlineData("30s", 0.5)]
-    public void Times_carry_units(string time, double minutes) => Assert.Equal((decimal)minutes, Part($"out: {{ off: {time} }}").Out.Off.Value);
+    public void Times_carry_units(string time, double minutes) =>
+        Assert.Equal((decimal)minutes, Part($"out: {{ off: {time} }}").Out.Off.Value);
 
     /// <summary>NIST Special Publication 811, appendix B.8: 1 lbf·ft = 1.355 818 N·m, 1 kgf·m = 9.806 65 N·m.</summary>
     [Theory]
@@ -86,14 +93,16 @@ public sealed class SheetReaderTests
     [InlineData("2 kgf·m", 19.6133)]
     public void Torques_carry_units(string torque, double newtonMetres)
     {
-        var sheet = SheetReader.Read($"{Head}parts: {{ a: {{}}, b: {{}} }}\njoints: {{ j: {{ kind: bolt, holds: [a, b], torque: {torque} }} }}", "x").Value;
+        var sheet = SheetReader.Read(
+            $"{Head}parts: {{ a: {{}}, b: {{}} }}\njoints: {{ j: {{ kind: bolt, holds: [a, b], torque: {torque} }} }}", "x").Value;
         Assert.Equal((decimal)newtonMetres, sheet.Structure.Joints.Single().Torque!.Value.Value);
     }
 
     [Fact]
     public void The_keys_of_one_way_may_stand_in_the_joint()
     {
-        var sheet = SheetReader.Read(Head + "parts: { a: {}, b: {} }\njoints: { j: { kind: clip, holds: [a, b], tool: lever, open: 2 min, close: 1 min } }", "x").Value;
+        var sheet = SheetReader.Read(Head
+            + "parts: { a: {}, b: {} }\njoints: { j: { kind: clip, holds: [a, b], tool: lever, open: 2 min, close: 1 min } }", "x").Value;
         var way = sheet.Structure.Joints.Single().Ways.Single();
         Assert.Equal(("lever", "lever", new Minutes(2), new Minutes(1)), (way.Id, way.Tool, way.Open, way.Close));
     }

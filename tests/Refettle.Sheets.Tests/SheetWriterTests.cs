@@ -17,7 +17,8 @@ public sealed class SheetWriterTests
             Assert.Equal(sheet, again.Value);
     }, iter: 300);
 
-    /// <summary>YAML 1.2.2, 5.7: an escape is one character. Two that make one together are JSON's, and other readers refuse them.</summary>
+    /// <summary>YAML 1.2.2, 5.7: an escape is one character. Two that make one together are JSON's,
+    /// and other readers refuse them.</summary>
     [Fact]
     public void A_letter_beyond_the_first_plane_is_written_as_it_is()
     {
@@ -43,5 +44,6 @@ public sealed class SheetWriterTests
 
     /// <summary>Faults of form; the random structures may well wait in circles, which is not what is tested here.</summary>
     private static bool IsMisread(Result<CarSheet> result) =>
-        result.Faults.Any(fault => fault.Severity == Severity.Error && !fault.Found.StartsWith("circular support", StringComparison.Ordinal));
+        result.Faults
+            .Any(fault => fault.Severity == Severity.Error && !fault.Found.StartsWith("circular support", StringComparison.Ordinal));
 }

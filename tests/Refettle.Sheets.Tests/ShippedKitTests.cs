@@ -8,7 +8,9 @@ public sealed class ShippedKitTests
 {
     [Fact]
     public void Every_kit_is_read_and_added_on_each_side_without_faults() =>
-        None(KitShelf.Load(Checkout.Kits) is { IsGood: true } shelf ? [.. shelf.Faults, .. shelf.Value.Faults] : KitShelf.Load(Checkout.Kits).Faults);
+        None(KitShelf.Load(Checkout.Kits) is { IsGood: true } shelf
+            ? [.. shelf.Faults, .. shelf.Value.Faults]
+            : KitShelf.Load(Checkout.Kits).Faults);
 
     private static void None(IEnumerable<Fault> faults)
     {
@@ -36,7 +38,9 @@ public sealed class ShippedKitTests
             foreach (var spot in kit.Spots.Count == 0 ? [Spot.None] : kit.Spots)
             {
                 var addition = KitAddition.Propose(car, kit, spot);
-                var others = addition.Faults.Where(fault => fault.Severity == Severity.Error && !fault.Found.StartsWith("the car has ", StringComparison.Ordinal)).ToArray();
+                var others = addition.Faults
+                    .Where(fault => fault.Severity == Severity.Error && !fault.Found.StartsWith("the car has ", StringComparison.Ordinal))
+                    .ToArray();
                 Assert.True(others.Length == 0, $"{kit.Id} {spot.Code()}: {string.Join('\n', others.AsEnumerable())}");
                 car = addition.IsGood ? car.With(addition.Value.Entry.Added, addition.Value.Entry.Tied) : car;
             }

@@ -55,7 +55,8 @@ public sealed class SpreadsheetReaderTests
     [Fact]
     public void Refit_ways_stand_in_columns_of_their_own()
     {
-        var read = Read("id,zone,off,refit-takes,refit-tool,refit-clear,refit-posture,refit-cautions,refit-danger\ntank,underbody,6 min,9 min,helper,off(guard),under,Strap it;Two people,\nguard,underbody,,,,,,,",
+        var read = Read(
+            "id,zone,off,refit-takes,refit-tool,refit-clear,refit-posture,refit-cautions,refit-danger\ntank,underbody,6 min,9 min,helper,off(guard),under,Strap it;Two people,\nguard,underbody,,,,,,,",
             "id,kind,holds,tool,open,close,refit-takes,refit-danger\na,bolt,tank;body,x,1 min,2 min,3 min,heat|spark\na,,,y,1 min,1 min,,\nb,bolt,guard;body,,,,,");
         var sheet = SheetReader.Read("""
             refettle: 1
@@ -71,7 +72,8 @@ public sealed class SpreadsheetReaderTests
             """, "x").Value.Structure;
         Assert.Equal(sheet.Parts.Where(part => part.Id != "body"), read.Value.Parts);
         Assert.Equal(sheet.Joints, read.Value.Joints);
-        var twice = Read("id,zone\ntank,underbody", "id,kind,holds,tool,open,close,refit-takes\na,bolt,tank;body,x,1 min,2 min,3 min\na,,,y,1 min,1 min,4 min").Faults;
+        var twice = Read("id,zone\ntank,underbody",
+            "id,kind,holds,tool,open,close,refit-takes\na,bolt,tank;body,x,1 min,2 min,3 min\na,,,y,1 min,1 min,4 min").Faults;
         Assert.Equal("a further way says something else about refit", twice.Single().Found);
     }
 
@@ -100,8 +102,10 @@ public sealed class SpreadsheetReaderTests
         Assert.Equal(
         [
             ("parts.csv", 1, 3, "\"mas\" is not a column here"), ("parts.csv", 2, 4, "\"undrbody\" is not a zone that is described"),
-            ("parts.csv", 2, 5, "off: \"6\" has no unit"), ("parts.csv", 3, 1, "it is here already, on line 2"), ("parts.csv", 4, 1, "it has neither id nor name"),
-            ("joints.csv", 2, 2, "kind is \"bult\""), ("joints.csv", 2, 3, "\"bodi\" is not a part that is described"), ("joints.csv", 2, 4, "count is 0"),
+            ("parts.csv", 2, 5, "off: \"6\" has no unit"), ("parts.csv", 3, 1, "it is here already, on line 2"),
+            ("parts.csv", 4, 1, "it has neither id nor name"),
+            ("joints.csv", 2, 2, "kind is \"bult\""), ("joints.csv", 2, 3, "\"bodi\" is not a part that is described"),
+            ("joints.csv", 2, 4, "count is 0"),
             ("joints.csv", 2, 5, "\"9\" stands beyond the last column"), ("joints.csv", 3, 1, "there is no way to open it"),
         ], faults.Select(fault => (fault.File, fault.Line, fault.Column, fault.Found)));
     }
@@ -110,7 +114,8 @@ public sealed class SpreadsheetReaderTests
     public void A_further_way_may_not_contradict_the_first_row()
     {
         var faults = Read(Parts, "id,kind,holds,tool,open,close\na,bolt,tank;body,x,1 min,1 min\na,nut,tank;body,y,1 min,1 min").Faults;
-        Assert.Equal((3, 2, "a further way says something else about kind"), (faults.Single().Line, faults.Single().Column, faults.Single().Found));
+        Assert.Equal((3, 2, "a further way says something else about kind"),
+            (faults.Single().Line, faults.Single().Column, faults.Single().Found));
     }
 
     [Theory]

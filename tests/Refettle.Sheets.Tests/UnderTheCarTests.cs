@@ -24,7 +24,8 @@ public sealed class UnderTheCarTests
     public void Every_part_lifted_out_below_waits_for_stands()
     {
         var bold = from part in _car.Parts
-                   where !part.Fixed && part.Out.Off > Minutes.Zero && PostureIn(part.Zone) == "under" && !_raised.Waits([Fact.Free(part.Id), .. part.Out.Clear])
+                   where !part.Fixed && part.Out.Off > Minutes.Zero && PostureIn(part.Zone) == "under"
+                       && !_raised.Waits([Fact.Free(part.Id), .. part.Out.Clear])
                    select $"{part.Kit}: {part.Id}";
         Assert.Empty(bold);
     }

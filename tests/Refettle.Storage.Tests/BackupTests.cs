@@ -37,7 +37,8 @@ public sealed class BackupTests
         using var logbook = shelf.Open();
         Assert.True(Backup.Make(logbook, backup).IsGood);
         Assert.All(new[] { Backup.Make(logbook, missing), Backup.Restore(backup, missing, RandomNumberGenerator.Create()) }, result =>
-            Assert.Equal($"{missing}: its folder is not there. Make the folder first, or give another path.", Assert.Single(result.Faults).ToString()));
+            Assert.Equal($"{missing}: its folder is not there. Make the folder first, or give another path.",
+                Assert.Single(result.Faults).ToString()));
     }
 
     [Fact]
@@ -83,7 +84,8 @@ public sealed class BackupTests
         Assert.Equal("mine", File.ReadAllText(backup));
         var good = Path.Combine(shelf.Folder, "good");
         Backup.Make(logbook, good);
-        Assert.Contains("already", Backup.Restore(good, shelf.File, RandomNumberGenerator.Create()).Faults[0].Found, StringComparison.Ordinal);
+        Assert.Contains("already", Backup.Restore(good, shelf.File, RandomNumberGenerator.Create()).Faults[0].Found,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -93,9 +95,11 @@ public sealed class BackupTests
         var (wrong, target) = (Path.Combine(shelf.Folder, "wrong"), Path.Combine(shelf.Folder, "target"));
         Assert.False(Backup.Restore(wrong, target, RandomNumberGenerator.Create()).IsGood);
         File.WriteAllText(wrong, new string('x', 5000));
-        Assert.Contains("not a logbook", Backup.Restore(wrong, target, RandomNumberGenerator.Create()).Faults[0].Found, StringComparison.Ordinal);
+        Assert.Contains("not a logbook", Backup.Restore(wrong, target, RandomNumberGenerator.Create()).Faults[0].Found,
+            StringComparison.Ordinal);
         File.WriteAllText(wrong, "");
-        Assert.Contains("not a logbook", Backup.Restore(wrong, target, RandomNumberGenerator.Create()).Faults[0].Found, StringComparison.Ordinal);
+        Assert.Contains("not a logbook", Backup.Restore(wrong, target, RandomNumberGenerator.Create()).Faults[0].Found,
+            StringComparison.Ordinal);
         Assert.Equal([wrong], Directory.GetFiles(shelf.Folder));
     }
 

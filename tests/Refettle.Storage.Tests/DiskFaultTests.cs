@@ -62,7 +62,8 @@ public sealed class DiskFaultTests
         using var shelf = new Shelf();
         using var connections = new Connections(shelf.File, create: true);
         using var context = connections.Context();
-        Assert.Equal(Opening.Schema, Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions.GetMigrations(context.Database).Count());
+        Assert.Equal(Opening.Schema,
+            Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions.GetMigrations(context.Database).Count());
         Assert.False(Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions.HasPendingModelChanges(context.Database));
     }
 
@@ -96,7 +97,8 @@ public sealed class DiskFaultTests
         Assert.True(logbook.Write("heron", new Noted("after", null)).IsGood);
     }
 
-    /// <summary>Linux's /dev/full (man 4 full) answers every write with ENOSPC. It stands in for the file in which the photo arrives.</summary>
+    /// <summary>Linux's /dev/full (man 4 full) answers every write with ENOSPC. It stands in for the
+    /// file in which the photo arrives.</summary>
     [LinuxFact]
     public void Disk_full_under_the_photos()
     {
@@ -112,8 +114,9 @@ public sealed class DiskFaultTests
         Assert.True(logbook.Photos.Keep(picture).IsGood);
     }
 
-    /// <summary>A program that died leaves its log behind; here the last bytes of it were not written, or written wrong. SQLite drops the frames from the
-    /// first whose checksum is off (https://sqlite.org/fileformat2.html#walformat), and nothing has to be said: what is dropped was never acknowledged.</summary>
+    /// <summary>A program that died leaves its log behind; here the last bytes of it were not written, or
+    /// written wrong. SQLite drops the frames from the first whose checksum is off (https://sqlite.org/fileformat2.html#walformat), and
+    /// nothing has to be said: what is dropped was never acknowledged.</summary>
     [Theory]
     [InlineData(true)]
     [InlineData(false)]

@@ -13,7 +13,8 @@ public sealed class DurabilityTests
         for (var i = 0; i < 3; i++)
         {
             using var context = connections.Context();
-            var connection = (Microsoft.Data.Sqlite.SqliteConnection)Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions.GetDbConnection(context.Database);
+            var connection = (Microsoft.Data.Sqlite.SqliteConnection)Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions
+                .GetDbConnection(context.Database);
             Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions.OpenConnection(context.Database);
             AssertDurable(connection);
         }

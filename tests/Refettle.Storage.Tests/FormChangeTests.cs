@@ -58,7 +58,8 @@ public sealed class FormChangeTests
         using (var connection = connections.Open())
         {
             var names = context.GetService<IMigrationsAssembly>().Migrations.Keys.ToList();
-            connection.Run(context.GetService<IMigrator>().GenerateScript(names[^1], names[0], MigrationsSqlGenerationOptions.NoTransactions));
+            connection.Run(context.GetService<IMigrator>()
+                .GenerateScript(names[^1], names[0], MigrationsSqlGenerationOptions.NoTransactions));
             connection.Run("PRAGMA user_version = 1");
         }
 

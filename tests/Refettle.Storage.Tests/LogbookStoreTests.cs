@@ -104,7 +104,8 @@ public sealed class LogbookStoreTests
         using var shelf = new Shelf();
         using var there = shelf.Open(Path.Combine(shelf.Folder, "there"));
         using var here = shelf.Open();
-        var entry = there.Write("heron", Opened).Value[0] with { Kind = "tune-hummed", Version = 3, Payload = """{ "tune" : "\u00e9", "n": 1.50 }""" };
+        var entry = there.Write("heron", Opened).Value[0] with
+        { Kind = "tune-hummed", Version = 3, Payload = """{ "tune" : "\u00e9", "n": 1.50 }""" };
         Assert.True(here.Append([entry]).IsGood);
         Assert.Equal(entry, here.Read("heron").Single().Entry);
         Assert.Equal(Standing.FromNewerVersion, CarHistory.Of("heron", here.Read("heron").Select(kept => kept.Entry)).Lines[0].Standing);

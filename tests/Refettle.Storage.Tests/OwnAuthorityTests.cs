@@ -49,7 +49,8 @@ public sealed class OwnAuthorityTests : IDisposable
 
     [Fact]
     public void A_new_address_gets_a_new_certificate() =>
-        Assert.NotEqual(Made().Certificate.SerialNumber, OwnAuthority.Of(Folder, [.. _hosts, "192.168.1.9"], _clock).Value.Certificate.SerialNumber);
+        Assert.NotEqual(Made().Certificate.SerialNumber,
+            OwnAuthority.Of(Folder, [.. _hosts, "192.168.1.9"], _clock).Value.Certificate.SerialNumber);
 
     [Fact]
     public void Another_authority_is_not_trusted()
@@ -102,12 +103,13 @@ public sealed class OwnAuthorityTests : IDisposable
 
     private string Verify(params string[] words)
     {
-        using var process = Process.Start(new ProcessStartInfo("openssl", ["verify", "-x509_strict", "-CAfile", "ca.pem", .. words, "leaf.pem"])
-        {
-            WorkingDirectory = Folder,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        })!;
+        using var process =
+            Process.Start(new ProcessStartInfo("openssl", ["verify", "-x509_strict", "-CAfile", "ca.pem", .. words, "leaf.pem"])
+            {
+                WorkingDirectory = Folder,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            })!;
         var said = process.StandardOutput.ReadToEnd() + process.StandardError.ReadToEnd();
         process.WaitForExit();
         return said;

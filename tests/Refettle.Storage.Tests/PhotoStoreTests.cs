@@ -32,9 +32,11 @@ public sealed class PhotoStoreTests : IDisposable
             using var shelf = new Shelf();
             var store = PhotoStore.Beside(shelf.File);
             foreach (var (from, length) in pieces)
-                Assert.True(store.Receive(_hash, from, _picture.Length, _picture.AsSpan(from, Math.Min(length, _picture.Length - from))).IsGood);
+                Assert.True(store.Receive(_hash, from, _picture.Length,
+                    _picture.AsSpan(from, Math.Min(length, _picture.Length - from))).IsGood);
             for (var progress = store.Progress(_hash); !progress.Kept; progress = store.Progress(_hash))
-                Assert.True(store.Receive(_hash, progress.Received, _picture.Length, _picture.AsSpan((int)progress.Received, Math.Min(5_000, _picture.Length - (int)progress.Received))).IsGood);
+                Assert.True(store.Receive(_hash, progress.Received, _picture.Length,
+                    _picture.AsSpan((int)progress.Received, Math.Min(5_000, _picture.Length - (int)progress.Received))).IsGood);
             return File.ReadAllBytes(store.PathOf(_hash)!).AsSpan().SequenceEqual(_picture);
         }, iter: 60);
 
@@ -122,7 +124,8 @@ public sealed class PhotoStoreTests : IDisposable
     {
         var damaged = (byte[])_picture.Clone();
         damaged[10_000] ^= 1;
-        Assert.Contains("another hash", Assert.Single(Store.Receive(_hash, 0, damaged.Length, damaged).Faults).Found, StringComparison.Ordinal);
+        Assert.Contains("another hash", Assert.Single(Store.Receive(_hash, 0, damaged.Length, damaged).Faults).Found,
+            StringComparison.Ordinal);
         Assert.Equal(new PhotoProgress(0, false), Store.Progress(_hash));
         Assert.True(Receive(0, _picture.Length).Kept);
     }

@@ -24,8 +24,9 @@ public sealed class SeveralWritersTests
         Assert.Empty(ChainCheck.Of(entries));
     }
 
-    /// <summary>Another process that writes without a pause keeps the logbook locked for longer than one wait, but for the blink between two
-    /// transactions, which SQLite's waiting (https://sqlite.org/c3ref/busy_timeout.html) does not see.</summary>
+    /// <summary>Another process that writes without a pause keeps the logbook locked for longer
+    /// than one wait, but for the blink between two transactions, which SQLite's waiting
+    /// (https://sqlite.org/c3ref/busy_timeout.html) does not see.</summary>
     [Fact]
     public async Task Who_waits_for_one_that_gets_on_waits_on()
     {

@@ -2,7 +2,8 @@ namespace Refettle.Tests;
 
 public sealed class NearNamesTests
 {
-    private static readonly string[] Names = ["rear-axle", "rear-damper", "fuel-tank", "rl-drum", "rr-drum", "rl-shackle-upper", "rl-shackle-lower"];
+    private static readonly string[] Names =
+        ["rear-axle", "rear-damper", "fuel-tank", "rl-drum", "rr-drum", "rl-shackle-upper", "rl-shackle-lower"];
 
     [Theory]
     [InlineData("raer-axle", "rear-axle")]
@@ -23,5 +24,6 @@ public sealed class NearNamesTests
     public void What_is_near_nothing_gets_the_other_answer() => Assert.Equal("None.", NearNames.Ask("gearbox", Names, "None."));
 
     [Fact]
-    public void Several_are_asked_for_in_one_sentence() => Assert.Equal("Did you mean rl-drum or rr-drum?", NearNames.Ask("drum", Names, ""));
+    public void Several_are_asked_for_in_one_sentence() =>
+        Assert.Equal("Did you mean rl-drum or rr-drum?", NearNames.Ask("drum", Names, ""));
 }

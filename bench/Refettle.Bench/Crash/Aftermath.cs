@@ -9,7 +9,8 @@ namespace Refettle.Bench.Crash;
 /// <summary>What is left of a logbook after a crash.</summary>
 internal static class Aftermath
 {
-    /// <returns>What is wrong; empty when every acknowledged entry and photo is there and whole, the chain holds and the database is sound.</returns>
+    /// <returns>What is wrong; empty when every acknowledged entry and photo is there and whole, the chain
+    /// holds and the database is sound.</returns>
     public static string[] Look(string file, IEnumerable<Guid> acknowledged, IEnumerable<string> photos)
     {
         var opened = LogbookStore.Open(file, TimeProvider.System, RandomNumberGenerator.Create(), create: false);
@@ -22,7 +23,8 @@ internal static class Aftermath
         return [.. lost, .. broken, .. Unsound(file), .. photos.Select(hash => Photo(logbook.Photos, hash)).OfType<string>()];
     }
 
-    private static string? Photo(PhotoStore photos, string hash) => photos.PathOf(hash) is not { } path ? $"acknowledged photo {hash} is lost"
+    private static string? Photo(PhotoStore photos, string hash) =>
+        photos.PathOf(hash) is not { } path ? $"acknowledged photo {hash} is lost"
         : ContentHash.Of(File.ReadAllBytes(path)) != hash ? $"acknowledged photo {hash} is damaged"
         : null;
 

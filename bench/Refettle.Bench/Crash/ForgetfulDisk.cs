@@ -32,7 +32,8 @@ internal sealed class ForgetfulDisk(string live, string kept)
         foreach (var (name, bytes) in left == Left.Everything ? written : synced)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(after, name))!);
-            File.WriteAllBytes(Path.Combine(after, name), left == Left.Mixed && written.TryGetValue(name, out var later) ? Mixed(bytes, later, random) : bytes);
+            File.WriteAllBytes(Path.Combine(after, name),
+                left == Left.Mixed && written.TryGetValue(name, out var later) ? Mixed(bytes, later, random) : bytes);
         }
 
         return written.Any(file => !synced.TryGetValue(file.Key, out var bytes) || !bytes.AsSpan().SequenceEqual(file.Value));
@@ -40,7 +41,8 @@ internal sealed class ForgetfulDisk(string live, string kept)
 
     /// <summary>Files by their path in the folder. The index of the log is memory, not disk.</summary>
     private Dictionary<string, byte[]> Written() => Directory.GetFiles(live, "*", SearchOption.AllDirectories)
-        .Where(file => !file.EndsWith("-shm", StringComparison.Ordinal)).ToDictionary(file => Path.GetRelativePath(live, file), File.ReadAllBytes);
+        .Where(file => !file.EndsWith("-shm", StringComparison.Ordinal))
+        .ToDictionary(file => Path.GetRelativePath(live, file), File.ReadAllBytes);
 
     /// <summary>What can be reached by names that were synced, as far as it was synced.</summary>
     private Dictionary<string, byte[]> Synced()
@@ -54,7 +56,8 @@ internal sealed class ForgetfulDisk(string live, string kept)
 
     private void Reach(string folder, string path, Dictionary<string, byte[]> found)
     {
-        foreach (var line in File.ReadAllLines(folder).Select(line => line.Split(' ', 3)).Where(line => !line[2].EndsWith("-shm", StringComparison.Ordinal)))
+        foreach (var line in File.ReadAllLines(folder).Select(line => line.Split(' ', 3))
+            .Where(line => !line[2].EndsWith("-shm", StringComparison.Ordinal)))
         {
             var (memory, name) = (Path.Combine(kept, line[0] + line[1]), Path.Combine(path, line[2]));
             if (line[0] == "d" && File.Exists(memory))

@@ -8,7 +8,8 @@ using Refettle.Storage;
 
 namespace Refettle.Bench.Crash;
 
-/// <summary>A process of its own that writes notes into a logbook without end, a photo with every third, and says which ones were acknowledged.</summary>
+/// <summary>A process of its own that writes notes into a logbook without end, a photo with every third, and
+/// says which ones were acknowledged.</summary>
 internal sealed class NoteWriter : IDisposable
 {
     public const string Car = "heron";

@@ -18,7 +18,8 @@ internal sealed class AccessTable(IReadOnlyList<IPeer> peers, TimeSpan most)
         foreach (var seed in seeds)
         {
             cases.Add(AccessCase.Run(new(kind, parts, seed), goals, peers, most));
-            _contradictions.AddRange(cases[^1].Contradictions(peers).Select(what => $"{kind} {parts} parts, {goals} goals, seed {seed}: {what}"));
+            _contradictions.AddRange(cases[^1].Contradictions(peers)
+                .Select(what => $"{kind} {parts} parts, {goals} goals, seed {seed}: {what}"));
             Console.Error.WriteLine($"{kind} {parts} {goals} seed {seed}: {Line(cases[^1])}");
         }
 
@@ -36,15 +37,19 @@ internal sealed class AccessTable(IReadOnlyList<IPeer> peers, TimeSpan most)
             Console.WriteLine(row);
         Console.WriteLine();
         for (var i = 0; i < peers.Count; i++)
-            Console.WriteLine($"- {peers[i].Name}: {peers[i].About}. Slower in the geometric mean of all {_all.Count} questions: {Ratio(_all, i):0.0} ×; cut off: {Capped(_all, i)}.");
-        Console.WriteLine($"- Medians in milliseconds; a run cut off after {most.TotalSeconds:0} s counts as that. One run; one question of another car before each row warms up. Peers are given the facts that the goals can call for, not the whole car. {Machine.Line}.");
+            Console.WriteLine(
+                $"- {peers[i].Name}: {peers[i].About}. Slower in the geometric mean of all {_all.Count} questions: {Ratio(_all, i):0.0} ×; cut off: {Capped(_all, i)}.");
+        Console.WriteLine(
+            $"- Medians in milliseconds; a run cut off after {most.TotalSeconds:0} s counts as that. One run; one question of another car before each row warms up. Peers are given the facts that the goals can call for, not the whole car. {Machine.Line}.");
         foreach (var line in _contradictions)
             Console.WriteLine($"- CONTRADICTION: {line}");
     }
 
     private static string Line(AccessCase one) =>
         $"{one.Plan.Status} {one.Plan.Cost.Total.Value} in {one.Solve.TotalMilliseconds:0.0} ms; "
-        + string.Join("; ", one.Peers.Select(run => $"{run.Cost / 100m} {(run.IsProven ? "" : "not proven ")}{(run.IsFounded ? "" : "circular ")}{run.Time.TotalMilliseconds:0}"));
+        + string.Join("; ",
+            one.Peers.Select(
+                run => $"{run.Cost / 100m} {(run.IsProven ? "" : "not proven ")}{(run.IsFounded ? "" : "circular ")}{run.Time.TotalMilliseconds:0}"));
 
     private string Row(CarKind kind, int parts, int goals, List<AccessCase> cases)
     {
@@ -56,7 +61,8 @@ internal sealed class AccessTable(IReadOnlyList<IPeer> peers, TimeSpan most)
         var proven = cases.Count(one => one.Plan.Status != PlanStatus.Feasible);
         return Line(
         [
-            kind.ToString().ToLowerInvariant(), $"{parts}", $"{goals}", $"{cases.Average(one => one.Problem.FactCount):0}", $"{proven} of {cases.Count}",
+            kind.ToString().ToLowerInvariant(), $"{parts}", $"{goals}", $"{cases.Average(one => one.Problem.FactCount):0}",
+            $"{proven} of {cases.Count}",
             $"{Median(cases.Select(one => one.Solve)):0.0}", $"{Median(cases.Select(one => one.Question)):0.0}", .. cells,
         ]);
     }

@@ -3,8 +3,9 @@ using Refettle.Timeline;
 
 namespace Refettle.Bench.Forecasts;
 
-/// <summary>Invented projects of the kind that a car in a home garage makes: one person with evenings and Saturdays, a helper now and then, a
-/// bench, a spray corner; strip, tries, work on parts with coats and cures, outside shops, deliveries, refit.</summary>
+/// <summary>Invented projects of the kind that a car in a home garage makes: one person with
+/// evenings and Saturdays, a helper now and then, a bench, a spray corner; strip, tries, work on parts with coats and cures,
+/// outside shops, deliveries, refit.</summary>
 internal sealed class GarageProject(int activities, int seed)
 {
     private const int Day = 24 * 60;
@@ -36,7 +37,8 @@ internal sealed class GarageProject(int activities, int seed)
     private static ValueList<HiddenLevel> Levels =>
     [
         new("grade", null, [[0.1, 0.25, 0.3, 0.25, 0.1]]),
-        .. Enumerable.Range(0, 6).Select(zone => new HiddenLevel($"zone {zone}", "grade", Enumerable.Range(0, 5).Select(Near).ToValueList())),
+        .. Enumerable.Range(0, 6)
+            .Select(zone => new HiddenLevel($"zone {zone}", "grade", Enumerable.Range(0, 5).Select(Near).ToValueList())),
     ];
 
     private static ValueList<double> Near(int grade)
@@ -63,10 +65,12 @@ internal sealed class GarageProject(int activities, int seed)
         var (strips, refits) = (new List<int>(), new List<int>());
         for (var group = 0; _activities.Count + 9 <= activities; group++)
         {
-            var strip = Work($"strip {group}", 10, 40, [1, 0, 0, 0], strips.Count == 0 ? [] : [strips[_random.Next(Math.Max(0, strips.Count - 4), strips.Count)]]);
+            var strip = Work($"strip {group}", 10, 40, [1, 0, 0, 0],
+                strips.Count == 0 ? [] : [strips[_random.Next(Math.Max(0, strips.Count - 4), strips.Count)]]);
             var tried = Try(group, strip);
             var last = (group % 4) switch { 0 => Shop(group, tried), 1 => Order(group, tried), _ => Coat(group, tried) };
-            refits.Add(Work($"refit {group}", 10, 50, group % 7 == 0 ? [1, 1, 0, 0] : [1, 0, 0, 0], [last, .. refits.Count == 0 ? [] : new[] { refits[_random.Next(refits.Count)] }]));
+            refits.Add(Work($"refit {group}", 10, 50, group % 7 == 0 ? [1, 1, 0, 0] : [1, 0, 0, 0],
+                [last, .. refits.Count == 0 ? [] : new[] { refits[_random.Next(refits.Count)] }]));
             strips.Add(strip);
         }
 
@@ -74,7 +78,8 @@ internal sealed class GarageProject(int activities, int seed)
             Work($"check {_activities.Count}", 20, 60, [1, 0, 0, 0], [.. refits.TakeLast(3)]);
     }
 
-    private int Try(int group, int after) => Add(new Activity($"free {group}", 25, [1, 0, 0, 0], Pace.Pausing), new ByLevel($"zone {group % 6}",
+    private int Try(int group, int after) =>
+        Add(new Activity($"free {group}", 25, [1, 0, 0, 0], Pace.Pausing), new ByLevel($"zone {group % 6}",
     [
         [new(5, 0.9), new(30, 0.1)],
         [new(5, 0.6), new(25, 0.3), new(60, 0.1)],

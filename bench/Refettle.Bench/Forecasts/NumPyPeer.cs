@@ -6,7 +6,8 @@ using Activity = Refettle.Timeline.Activity;
 
 namespace Refettle.Bench.Forecasts;
 
-/// <summary>The simulation in NumPy (Debian package <c>python3-numpy</c>), run as a process; its start and its reading are not counted.</summary>
+/// <summary>The simulation in NumPy (Debian package <c>python3-numpy</c>), run as a process; its start
+/// and its reading are not counted.</summary>
 internal static class NumPyPeer
 {
     private static readonly JsonSerializerOptions Options = new() { PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower };
@@ -19,7 +20,9 @@ internal static class NumPyPeer
         try
         {
             File.WriteAllText(file, JsonSerializer.Serialize(Form(question, cap)));
-            var start = new ProcessStartInfo("/usr/bin/python3", [Path.Combine(AppContext.BaseDirectory, "Forecasts", "forecast_peer.py"), file, $"{futures}", $"{chunk}"]) { RedirectStandardOutput = true };
+            var start = new ProcessStartInfo("/usr/bin/python3",
+                [Path.Combine(AppContext.BaseDirectory, "Forecasts", "forecast_peer.py"), file, $"{futures}", $"{chunk}"])
+            { RedirectStandardOutput = true };
             using var process = Process.Start(start)!;
             var output = process.StandardOutput.ReadToEnd();
             process.WaitForExit();
@@ -42,9 +45,17 @@ internal static class NumPyPeer
             date = question.Date,
             cap,
             capacity = project.Resources.Select(resource => resource.Capacity),
-            overrun = new { mean = question.Overrun.Mean, weight = question.Overrun.Weight, shape = question.Overrun.Shape, scale = question.Overrun.Scale },
+            overrun = new
+            {
+                mean = question.Overrun.Mean,
+                weight = question.Overrun.Weight,
+                shape = question.Overrun.Shape,
+                scale = question.Overrun.Scale
+            },
             levels = question.Levels.Select(level => new { id = level.Id, parent = level.Parent, chances = level.Chances }),
-            missable = question.Missed.SelectMany(missed => project.Resources[missed.Resource].Open!.Select((_, i) => new double[] { firstSpell[missed.Resource] + i, missed.Chance })),
+            missable = question.Missed
+                .SelectMany(missed => project.Resources[missed.Resource].Open!.Select(
+                    (_, i) => new double[] { firstSpell[missed.Resource] + i, missed.Chance })),
             calendars = calendars.Select(set => Calendar(project, set, firstSpell)),
             activities = question.Order.Select(place => new
             {
@@ -53,7 +64,8 @@ internal static class NumPyPeer
                 pace = project.Activities[place].Pace.ToString(),
                 calendar = calendars.IndexOf(Set(project, project.Activities[place])),
                 keeps = Keeps(project, project.Activities[place]),
-                arcs = project.Lags.Where(lag => lag.After == place).Select(lag => new object[] { position[lag.Before], lag.Least, lag.Anchor == Anchor.Start }),
+                arcs = project.Lags.Where(lag => lag.After == place)
+                    .Select(lag => new object[] { position[lag.Before], lag.Least, lag.Anchor == Anchor.Start }),
                 demands = project.Activities[place].Demands.Select((units, r) => new[] { r, units }).Where(demand => demand[1] > 0),
             }),
         };
@@ -61,25 +73,35 @@ internal static class NumPyPeer
 
     private static string Set(Project project, Activity activity) => activity.Pace == Pace.WallClock
         ? ""
-        : string.Join(' ', Enumerable.Range(0, project.Resources.Count).Where(r => activity.Demands[r] > 0 && project.Resources[r].Open is not null));
+        : string.Join(' ',
+            Enumerable.Range(0, project.Resources.Count).Where(r => activity.Demands[r] > 0 && project.Resources[r].Open is not null));
 
-    private static List<string> Calendars(Project project) => [.. project.Activities.Select(activity => Set(project, activity)).Where(set => set.Length > 0).Distinct()];
+    private static List<string> Calendars(Project project) =>
+        [.. project.Activities.Select(activity => Set(project, activity)).Where(set => set.Length > 0).Distinct()];
 
-    // A resource that only pausing work asks for counts as taken up to its next opening, as in the planner: it changes no future, and saves both work.
-    private static int Keeps(Project project, Activity activity) => activity.Pace == Pace.Pausing && int.TryParse(Set(project, activity), out var only)
+    // A resource that only pausing work asks for counts as taken up to its next opening, as in the planner:
+    // it changes no future, and saves both work.
+    private static int Keeps(Project project, Activity activity) =>
+        activity.Pace == Pace.Pausing && int.TryParse(Set(project, activity), out var only)
         && project.Activities.All(other => other.Demands[only] == 0 || other.Pace == Pace.Pausing) ? only : -1;
 
     private static object Calendar(Project project, string set, List<int> firstSpell)
     {
         var resources = set.Split(' ').Select(int.Parse).ToList();
-        var windows = project.Resources[resources[0]].Open!.Select((window, i) => (window, spells: new List<int> { firstSpell[resources[0]] + i })).ToList();
+        var windows = project.Resources[resources[0]].Open!.Select(
+            (window, i) => (window, spells: new List<int> { firstSpell[resources[0]] + i })).ToList();
         foreach (var r in resources.Skip(1))
         {
             windows = [.. windows.SelectMany(one => project.Resources[r].Open!.Select((other, i) =>
-                (new Window(Math.Max(one.window.Start, other.Start), Math.Min(one.window.End, other.End)), new List<int>(one.spells) { firstSpell[r] + i }))).Where(common => common.Item1.Start < common.Item1.End)];
+                (new Window(Math.Max(one.window.Start, other.Start), Math.Min(one.window.End, other.End)),
+                    new List<int>(one.spells) { firstSpell[r] + i }))).Where(common => common.Item1.Start < common.Item1.End)];
         }
 
-        return new { windows = windows.Select(one => new[] { one.window.Start, one.window.End }), spells = windows.Select(one => one.spells) };
+        return new
+        {
+            windows = windows.Select(one => new[] { one.window.Start, one.window.End }),
+            spells = windows.Select(one => one.spells)
+        };
     }
 
     private static object Draw(Uncertainty uncertainty, int duration) => uncertainty switch
@@ -88,7 +110,13 @@ internal static class NumPyPeer
         Promise promise => new { kind = "promise", median = promise.Promised * promise.Lateness.Factor, sigma = promise.Lateness.Sigma },
         LongTail tail => new { kind = "promise", median = tail.Median, sigma = tail.Sigma },
         OwnPace own => new { kind = "own", planned = own.Planned },
-        ByLevel by => new { kind = "level", level = by.Level, outcomes = by.Outcomes.Select(list => list.Select(one => new[] { one.Duration, one.Chance })) },
+        ByLevel by =>
+            new
+            {
+                kind = "level",
+                level = by.Level,
+                outcomes = by.Outcomes.Select(list => list.Select(one => new[] { one.Duration, one.Chance }))
+            },
         Perhaps perhaps => new { kind = "perhaps", chance = perhaps.Chance, when = Draw(perhaps.When, duration) },
         _ => new { kind = "certain", duration },
     };

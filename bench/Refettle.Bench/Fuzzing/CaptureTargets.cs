@@ -10,8 +10,10 @@ internal static class CaptureTargets
 {
     private static readonly string[] Lines =
     [
-        "rear left link worn, need 2", "shackle bolt rl moved after 2 soaks, 20 min", "damper bolt torqued to ninety five newton metres", "bag 14 four washers, thick ones outside",
-        "bag sixteen is in the blue box", "ride height front left three hundred and eighty two", "lid off 25 min", "clip back on", "buy penetrant", "front right lamp cracked need a dozen",
+        "rear left link worn, need 2", "shackle bolt rl moved after 2 soaks, 20 min", "damper bolt torqued to ninety five newton metres",
+        "bag 14 four washers, thick ones outside",
+        "bag sixteen is in the blue box", "ride height front left three hundred and eighty two", "lid off 25 min", "clip back on",
+        "buy penetrant", "front right lamp cracked need a dozen",
     ];
 
     /// <param name="content">The checkout: its tests hold pictures.</param>
@@ -20,7 +22,8 @@ internal static class CaptureTargets
         // A reader remembers the words it has met, so each thread has its own.
         var reader = new ThreadLocal<LineReader>(() => new(structure));
         var history = new CarHistory(new() { Id = "heron", Name = "Heron", Structure = structure }, [], []);
-        var pictures = Directory.EnumerateFiles(Path.Combine(content, "tests", "Refettle.Tests", "Imaging", "Files")).Order(StringComparer.Ordinal).Select(File.ReadAllBytes).ToList();
+        var pictures = Directory.EnumerateFiles(Path.Combine(content, "tests", "Refettle.Tests", "Imaging", "Files"))
+            .Order(StringComparer.Ordinal).Select(File.ReadAllBytes).ToList();
         return
         [
             Target.Texts("quick lines", 700, Lines, text => ReadLine(reader.Value!, history, text)),

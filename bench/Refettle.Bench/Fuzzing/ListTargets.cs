@@ -25,11 +25,16 @@ internal static class ListTargets
     /// <summary>The least a workbook has (ECMA-376), part by part.</summary>
     private static readonly (string Name, string Text)[] Workbook =
     [
-        ("[Content_Types].xml", "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"><Default Extension=\"rels\" ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/><Override PartName=\"/xl/workbook.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/><Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml\"/></Types>"),
-        ("_rels/.rels", "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"r1\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>"),
-        ("xl/workbook.xml", "<workbook xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\" xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\"><sheets><sheet name=\"List\" sheetId=\"1\" r:id=\"r1\"/></sheets></workbook>"),
-        ("xl/_rels/workbook.xml.rels", "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"r1\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>"),
-        ("xl/worksheets/sheet1.xml", "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><dimension ref=\"A1:B2\"/><sheetData><row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>Part no</t></is></c><c r=\"B1\" t=\"inlineStr\"><is><t>Price</t></is></c></row><row r=\"2\"><c r=\"A2\" t=\"inlineStr\"><is><t>A-1</t></is></c><c r=\"B2\"><v>3.2</v></c></row></sheetData></worksheet>"),
+        ("[Content_Types].xml",
+            "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"><Default Extension=\"rels\" ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/><Override PartName=\"/xl/workbook.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/><Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml\"/></Types>"),
+        ("_rels/.rels",
+            "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"r1\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>"),
+        ("xl/workbook.xml",
+            "<workbook xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\" xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\"><sheets><sheet name=\"List\" sheetId=\"1\" r:id=\"r1\"/></sheets></workbook>"),
+        ("xl/_rels/workbook.xml.rels",
+            "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"r1\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>"),
+        ("xl/worksheets/sheet1.xml",
+            "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><dimension ref=\"A1:B2\"/><sheetData><row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>Part no</t></is></c><c r=\"B1\" t=\"inlineStr\"><is><t>Price</t></is></c></row><row r=\"2\"><c r=\"A2\" t=\"inlineStr\"><is><t>A-1</t></is></c><c r=\"B2\"><v>3.2</v></c></row></sheetData></worksheet>"),
     ];
 
     public static IEnumerable<Target> All =>
@@ -45,7 +50,8 @@ internal static class ListTargets
     private static Trial Changed(Mutator mutator)
     {
         var part = mutator.Pick(Workbook);
-        var file = Packed(Workbook.Select(one => one.Name == part.Name ? (one.Name, mutator.Change(one.Text, mutator.Pick(Workbook).Text)) : one));
+        var file = Packed(
+            Workbook.Select(one => one.Name == part.Name ? (one.Name, mutator.Change(one.Text, mutator.Pick(Workbook).Text)) : one));
         var changed = mutator.Toss(0.25) ? mutator.Change(Packed(Workbook)) : file;
         return new(changed, () => Take(changed));
     }

@@ -2,14 +2,18 @@ using System.Text;
 
 namespace Refettle.Bench.Fuzzing;
 
-/// <summary>Changes texts: pieces cut, doubled, moved, mixed with another text; letters and numbers replaced; things that trouble readers put in.</summary>
+/// <summary>Changes texts: pieces cut, doubled, moved, mixed with another text; letters and numbers replaced;
+/// things that trouble readers put in.</summary>
 internal sealed class Mutator(Random random)
 {
     private static readonly string[] Trouble =
     [
-        "{", "}", "[", "]", "\"", "'", ":", ": ", ",", ";", "\n", "\r\n", "\t", "  ", "- ", "&a ", "*a", "!!x ", "|", ">", "#", "%", "@", "?", "---\n", "null", "true", "NaN",
-        "-1", "0", "1e9", "1e999", "99999999999999999999", "0.1e-300", "\0", "\uFEFF", "\u202E", "\ud800", "é", "ß", "🔧", "<script>", "../", "{p}", "off(", "free()", "$type",
-        "\\u0000", "\\", "=", "==", "--", "((((((((", "{{{{{{{{", "[[[[[[[[", "00000000-0000-0000-0000-000000000000", "9999-12-31T23:59:59Z",
+        "{", "}", "[", "]", "\"", "'", ":", ": ", ",", ";", "\n", "\r\n", "\t", "  ", "- ", "&a ", "*a", "!!x ", "|", ">", "#", "%", "@",
+        "?", "---\n", "null", "true", "NaN",
+        "-1", "0", "1e9", "1e999", "99999999999999999999", "0.1e-300", "\0", "\uFEFF", "\u202E", "\ud800", "é", "ß", "🔧", "<script>",
+        "../", "{p}", "off(", "free()", "$type",
+        "\\u0000", "\\", "=", "==", "--", "((((((((", "{{{{{{{{", "[[[[[[[[", "00000000-0000-0000-0000-000000000000",
+        "9999-12-31T23:59:59Z",
     ];
 
     private const int MostChanges = 6;

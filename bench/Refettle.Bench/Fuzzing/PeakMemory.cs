@@ -20,8 +20,10 @@ internal static class PeakMemory
     /// <summary>Megabytes.</summary>
     public static long Read()
     {
-        if (File.Exists(Status) && File.ReadLines(Status).FirstOrDefault(line => line.StartsWith("VmHWM:", StringComparison.Ordinal)) is { } line)
-            return long.Parse(line.Split(' ', StringSplitOptions.RemoveEmptyEntries)[^2].Trim().Replace("VmHWM:", "", StringComparison.Ordinal), CultureInfo.InvariantCulture) / 1_000;
+        if (File.Exists(Status)
+            && File.ReadLines(Status).FirstOrDefault(line => line.StartsWith("VmHWM:", StringComparison.Ordinal)) is { } line)
+            return long.Parse(line.Split(' ', StringSplitOptions.RemoveEmptyEntries)[^2].Trim()
+                .Replace("VmHWM:", "", StringComparison.Ordinal), CultureInfo.InvariantCulture) / 1_000;
         using var process = Process.GetCurrentProcess();
         return process.PeakWorkingSet64 / 1_000_000;
     }

@@ -37,7 +37,8 @@ internal sealed class RouteTargets : IDisposable
         _server.StartAsync().GetAwaiter().GetResult();
         _http = new() { BaseAddress = new(_server.Urls.First()) };
         _http.DefaultRequestHeaders.Add(ServerApi.OwnHeader, "1");
-        All = [.. Questions(), new("route entries", 40, Route("entries", entries.Select(entry => new[] { entry }).ToArray<object>())), new("route photos", 40, Piece)];
+        All = [.. Questions(), new("route entries", 40, Route("entries", entries.Select(entry => new[] { entry }).ToArray<object>())),
+            new("route photos", 40, Piece)];
     }
 
     public IReadOnlyList<Target> All { get; }
@@ -57,10 +58,12 @@ internal sealed class RouteTargets : IDisposable
         var scope = new ScopeQuestion { PerHour = new(30), Budget = new(500), Hours = new(600) };
         (string Verb, object Body)[] asked =
         [
-            ("reach", question), ("within", question), ("others", question), ("compare", new Pair(question.Goals, [Fact.State("battery-off")])),
+            ("reach", question), ("within", question), ("others", question),
+            ("compare", new Pair(question.Goals, [Fact.State("battery-off")])),
             ("timeline", new TimelineAsked(question.Goals, 0)), ("forecast", new ForecastAsked(question.Goals, 0.8)),
             ("open-up", new OpenUpAsked(["body-clip"])), ("verdicts", new VerdictAsked(["body"], question.Goals, 40)),
-            ("scope", scope), ("scope/frontier", new FrontierQuestion(scope, ScopeLimit.Time, 3)), ("scope/add", new BrakeQuestion(scope, "coat", [])),
+            ("scope", scope), ("scope/frontier", new FrontierQuestion(scope, ScopeLimit.Time, 3)),
+            ("scope/add", new BrakeQuestion(scope, "coat", [])),
         ];
         return asked.Select(one => new Target($"route {one.Verb}", 10, Route(one.Verb, [one.Body])));
     }
@@ -80,13 +83,16 @@ internal sealed class RouteTargets : IDisposable
     {
         byte[] body = mutator.Change([0xFF, 0xD8, 0xFF, 0xE0, 0, 4, 1, 2, 0xFF, 0xD9]);
         var name = mutator.Toss(0.5) ? Convert.ToHexStringLower(SHA256.HashData(body)) : mutator.Change(new string('a', 64), "../%2e%2f");
-        var (from, of) = (mutator.Pick<long>([0, 0, 0, 1, -1, long.MaxValue, body.Length]), mutator.Pick<long>([body.Length, body.Length, 0, -1, long.MaxValue, long.MinValue]));
-        return new(body, () => Send(HttpMethod.Put, $"api/photos/{Uri.EscapeDataString(name)}?from={from}&of={of}", body, "application/octet-stream"));
+        var (from, of) = (mutator.Pick<long>([0, 0, 0, 1, -1, long.MaxValue, body.Length]),
+            mutator.Pick<long>([body.Length, body.Length, 0, -1, long.MaxValue, long.MinValue]));
+        return new(body,
+            () => Send(HttpMethod.Put, $"api/photos/{Uri.EscapeDataString(name)}?from={from}&of={of}", body, "application/octet-stream"));
     }
 
     private void Send(HttpMethod method, string path, byte[] body, string type)
     {
-        using var request = new HttpRequestMessage(method, path) { Content = new ByteArrayContent(body) { Headers = { ContentType = new MediaTypeHeaderValue(type) } } };
+        using var request = new HttpRequestMessage(method, path)
+        { Content = new ByteArrayContent(body) { Headers = { ContentType = new MediaTypeHeaderValue(type) } } };
         using var answer = _http.Send(request);
         if ((int)answer.StatusCode >= 500)
             throw new UnsoundAnswerException($"{path} answered {(int)answer.StatusCode}");

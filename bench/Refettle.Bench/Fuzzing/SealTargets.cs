@@ -23,7 +23,8 @@ internal static class SealTargets
     /// <summary>Whatever was changed shows.</summary>
     private static void Verify(byte[] file, byte[] made)
     {
-        if (Verifier.Of(file, new EcdsaSeal()) is { IsGood: true, Value.Standing: SealStanding.Untouched } && !file.AsSpan().SequenceEqual(made))
+        if (Verifier.Of(file, new EcdsaSeal()) is { IsGood: true, Value.Standing: SealStanding.Untouched }
+            && !file.AsSpan().SequenceEqual(made))
             throw new UnsoundAnswerException("a changed file is said to be untouched");
     }
 
@@ -32,7 +33,8 @@ internal static class SealTargets
         using var key = new PassingKey();
         using var file = new MemoryStream();
         using (var text = new StreamWriter(file, leaveOpen: true))
-            SealedRecord.Write(text, "heron", DateTimeOffset.UnixEpoch, [.. entries.Select(entry => GivenEntry.Of(entry, (name, _) => name == "took"))], ["hours"], key);
+            SealedRecord.Write(text, "heron", DateTimeOffset.UnixEpoch,
+                [.. entries.Select(entry => GivenEntry.Of(entry, (name, _) => name == "took"))], ["hours"], key);
         FileSeal.Close(file, key);
         return file.ToArray();
     }
@@ -43,7 +45,8 @@ internal static class SealTargets
 
         public string PublicKey => Convert.ToHexStringLower(_key.ExportSubjectPublicKeyInfo());
 
-        public string Sign(ReadOnlySpan<byte> digest) => Convert.ToHexStringLower(_key.SignHash(digest.ToArray(), DSASignatureFormat.IeeeP1363FixedFieldConcatenation));
+        public string Sign(ReadOnlySpan<byte> digest) =>
+            Convert.ToHexStringLower(_key.SignHash(digest.ToArray(), DSASignatureFormat.IeeeP1363FixedFieldConcatenation));
 
         public void Dispose() => _key.Dispose();
     }

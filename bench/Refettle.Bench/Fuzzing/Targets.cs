@@ -24,7 +24,8 @@ internal sealed class Targets : IDisposable
     {
         _shelf = KitShelf.Load(Path.Combine(content, "kits")).Value;
         _kits = Texts(Path.Combine(content, "kits"), "*.yaml");
-        using var store = LogbookStore.Open(Path.Combine(_folder.FullName, "store"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
+        using var store =
+            LogbookStore.Open(Path.Combine(_folder.FullName, "store"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
         _entries = store.Write("heron", Log()).Value;
         var backup = Path.Combine(_folder.FullName, "backup");
         Backup.Make(store, backup);
@@ -36,11 +37,16 @@ internal sealed class Targets : IDisposable
             Target.Texts("sheets as bytes", 300, [sheet], text => SheetReader.Read(Encoding.Latin1.GetBytes(text), "x")),
             Target.Texts("kits", 1_000, _kits, text => KitReader.Read(text, "x", _shelf.Start)),
             Target.Texts("ladders", 800, Texts(Path.Combine(content, "ladders"), "*.yaml"), text => LadderReader.Read(text, "x")),
-            Target.Texts("tables", 800, ["id,name,zone,mass,count\nlid,Lid,boot,2 kg,1\n\"lamp, left\",Lamp,rear,0.4,2\n"], text => SpreadsheetReader.Read(text, "parts", text, "joints", _shelf.Start)),
-            Target.Texts("edits", 700, ["name=Rear clip", "mass=2kg", "out=off(lid)", "ways.unclip.open=3 min", "kind=bolt thread=M10x1.25 grade=8.8 torque=48Nm"], Edit),
+            Target.Texts("tables", 800, ["id,name,zone,mass,count\nlid,Lid,boot,2 kg,1\n\"lamp, left\",Lamp,rear,0.4,2\n"],
+                text => SpreadsheetReader.Read(text, "parts", text, "joints", _shelf.Start)),
+            Target.Texts("edits", 700,
+                ["name=Rear clip", "mass=2kg", "out=off(lid)", "ways.unclip.open=3 min", "kind=bolt thread=M10x1.25 grade=8.8 torque=48Nm"],
+                Edit),
             Target.Texts("logs", 700, [Lines()], text => LogLines.Read(new StringReader(text))),
-            Target.Texts("entries", 800, [.. _entries.Select(entry => JsonSerializer.Serialize(new[] { entry }, ExchangeJson.Options))], TakeEntries),
-            Target.Texts("questions", 400, [JsonSerializer.Serialize(Question.For(Fact.Free("lid"), Fact.Reach("boot")), ExchangeJson.Options)], Ask),
+            Target.Texts("entries", 800, [.. _entries.Select(entry => JsonSerializer.Serialize(new[] { entry }, ExchangeJson.Options))],
+                TakeEntries),
+            Target.Texts("questions", 400,
+                [JsonSerializer.Serialize(Question.For(Fact.Free("lid"), Fact.Reach("boot")), ExchangeJson.Options)], Ask),
             .. CaptureTargets.All(content, _shelf.Start),
             .. ListTargets.All,
             .. SealTargets.All(_entries),
@@ -137,8 +143,10 @@ internal sealed class Targets : IDisposable
 
     private IEnumerable<Happening> Log() =>
     [
-        new CarOpened("Heron", 1988, "EUR"), new StructureAdded("kit start", _shelf.Start, []), new Noted("All well", null), new HeightMeasured("rl", new(382)),
-        new SoundnessJudged("body", false), new SettingsChosen(Settings.Standard), new StepDone(Fact.State("battery-off"), null, new(4)), new Tried(new("clip", "ease", JointCondition.Freed, true, new(3))),
+        new CarOpened("Heron", 1988, "EUR"), new StructureAdded("kit start", _shelf.Start, []), new Noted("All well", null),
+        new HeightMeasured("rl", new(382)),
+        new SoundnessJudged("body", false), new SettingsChosen(Settings.Standard), new StepDone(Fact.State("battery-off"), null, new(4)),
+        new Tried(new("clip", "ease", JointCondition.Freed, true, new(3))),
     ];
 
     private string Lines()
@@ -149,5 +157,6 @@ internal sealed class Targets : IDisposable
     }
 
     private static string[] Texts(string folder, string pattern) =>
-        [.. Directory.EnumerateFiles(folder, pattern).Order(StringComparer.Ordinal).Select(File.ReadAllText).Where(text => text.Length <= LongestSeed)];
+        [.. Directory.EnumerateFiles(folder, pattern).Order(StringComparer.Ordinal).Select(File.ReadAllText)
+            .Where(text => text.Length <= LongestSeed)];
 }

@@ -14,11 +14,14 @@ internal sealed record LateFinding(ReplanQuestion Question, Schedule Known)
         var project = ProjectGenerator.Restoration(size, seed);
         var known = new FirstScheduler().Solve(new(project), new(TimeSpan.FromSeconds(30))).Schedule!;
         var now = (int)(known.Makespan * 0.5 * random.NextDouble());
-        var ahead = Enumerable.Range(0, size).Where(i => known.Starts[i] >= now && project.Activities[i].Pace == Pace.Pausing).OrderBy(i => known.Starts[i]).Take(20).ToList();
+        var ahead = Enumerable.Range(0, size).Where(i => known.Starts[i] >= now && project.Activities[i].Pace == Pace.Pausing)
+            .OrderBy(i => known.Starts[i]).Take(20).ToList();
         var found = ahead[random.Next(ahead.Count)];
         var longer = 100 + random.Next(500);
-        var activities = project.Activities.Select((activity, i) => known.Starts[i] < now ? activity with { Done = new(known.Starts[i], known.Finishes[i]) }
+        var activities = project.Activities
+            .Select((activity, i) => known.Starts[i] < now ? activity with { Done = new(known.Starts[i], known.Finishes[i]) }
             : activity with { Earliest = Math.Max(now, activity.Earliest), Duration = activity.Duration + (i == found ? longer : 0) });
-        return new(new(project with { Activities = activities.ToValueList() }, known.Starts.Select(start => (int?)start).ToValueList(), now), known);
+        return new(new(project with { Activities = activities.ToValueList() }, known.Starts.Select(start => (int?)start).ToValueList(),
+            now), known);
     }
 }

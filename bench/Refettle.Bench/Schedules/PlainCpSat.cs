@@ -27,7 +27,8 @@ internal static class PlainCpSat
 
     /// <summary>The best schedule after so many seconds.</summary>
     /// <param name="hint">Starts to begin from; null for none.</param>
-    public static Schedule? Run(Project project, int[]? hint, double seconds, Action<Schedule>? better = null, CancellationToken cancel = default)
+    public static Schedule? Run(
+        Project project, int[]? hint, double seconds, Action<Schedule>? better = null, CancellationToken cancel = default)
     {
         var builder = new Builder(Network.Of(project));
         if (builder.Earliest is not { } earliest || builder.Latest(builder.Horizon) is not { } latest)
@@ -37,7 +38,8 @@ internal static class PlainCpSat
         if (hint is not null)
             model.Timings.Hint(hint);
         var effort = new Effort(new(TimeSpan.FromSeconds(seconds)), TimeProvider.System, cancel);
-        var (_, _, starts) = new ConstraintSearch(effort).Run(model, seconds, null, better: found => better?.Invoke(builder.ToSchedule(found)));
+        var (_, _, starts) = new ConstraintSearch(effort)
+            .Run(model, seconds, null, better: found => better?.Invoke(builder.ToSchedule(found)));
         return starts is null ? null : builder.ToSchedule(starts);
     }
 }

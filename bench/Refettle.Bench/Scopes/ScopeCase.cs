@@ -22,8 +22,10 @@ internal sealed record ScopeCase(
         var answer = planner.Choose(car, question);
         var points = 0;
         return new(
-            answer, problem.Problem.FactCount, Time(() => solver.Solve(problem)), Time(() => planner.Choose(car, question)), Time(() => planner.Explain(car, answer)),
-            Time(() => points = planner.Frontier(car, question, ScopeLimit.Time).Count), points, [.. peers.Select(peer => peer.Solve(problem, most))]);
+            answer, problem.Problem.FactCount, Time(() => solver.Solve(problem)), Time(() => planner.Choose(car, question)),
+            Time(() => planner.Explain(car, answer)),
+            Time(() => points = planner.Frontier(car, question, ScopeLimit.Time).Count), points,
+            [.. peers.Select(peer => peer.Solve(problem, most))]);
     }
 
     /// <summary>The time and money of the musts, and half of what else would be spent without limits.</summary>
@@ -32,7 +34,11 @@ internal sealed record ScopeCase(
         var free = new ScopeQuestion { PerHour = car.Settings.PerHour, PerPoint = new(10) };
         var all = planner.Choose(car, free).Sum;
         var musts = planner.Choose(car with { Jobs = car.Jobs.Select(job => job with { Worth = null }).ToValueList() }, free).Sum;
-        return free with { Hours = new(decimal.Ceiling((musts.Time + all.Time).Value / 2)), Budget = new(decimal.Ceiling((musts.Money.Amount + all.Money.Amount) / 2)) };
+        return free with
+        {
+            Hours = new(decimal.Ceiling((musts.Time + all.Time).Value / 2)),
+            Budget = new(decimal.Ceiling((musts.Money.Amount + all.Money.Amount) / 2))
+        };
     }
 
     private static TimeSpan Time(Action ask)

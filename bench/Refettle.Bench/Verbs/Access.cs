@@ -27,11 +27,14 @@ internal static class Access
         var seeds = new Option<int>("--seeds") { Description = "Cars of each kind and size", DefaultValueFactory = _ => 5 };
         var first = new Option<int>("--first-seed") { Description = "The first seed", DefaultValueFactory = _ => 1 };
         var peers = Several<string>("--peers", $"Compared with: {string.Join(", ", Peers.Keys)}");
-        var most = new Option<double>("--cap") { Description = "Seconds a run may take; one that is cut off counts as this", DefaultValueFactory = _ => 20 };
-        var command = new Command("access", "What comes off, at least cost: time to the proven answer.") { sizes, goals, kinds, seeds, first, peers, most };
+        var most = new Option<double>("--cap")
+        { Description = "Seconds a run may take; one that is cut off counts as this", DefaultValueFactory = _ => 20 };
+        var command = new Command("access", "What comes off, at least cost: time to the proven answer.")
+            { sizes, goals, kinds, seeds, first, peers, most };
         command.SetAction(parsed =>
         {
-            var table = new AccessTable([.. parsed.GetValue(peers)!.Select(name => Peers[name])], TimeSpan.FromSeconds(parsed.GetValue(most)));
+            var table = new AccessTable([.. parsed.GetValue(peers)!.Select(name => Peers[name])],
+                TimeSpan.FromSeconds(parsed.GetValue(most)));
             foreach (var kind in parsed.GetValue(kinds)!)
                 foreach (var size in parsed.GetValue(sizes)!)
                     foreach (var count in parsed.GetValue(goals)!)
@@ -49,5 +52,6 @@ internal static class Access
         CustomParser = result => [.. result.Tokens.SelectMany(token => token.Value.Split(',')).Select(Parse<T>)],
     };
 
-    private static T Parse<T>(string word) => typeof(T).IsEnum ? (T)Enum.Parse(typeof(T), word, ignoreCase: true) : (T)Convert.ChangeType(word, typeof(T));
+    private static T Parse<T>(string word) =>
+        typeof(T).IsEnum ? (T)Enum.Parse(typeof(T), word, ignoreCase: true) : (T)Convert.ChangeType(word, typeof(T));
 }

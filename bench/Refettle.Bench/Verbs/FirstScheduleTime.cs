@@ -16,8 +16,10 @@ internal static class FirstScheduleTime
     {
         var size = new Option<int>("--size") { Description = "Activities", DefaultValueFactory = _ => 600 };
         var seeds = new Option<int>("--seeds") { Description = "Projects", DefaultValueFactory = _ => 10 };
-        var seconds = new Option<double>("--seconds") { Description = "Seconds CP-SAT may take for a schedule as good", DefaultValueFactory = _ => 30 };
-        var command = new Command("first-schedule", "A first schedule of a long project: milliseconds, and finish against CP-SAT from nothing.") { size, seeds, seconds };
+        var seconds = new Option<double>("--seconds")
+        { Description = "Seconds CP-SAT may take for a schedule as good", DefaultValueFactory = _ => 30 };
+        var command = new Command("first-schedule",
+            "A first schedule of a long project: milliseconds, and finish against CP-SAT from nothing.") { size, seeds, seconds };
         command.SetAction(parsed => Table(parsed.GetValue(size), parsed.GetValue(seeds), parsed.GetValue(seconds)));
         return command;
     }
@@ -40,7 +42,8 @@ internal static class FirstScheduleTime
         // Once before the clock counts, so that the first project does not pay for compiling.
         for (var warm = 0; warm < 5; warm++)
             new FirstScheduler().Solve(new(ProjectGenerator.Restoration(size, 1000 + warm)), new(TimeSpan.FromSeconds(30)));
-        Console.WriteLine("| project | first ms | above the bound % | CP-SAT from nothing: first schedule ms | as good after ms | times slower |\n|---|---|---|---|---|---|");
+        Console.WriteLine(
+            "| project | first ms | above the bound % | CP-SAT from nothing: first schedule ms | as good after ms | times slower |\n|---|---|---|---|---|---|");
         var (times, faults) = (new List<double>(), 0);
         for (var seed = 1; seed <= seeds; seed++)
         {
@@ -49,11 +52,13 @@ internal static class FirstScheduleTime
             times.Add(milliseconds);
             faults += ScheduleCheck.Of(project, first.Schedule!).Count;
             var (any, asGood) = PlainCpSat.TimesTo(project, first.Schedule!.Makespan, seconds);
-            Console.WriteLine($"| {seed} | {times[^1]:0.0} | {100.0 * (first.Schedule.Makespan - first.Bound) / first.Bound:0.00} | {any} | {asGood} | {(asGood is { } after ? after / times[^1] : 1000 * seconds / times[^1]):0}{(asGood is null ? " at least" : "")} |");
+            Console.WriteLine(
+                $"| {seed} | {times[^1]:0.0} | {100.0 * (first.Schedule.Makespan - first.Bound) / first.Bound:0.00} | {any} | {asGood} | {(asGood is { } after ? after / times[^1] : 1000 * seconds / times[^1]):0}{(asGood is null ? " at least" : "")} |");
         }
 
         times.Sort();
-        Console.WriteLine($"\n{size} activities: median {times[times.Count / 2]:0.0} ms, slowest {times[^1]:0.0} ms, {faults} faults. {Machine.Line}.");
+        Console.WriteLine(
+            $"\n{size} activities: median {times[times.Count / 2]:0.0} ms, slowest {times[^1]:0.0} ms, {faults} faults. {Machine.Line}.");
         return faults == 0 ? 0 : 1;
     }
 }

@@ -4,8 +4,9 @@ using Refettle.Bench.Fuzzing;
 
 namespace Refettle.Bench.Verbs;
 
-/// <summary>Changed inputs for everything that reads from outside: <c>fuzz [INPUTS] [SEED] [TARGET]</c>, 1,000,000 from seed 1 for all targets when not said. Run from the checkout. Exits with 1
-/// after a crash, an unsound answer, an input that took over a second or made its reader allocate 300 MB, or more than 500 MB of memory at once.</summary>
+/// <summary>Changed inputs for everything that reads from outside: <c>fuzz [INPUTS] [SEED] [TARGET]</c>, 1,000,000 from seed 1 for all
+/// targets when not said. Run from the checkout. Exits with 1 after a crash, an unsound answer, an input that took over a second or made
+/// its reader allocate 300 MB, or more than 500 MB of memory at once.</summary>
 internal static class Fuzz
 {
     /// <summary>Side by side; always as many, so that a seed gives the same inputs on every machine.</summary>
@@ -19,9 +20,11 @@ internal static class Fuzz
         var inputs = arguments.Length > 0 ? int.Parse(arguments[0], CultureInfo.InvariantCulture) : 1_000_000;
         var seed = arguments.Length > 1 ? int.Parse(arguments[1], CultureInfo.InvariantCulture) : 1;
         using var targets = new Targets(Environment.CurrentDirectory);
-        var chosen = targets.All.Concat(targets.Routes.All).Where(target => arguments.Length < 3 || target.Name.StartsWith(arguments[2], StringComparison.Ordinal)).ToList();
+        var chosen = targets.All.Concat(targets.Routes.All)
+            .Where(target => arguments.Length < 3 || target.Name.StartsWith(arguments[2], StringComparison.Ordinal)).ToList();
         Console.WriteLine("target                 inputs  inputs/s  slowest, ms  most allocated, MB  peak, MB  faults");
-        var faults = chosen.SelectMany(target => Side(target, Math.Max(Lanes, (int)((long)inputs * target.Share / (arguments.Length < 3 ? 10_000 : target.Share))), seed)).ToList();
+        var faults = chosen.SelectMany(target => Side(target,
+            Math.Max(Lanes, (int)((long)inputs * target.Share / (arguments.Length < 3 ? 10_000 : target.Share))), seed)).ToList();
         if (arguments.Length < 3)
             faults.AddRange(Backed(targets, Math.Max(1, inputs / Backups), new(new(seed))));
         faults.ForEach(Console.WriteLine);

@@ -4,7 +4,8 @@ using Refettle.Bench.Crash;
 
 namespace Refettle.Bench.Verbs;
 
-/// <summary>Kills a writing process again and again (SIGKILL) and looks after each time. <c>kill-writer [TIMES]</c>, 1,000 when not said.</summary>
+/// <summary>Kills a writing process again and again (SIGKILL) and looks after each time. <c>kill-writer
+/// [TIMES]</c>, 1,000 when not said.</summary>
 internal static class KillWriter
 {
     private const int RoundsPerLogbook = 50;
@@ -19,7 +20,8 @@ internal static class KillWriter
         for (var done = 0; done < times; done += RoundsPerLogbook)
         {
             var folder = Directory.CreateTempSubdirectory("refettle-kill-");
-            var (heard, wrong) = OneLogbook(Path.Combine(folder.FullName, "killed.logbook"), Math.Min(RoundsPerLogbook, times - done), random);
+            var (heard, wrong) =
+                OneLogbook(Path.Combine(folder.FullName, "killed.logbook"), Math.Min(RoundsPerLogbook, times - done), random);
             (acknowledged, faults) = (acknowledged + heard, faults + wrong);
             folder.Delete(recursive: true);
         }

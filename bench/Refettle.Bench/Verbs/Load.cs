@@ -10,27 +10,31 @@ using Refettle.Web.Garage;
 namespace Refettle.Bench.Verbs;
 
 /// <summary>Many devices that write at once: <c>load [SECONDS]</c>, 60 when not said. 20 devices send 200 entries a second together, over
-/// 127.0.0.1, to a server with its store on disk; in the same run a plain SQLite file takes as many durable commits. Server and devices share the machine and the process.
-/// Exits with 1 when the slowest hundredth waited 100 ms or more, or an acknowledged entry is missing.</summary>
+/// 127.0.0.1, to a server with its store on disk; in the same run a plain SQLite file takes as many durable commits. Server and
+/// devices share the machine and the process. Exits with 1 when the slowest hundredth waited 100 ms or more, or an
+/// acknowledged entry is missing.</summary>
 internal static class Load
 {
     private const int Devices = 20;
     private const int EachSecond = 10;
     private const double Allowed = 100;
 
-    public static int Run(string[] arguments) => RunAsync(arguments.Length > 0 ? int.Parse(arguments[0], CultureInfo.InvariantCulture) : 60).GetAwaiter().GetResult();
+    public static int Run(string[] arguments) =>
+        RunAsync(arguments.Length > 0 ? int.Parse(arguments[0], CultureInfo.InvariantCulture) : 60).GetAwaiter().GetResult();
 
     private static async Task<int> RunAsync(int seconds)
     {
         var folder = Directory.CreateTempSubdirectory("refettle-load-");
         try
         {
-            using var logbook = LogbookStore.Open(Path.Combine(folder.FullName, "store"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
+            using var logbook =
+                LogbookStore.Open(Path.Combine(folder.FullName, "store"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
             await using var server = RefettleHost.Build(new() { Logbook = logbook });
             await server.StartAsync();
             var address = new Uri(server.Urls.First());
             await Task.WhenAll(Enumerable.Range(0, Devices).Select(device => SendAsync(address, $"warm-{device}", 1)));
-            var times = (await Task.WhenAll(Enumerable.Range(0, Devices).Select(device => SendAsync(address, $"device-{device}", seconds)))).SelectMany(each => each).Order().ToList();
+            var times = (await Task.WhenAll(Enumerable.Range(0, Devices).Select(device => SendAsync(address, $"device-{device}", seconds))))
+                .SelectMany(each => each).Order().ToList();
             var kept = logbook.Read("heron").Count(one => one.Entry.Device.StartsWith("device-", StringComparison.Ordinal));
             return Told(times, kept, Commits(Path.Combine(folder.FullName, "plain"), 500));
         }
@@ -44,8 +48,10 @@ internal static class Load
     {
         using var process = Process.GetCurrentProcess();
         var (median, slow) = (At(times, 0.5), At(times, 0.99));
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{times.Count} entries acknowledged, {kept} kept; acknowledged after {median:0.0} ms (median), {slow:0.0} ms (p99), {times[^1]:0.0} ms (slowest)"));
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"one durable commit of plain SQLite: {At(commits, 0.5):0.0} ms (median), {At(commits, 0.99):0.0} ms (p99); ratio of medians {median / At(commits, 0.5):0.0}"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{times.Count} entries acknowledged, {kept} kept; acknowledged after {median:0.0} ms (median), {slow:0.0} ms (p99), {times[^1]:0.0} ms (slowest)"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"one durable commit of plain SQLite: {At(commits, 0.5):0.0} ms (median), {At(commits, 0.99):0.0} ms (p99); ratio of medians {median / At(commits, 0.5):0.0}"));
         Console.WriteLine($"most memory: {process.PeakWorkingSet64 / 1_000_000} MB");
         return slow < Allowed && kept == times.Count ? 0 : 1;
     }

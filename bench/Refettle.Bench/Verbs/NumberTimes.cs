@@ -2,14 +2,17 @@ using System.Diagnostics;
 
 namespace Refettle.Bench.Verbs;
 
-/// <summary><c>numbers</c>: every bench number on its own example, text to answer; beside GNU units, which is started for each question it is asked.</summary>
+/// <summary><c>numbers</c>: every bench number on its own example, text to answer; beside GNU units, which is started
+/// for each question it is asked.</summary>
 internal static class NumberTimes
 {
     private const int Rounds = 201;
 
     public static int Run(string[] args)
     {
-        var times = BenchNumbers.All.Select(number => (number.Name, Median: Median(number, number.Example.Split(' ', StringSplitOptions.RemoveEmptyEntries)))).OrderByDescending(one => one.Median).ToList();
+        var times = BenchNumbers.All
+            .Select(number => (number.Name, Median: Median(number, number.Example.Split(' ', StringSplitOptions.RemoveEmptyEntries))))
+            .OrderByDescending(one => one.Median).ToList();
         Console.WriteLine("| number | median ms |\n|---|---|");
         foreach (var (name, median) in times.Take(5))
             Console.WriteLine($"| {name} | {median:0.000} |");
@@ -38,7 +41,8 @@ internal static class NumberTimes
             var times = Enumerable.Range(0, 11).Select(_ =>
             {
                 var clock = Stopwatch.StartNew();
-                using var units = Process.Start(new ProcessStartInfo("units", ["-t", "48 N m", "lbf ft"]) { RedirectStandardOutput = true })!;
+                using var units =
+                    Process.Start(new ProcessStartInfo("units", ["-t", "48 N m", "lbf ft"]) { RedirectStandardOutput = true })!;
                 units.WaitForExit();
                 return clock.Elapsed.TotalMilliseconds;
             }).Order().ToList();

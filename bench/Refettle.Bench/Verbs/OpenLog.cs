@@ -22,7 +22,8 @@ internal static class OpenLog
         {
             var path = Path.Combine(folder.FullName, "big.logbook");
             BigLog.Write(path, Car, count);
-            Console.WriteLine($"{count} entries, {new FileInfo(path).Length / 1_000_000.0:0.0} MB; times in ms, each row a process of its own");
+            Console.WriteLine(
+                $"{count} entries, {new FileInfo(path).Length / 1_000_000.0:0.0} MB; times in ms, each row a process of its own");
             Console.WriteLine("  open   read   fold  total processor  again");
             for (var i = 0; i < 5; i++)
                 ReadApart(path);
@@ -49,7 +50,8 @@ internal static class OpenLog
     {
         var first = Open(file);
         var second = Open(file);
-        Console.WriteLine($"{first.Open,6:0} {first.Read,6:0} {first.Fold,6:0} {first.Open + first.Read + first.Fold,6:0} {first.Processor,9:0} {second.Open + second.Read + second.Fold,6:0}");
+        Console.WriteLine(
+            $"{first.Open,6:0} {first.Read,6:0} {first.Fold,6:0} {first.Open + first.Read + first.Fold,6:0} {first.Processor,9:0} {second.Open + second.Read + second.Fold,6:0}");
         return 0;
     }
 

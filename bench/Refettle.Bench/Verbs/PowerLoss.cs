@@ -4,8 +4,8 @@ using Refettle.Bench.Crash;
 
 namespace Refettle.Bench.Verbs;
 
-/// <summary>Lets the power fail at random moments of a process that writes entries and photos, and looks at what the disk would hold. <c>power-loss [TIMES]</c>, 1,000 when
-/// not said. Linux with a C compiler.</summary>
+/// <summary>Lets the power fail at random moments of a process that writes entries and photos, and looks at what the disk would
+/// hold. <c>power-loss [TIMES]</c>, 1,000 when not said. Linux with a C compiler.</summary>
 /// <remarks>The writer runs on a file layer that remembers what was synced (forgetful.c). At each moment the writer is stopped and its
 /// files are copied three ways in turn: only what was synced; synced blocks mixed at random with unsynced ones, as a disk that was at work
 /// may leave them; everything, as after a killed process. Names that were not synced with their folder are gone in the first two, and with
@@ -26,7 +26,8 @@ internal static class PowerLoss
         for (var done = 0; done < times; done += MomentsPerLogbook)
             OneLogbook(Path.Combine(folder, $"{done}"), layer, Math.Min(MomentsPerLogbook, times - done), random, tally);
         Directory.Delete(folder, recursive: true);
-        Console.WriteLine($"power failed {times} times; {tally.Acknowledged} entries and {tally.Photos} photos acknowledged, {tally.Ahead} times more was written than synced, {tally.Faults} faults");
+        Console.WriteLine(
+            $"power failed {times} times; {tally.Acknowledged} entries and {tally.Photos} photos acknowledged, {tally.Ahead} times more was written than synced, {tally.Faults} faults");
         return tally.Faults == 0 ? 0 : 1;
     }
 

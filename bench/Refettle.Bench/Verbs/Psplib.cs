@@ -18,8 +18,10 @@ internal static class Psplib
         var workers = new Option<int>("--workers") { Description = "Cores to use", DefaultValueFactory = _ => 2 };
         var seed = new Option<int>("--seed") { Description = "Seed of the search", DefaultValueFactory = _ => 1 };
         var every = new Option<int>("--every") { Description = "Take only every n-th instance", DefaultValueFactory = _ => 1 };
-        var processor = new Option<bool>("--processor-time") { Description = "Count the processor's time over the cores used, not the wall's: for a machine that is busy" };
-        var command = new Command("psplib", "Published project-scheduling instances: makespan, bound, status, seconds.") { dir, seconds, workers, seed, every, processor };
+        var processor = new Option<bool>("--processor-time")
+        { Description = "Count the processor's time over the cores used, not the wall's: for a machine that is busy" };
+        var command = new Command("psplib", "Published project-scheduling instances: makespan, bound, status, seconds.")
+            { dir, seconds, workers, seed, every, processor };
         command.SetAction(parsed =>
         {
             var files = parsed.GetValue(dir)!.Exists ? PublishedProject.Files(parsed.GetValue(dir)!.FullName) : [];
@@ -29,7 +31,8 @@ internal static class Psplib
                 return 2;
             }
 
-            var limits = new ScheduleLimits(TimeSpan.FromSeconds(parsed.GetValue(seconds)), parsed.GetValue(seed), null, parsed.GetValue(workers));
+            var limits = new ScheduleLimits(TimeSpan.FromSeconds(parsed.GetValue(seconds)), parsed.GetValue(seed), null,
+                parsed.GetValue(workers));
             var clock = parsed.GetValue(processor) ? new ProcessorTime(limits.Workers) : TimeProvider.System;
             return All(files.Where((_, place) => place % parsed.GetValue(every) == 0), limits, clock);
         });
@@ -47,7 +50,8 @@ internal static class Psplib
             {
                 One(name, PublishedProject.Read(file), limits, clock, tally);
             }
-            catch (Exception fault) when (fault is FormatException or IOException or IndexOutOfRangeException or ArgumentOutOfRangeException)
+            catch (Exception fault) when (fault is FormatException or IOException or IndexOutOfRangeException
+                or ArgumentOutOfRangeException)
             {
                 tally.Unread++;
                 Console.Error.WriteLine($"{name}: cannot be read: {fault.Message}");
@@ -88,7 +92,8 @@ internal sealed class PsplibTally
 
     public int Faults { get; private set; }
 
-    public string Line => $"{_instances} instances: {_proven} proven, {_impossible} proven impossible, {_without} without a schedule, {Faults} faults, {Unread} unread; "
+    public string Line =>
+        $"{_instances} instances: {_proven} proven, {_impossible} proven impossible, {_without} without a schedule, {Faults} faults, {Unread} unread; "
         + $"mean {_deviation / Math.Max(1, _instances - _impossible - _without):0.000} % above the critical path; mean {_seconds / Math.Max(1, _instances):0.000} s, slowest {_slowest:0.00} s. {Machine.Line}.";
 
     public void Add(Project project, ScheduleAnswer answer, double seconds, int faults)

@@ -16,8 +16,10 @@ internal static class ReplanTime
     {
         var size = new Option<int>("--size") { Description = "Activities", DefaultValueFactory = _ => 600 };
         var cases = new Option<int>("--cases") { Description = "Findings", DefaultValueFactory = _ => 20 };
-        var seconds = new Option<double>("--seconds") { Description = "Seconds for each of the others; 0 leaves them out", DefaultValueFactory = _ => 30 };
-        var command = new Command("replan", "Replanning a long project after a finding: milliseconds, finish and moves.") { size, cases, seconds };
+        var seconds = new Option<double>("--seconds")
+        { Description = "Seconds for each of the others; 0 leaves them out", DefaultValueFactory = _ => 30 };
+        var command = new Command("replan", "Replanning a long project after a finding: milliseconds, finish and moves.")
+            { size, cases, seconds };
         command.SetAction(parsed => Table(parsed.GetValue(size), parsed.GetValue(cases), parsed.GetValue(seconds)));
         return command;
     }
@@ -26,7 +28,8 @@ internal static class ReplanTime
     {
         for (var warm = 0; warm < 3; warm++)
             new Replanner().Replan(LateFinding.Make(size, 1000 + warm).Question);
-        Console.WriteLine("| case | ms | moved | days | above the bound % | above the scheduler % | above CP-SAT from the old starts % |\n|---|---|---|---|---|---|---|");
+        Console.WriteLine(
+            "| case | ms | moved | days | above the bound % | above the scheduler % | above CP-SAT from the old starts % |\n|---|---|---|---|---|---|---|");
         var (times, above, faults) = (new List<double>(), new List<double>(), 0);
         for (var seed = 1; seed <= cases; seed++)
         {
@@ -35,14 +38,18 @@ internal static class ReplanTime
             var answer = new Replanner().Replan(question);
             times.Add(clock.Elapsed.TotalMilliseconds);
             faults += answer.Schedule is { } schedule ? ScheduleCheck.Of(question.Project, schedule).Count : 1;
-            var scheduler = seconds > 0 ? new ConstraintScheduler().Solve(new(question.Project, [], known), new(TimeSpan.FromSeconds(seconds))).Schedule : null;
+            var scheduler = seconds > 0
+                ? new ConstraintScheduler().Solve(new(question.Project, [], known), new(TimeSpan.FromSeconds(seconds))).Schedule
+                : null;
             var plain = seconds > 0 ? PlainCpSat.Run(question.Project, [.. known.Starts], seconds) : null;
             above.Add(Above(answer.Schedule, scheduler?.Makespan));
-            Console.WriteLine($"| {seed} | {times[^1]:0} | {answer.Moved.Count} | {answer.DaysMoved} | {Above(answer.Schedule, answer.Bound):0.00} | {above[^1]:0.00} | {Above(answer.Schedule, plain?.Makespan):0.00} |");
+            Console.WriteLine(
+                $"| {seed} | {times[^1]:0} | {answer.Moved.Count} | {answer.DaysMoved} | {Above(answer.Schedule, answer.Bound):0.00} | {above[^1]:0.00} | {Above(answer.Schedule, plain?.Makespan):0.00} |");
         }
 
         times.Sort();
-        Console.WriteLine($"\n{size} activities, {cases} findings: p95 {times[(int)Math.Ceiling(0.95 * cases) - 1]:0} ms, median {times[cases / 2]:0} ms; at most {above.Max():0.00} % above the scheduler's {seconds:0} s; {faults} faults. {Machine.Line}.");
+        Console.WriteLine(
+            $"\n{size} activities, {cases} findings: p95 {times[(int)Math.Ceiling(0.95 * cases) - 1]:0} ms, median {times[cases / 2]:0} ms; at most {above.Max():0.00} % above the scheduler's {seconds:0} s; {faults} faults. {Machine.Line}.");
         return faults == 0 ? 0 : 1;
     }
 

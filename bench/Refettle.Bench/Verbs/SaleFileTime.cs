@@ -22,15 +22,18 @@ internal static class SaleFileTime
         using var place = new Place();
         var names = Enumerable.Range(0, photos).Select(i => Photo(place, i)).ToList();
         var history = CarHistory.Of(Car, BigLog.Entries(Car, entries));
-        Console.WriteLine($"{Machine.Line}; {entries} entries, {photos} photos of 2000 x 1500 pixels, {names.Sum(name => new FileInfo(name).Length) / 1e6:0.0} MB");
-        foreach (var (form, write) in new (string, Action<Stream, SalePaper>)[] { ("pdf", PdfPaper.Write), ("html", HtmlPaper.Write) }.Where(one => arguments.Length < 3 || arguments[2] == one.Item1))
+        Console.WriteLine(
+            $"{Machine.Line}; {entries} entries, {photos} photos of 2000 x 1500 pixels, {names.Sum(name => new FileInfo(name).Length) / 1e6:0.0} MB");
+        foreach (var (form, write) in new (string, Action<Stream, SalePaper>)[] { ("pdf", PdfPaper.Write),
+            ("html", HtmlPaper.Write) }.Where(one => arguments.Length < 3 || arguments[2] == one.Item1))
         {
             var file = place.File($"sale.{form}");
             var watch = Stopwatch.StartNew();
             using (var stream = new FileStream(file, FileMode.Create, FileAccess.ReadWrite))
                 write(stream, Paper(history, names, place.Key));
             var (own, peer) = (watch.Elapsed, Sum([.. names, file]));
-            Console.WriteLine($"{form}: {own.TotalSeconds:0.00} s, {new FileInfo(file).Length / 1e6:0.0} MB, highest memory of the process so far {Process.GetCurrentProcess().PeakWorkingSet64 / 1e6:0} MB; sha256sum of photos and file {peer.TotalSeconds:0.00} s, ratio {own / peer:0.0}");
+            Console.WriteLine(
+                $"{form}: {own.TotalSeconds:0.00} s, {new FileInfo(file).Length / 1e6:0.0} MB, highest memory of the process so far {Process.GetCurrentProcess().PeakWorkingSet64 / 1e6:0} MB; sha256sum of photos and file {peer.TotalSeconds:0.00} s, ratio {own / peer:0.0}");
         }
 
         return 0;
@@ -44,7 +47,9 @@ internal static class SaleFileTime
         using (var stream = new FileStream(file, FileMode.Create, FileAccess.ReadWrite))
         {
             using (var text = new StreamWriter(stream, leaveOpen: true))
-                SealedRecord.Write(text, Car, DateTimeOffset.UnixEpoch, BigLog.Entries(Car, count).Select((entry, i) => GivenEntry.Of(entry, (field, _) => i % 3 == 0 && field == "took")).ToList(), ["hours"], place.Key);
+                SealedRecord.Write(text, Car, DateTimeOffset.UnixEpoch,
+                    BigLog.Entries(Car, count).Select((entry, i) => GivenEntry.Of(entry, (field, _) => i % 3 == 0 && field == "took"))
+                        .ToList(), ["hours"], place.Key);
             FileSeal.Close(stream, place.Key);
         }
 
@@ -62,9 +67,12 @@ internal static class SaleFileTime
 
     private static SalePaper Paper(CarHistory history, List<string> photos, SealKey key)
     {
-        var document = SaleFileWriter.Of(new() { History = history, Made = DateTimeOffset.UnixEpoch, Fingerprint = Verification.FingerprintOf(key.PublicKey) }).Value;
-        var pictures = new Section("Photos", [new Pictures(photos.Select(photo => new Picture(photo, 2000, 1500, "2026-03-01: Rear left shackle bolt", 1)).ToValueList())]);
-        return new(document with { Sections = [.. document.Sections, pictures] }, Car, history.Car.Structure, Privacy.Standard, new ScaledPictures(name => name), key);
+        var document = SaleFileWriter.Of(new()
+        { History = history, Made = DateTimeOffset.UnixEpoch, Fingerprint = Verification.FingerprintOf(key.PublicKey) }).Value;
+        var pictures = new Section("Photos",
+            [new Pictures(photos.Select(photo => new Picture(photo, 2000, 1500, "2026-03-01: Rear left shackle bolt", 1)).ToValueList())]);
+        return new(document with { Sections = [.. document.Sections, pictures] }, Car, history.Car.Structure, Privacy.Standard,
+            new ScaledPictures(name => name), key);
     }
 
     /// <summary>Coarse seeded noise: as hard to compress as a photo of rust.</summary>

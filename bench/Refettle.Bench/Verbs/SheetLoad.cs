@@ -17,7 +17,8 @@ internal static class SheetLoad
         {
             var (watch, worked) = (Stopwatch.StartNew(), Environment.CpuUsage.TotalTime);
             var sheet = SheetReader.Read(text, "large.yaml");
-            Console.WriteLine($"read in {watch.Elapsed.TotalMilliseconds:0} ms, {(Environment.CpuUsage.TotalTime - worked).TotalMilliseconds:0} ms of processor{(round == 0 ? " (first, with compilation)" : "")}, {sheet.Faults.Count} faults");
+            Console.WriteLine(
+                $"read in {watch.Elapsed.TotalMilliseconds:0} ms, {(Environment.CpuUsage.TotalTime - worked).TotalMilliseconds:0} ms of processor{(round == 0 ? " (first, with compilation)" : "")}, {sheet.Faults.Count} faults");
         }
 
         return 0;
@@ -39,7 +40,12 @@ internal static class SheetLoad
         Side = (Side)random.Next(3),
         Mass = new(random.Next(1, 400) / 10m),
         Hazards = [Hazard.Rubber],
-        Out = new() { Off = new(random.Next(1, 9)), On = new(random.Next(1, 9)), Clear = i + 1 < parts ? [Fact.Off($"part-{random.Next(i + 1, parts)}")] : [] },
+        Out = new()
+        {
+            Off = new(random.Next(1, 9)),
+            On = new(random.Next(1, 9)),
+            Clear = i + 1 < parts ? [Fact.Off($"part-{random.Next(i + 1, parts)}")] : []
+        },
     };
 
     private static Joint Joint(int i, int part, Random random) => new()
@@ -52,8 +58,10 @@ internal static class SheetLoad
         Torque = new(25),
         Ways =
         [
-            new() { Id = "socket", Tool = "13 mm socket", Open = new(random.Next(1, 9)), Close = new(random.Next(1, 9)), Origin = Origin.User },
-            new() { Id = "cut", Tool = "cut-off wheel", Open = new(15), Close = new(10), Destroys = [$"part-{part}"], Cautions = ["Sparks. Eyes, ears, lungs."] },
+            new() { Id = "socket", Tool = "13 mm socket", Open = new(random.Next(1, 9)), Close = new(random.Next(1, 9)),
+                Origin = Origin.User },
+            new() { Id = "cut", Tool = "cut-off wheel", Open = new(15), Close = new(10), Destroys = [$"part-{part}"],
+                Cautions = ["Sparks. Eyes, ears, lungs."] },
         ],
     };
 }

@@ -5,7 +5,8 @@ using Refettle.Stuck.OpenUp;
 
 namespace Refettle.Bench.Verbs;
 
-/// <summary><c>stuck</c>: what is believed, the next try, what to open first; the last beside the same question with every joint taken by itself.</summary>
+/// <summary><c>stuck</c>: what is believed, the next try, what to open first; the last beside the same question
+/// with every joint taken by itself.</summary>
 internal static class StuckTimes
 {
     private const int Rounds = 21;
@@ -28,7 +29,8 @@ internal static class StuckTimes
             OpenUpPlanner.Best(question, () => new(1));
             var own = Median(() => OpenUpPlanner.Best(question, () => new(1)));
             var plain = joints > 10 ? (double?)null : Median(() => OpenUpPlanner.Best(Apart(question), () => new(1)));
-            Console.WriteLine($"| {joints} | {openings} | {own:0.0} | {(plain is { } time ? $"{time:0.0}" : "too many outcomes")} | {(plain is { } ratio ? $"{ratio / own:0.0}" : "")} |");
+            Console.WriteLine(
+                $"| {joints} | {openings} | {own:0.0} | {(plain is { } time ? $"{time:0.0}" : "too many outcomes")} | {(plain is { } ratio ? $"{ratio / own:0.0}" : "")} |");
         }
 
         Console.WriteLine($"\nMedians of {Rounds}. {Machine.Line}.");
@@ -43,17 +45,20 @@ internal static class StuckTimes
         TryPlanner.Best(new() { Ladders = bolt, Belief = belief });
     }
 
-    /// <summary>Joints in four corners: flame and cutting want what all share, heat what its corner needs, as on a car with its tank in.</summary>
+    /// <summary>Joints in four corners: flame and cutting want what all share, heat what its corner
+    /// needs, as on a car with its tank in.</summary>
     private static OpenUpQuestion Question(IReadOnlyDictionary<JointCondition, Ladder> bolt, int joints, int openings)
     {
         var belief = new SeizureBelief(SeizureModel.CommonPractice, joint => (joint, 4), []);
         var places = Math.Min(4, openings - 1);
         return new()
         {
-            Openings = Enumerable.Range(0, openings).Select(number => new Opening($"o{number}", "Opening", [], [0, number + 1])).ToValueList(),
+            Openings = Enumerable.Range(0, openings).Select(number => new Opening($"o{number}", "Opening", [], [0, number + 1]))
+                .ToValueList(),
             Steps = Enumerable.Range(0, openings + 1).Select(number => new OpeningStep("Step", new(15 + (20 * number)))).ToValueList(),
             Grades = belief.GradesBut([]).ToValueList(),
-            Places = Enumerable.Range(0, places).Select(number => new Place($"z{number}", 4, belief.LevelsAt(($"z{number}", 4)))).ToValueList(),
+            Places = Enumerable.Range(0, places).Select(number => new Place($"z{number}", 4, belief.LevelsAt(($"z{number}", 4))))
+                .ToValueList(),
             Joints = Enumerable.Range(0, joints).Select(number => new StuckJoint
             {
                 Id = $"j{number}",
@@ -62,7 +67,10 @@ internal static class StuckTimes
                 Belief = belief.Joint($"j{number}").ToValueList(),
                 Ladders = bolt,
                 Needs = bolt.Values.SelectMany(ladder => ladder.Rungs).DistinctBy(rung => rung.Id).Where(rung => rung.Danger != Danger.None)
-                    .ToDictionary(rung => rung.Id, rung => (ValueList<int>)((rung.Danger & Danger.Fire) != 0 ? [0, 1 + (number % (openings - 1))] : [1 + (number % (openings - 1))])),
+                    .ToDictionary(rung => rung.Id,
+                        rung => (ValueList<int>)((rung.Danger & Danger.Fire) != 0
+                            ? [0, 1 + (number % (openings - 1))]
+                            : [1 + (number % (openings - 1))])),
             }).ToValueList(),
         };
     }
@@ -72,7 +80,9 @@ internal static class StuckTimes
     {
         Joints = question.Joints.Select((joint, number) => joint with
         {
-            Levels = joint.Levels.Select(levels => levels.Select((chance, level) => chance * (level == 0 ? 1 + (1e-13 * number) : 1)).ToValueList()).ToValueList(),
+            Levels = joint.Levels
+                .Select(levels => levels.Select((chance, level) => chance * (level == 0 ? 1 + (1e-13 * number) : 1)).ToValueList())
+                .ToValueList(),
         }).ToValueList(),
     };
 

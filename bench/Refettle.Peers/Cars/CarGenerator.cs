@@ -3,8 +3,8 @@ namespace Refettle.Peers.Cars;
 /// <summary>Makes cars out of chance, equal for equal shapes.</summary>
 /// <remarks>
 /// Parts lie in zones, numbered from the outside in; joints tie a part to deeper ones of its zone or to the body, and what is in the way of
-/// a part or a joint lies mostly a few places further out. Everything can be reached: whatever lies further in is only ever in the way of one
-/// method among several.
+/// a part or a joint lies mostly a few places further out. Everything can be reached: whatever lies
+/// further in is only ever in the way of one method among several.
 /// </remarks>
 public sealed class CarGenerator
 {
@@ -34,7 +34,12 @@ public sealed class CarGenerator
             var zone = chance.Next(shape.Zones);
             var number = zone * shape.ZoneSize + place;
             if (number < shape.Parts)
-                goals.Add(chance.NextDouble() switch { < 0.6 => Fact.Free(Name(number)), < 0.9 => Fact.Off(Name(number)), _ => Fact.Reach(SpaceOf(zone)) });
+                goals.Add(chance.NextDouble() switch
+                {
+                    < 0.6 => Fact.Free(Name(number)),
+                    < 0.9 => Fact.Off(Name(number)),
+                    _ => Fact.Reach(SpaceOf(zone))
+                });
         }
 
         return goals.ToValueList();

@@ -6,7 +6,8 @@ public enum CarKind
     /// <summary>Zones and corners; what is in the way of a part lies mostly in the same zone and always further out.</summary>
     Realistic,
 
-    /// <summary>Realistic, but a tenth of what is in the way lies further in, so that facts can seem to support each other in circles.</summary>
+    /// <summary>Realistic, but a tenth of what is in the way lies further in, so that facts can seem to
+    /// support each other in circles.</summary>
     Tangled,
 
     /// <summary>No zones: anything further out may be in the way of anything, with more ways for each joint.</summary>

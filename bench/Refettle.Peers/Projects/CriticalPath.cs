@@ -2,7 +2,8 @@ using Refettle.Timeline;
 
 namespace Refettle.Peers.Projects;
 
-/// <summary>The length of the longest path through the lags, without windows and resources: what published deviations are measured from.</summary>
+/// <summary>The length of the longest path through the lags, without windows and resources: what
+/// published deviations are measured from.</summary>
 public static class CriticalPath
 {
     public static int Length(Project project)
@@ -12,7 +13,8 @@ public static class CriticalPath
         {
             var before = starts.Sum(start => (long)start);
             foreach (var lag in project.Lags)
-                starts[lag.After] = Math.Max(starts[lag.After], starts[lag.Before] + lag.Least + (lag.Anchor == Anchor.Finish ? project.Activities[lag.Before].Duration : 0));
+                starts[lag.After] = Math.Max(starts[lag.After],
+                    starts[lag.Before] + lag.Least + (lag.Anchor == Anchor.Finish ? project.Activities[lag.Before].Duration : 0));
             if (starts.Sum(start => (long)start) == before)
                 break;
         }

@@ -15,10 +15,18 @@ public static class ProjectGenerator
         var days = 60 + count * 3;
         Resource[] resources =
         [
-            new("person", 1, Enumerable.Range(0, days).Select(day => day % 7 == 5 ? new Window(day * Day + 540, day * Day + 1020) : new Window(day * Day + 1140, day * Day + 1320)).ToValueList()),
-            new("helper", 1, Enumerable.Range(0, days).Where(day => day % 7 == 5).Select(day => new Window(day * Day + 540, day * Day + 900)).ToValueList()),
+            new("person", 1,
+                Enumerable.Range(0, days)
+                    .Select(day => day % 7 == 5
+                        ? new Window(day * Day + 540, day * Day + 1020)
+                        : new Window(day * Day + 1140, day * Day + 1320)).ToValueList()),
+            new("helper", 1,
+                Enumerable.Range(0, days).Where(day => day % 7 == 5).Select(day => new Window(day * Day + 540, day * Day + 900))
+                    .ToValueList()),
             new("bench", 1),
-            new("spray corner", 1, Enumerable.Range(0, days).Where(day => random.Next(5) > 0).Select(day => new Window(day * Day + 600, day * Day + 1260)).ToValueList()),
+            new("spray corner", 1,
+                Enumerable.Range(0, days).Where(day => random.Next(5) > 0).Select(day => new Window(day * Day + 600, day * Day + 1260))
+                    .ToValueList()),
         ];
         var (activities, lags) = (new List<Activity>(), new List<Lag>());
         while (activities.Count < count)
@@ -34,7 +42,9 @@ public static class ProjectGenerator
             var kind = k == 0 ? 0 : random.Next(10);
             activities.Add(Make(here, kind, random));
             if (k > 0)
-                lags.Add(kind == 5 ? new(here - 1, here, 60, 60 + 5 * Day) : new(here - 1, here, random.Next(4) == 0 ? random.Next(600) : 0));
+                lags.Add(kind == 5
+                    ? new(here - 1, here, 60, 60 + 5 * Day)
+                    : new(here - 1, here, random.Next(4) == 0 ? random.Next(600) : 0));
             if (here > length && random.Next(3) == 0)
                 lags.Add(new(random.Next(Math.Max(0, here - 40), here - length + 1), here));
         }
@@ -59,9 +69,11 @@ public static class ProjectGenerator
     public static Project Small(int count, int seed)
     {
         var random = new Random(seed);
-        Resource[] resources = [new("r0", random.Next(1, 3)), new("r1", 1, Windows(random)), new("r2", 2, random.Next(2) == 0 ? null : Windows(random))];
+        Resource[] resources =
+            [new("r0", random.Next(1, 3)), new("r1", 1, Windows(random)), new("r2", 2, random.Next(2) == 0 ? null : Windows(random))];
         var activities = Enumerable.Range(0, count).Select(i => new Activity($"a{i}", random.Next(6) == 0 ? 0 : random.Next(1, 5),
-            [random.Next(2), random.Next(2), random.Next(3)], (Pace)random.Next(3), random.Next(4) == 0 ? random.Next(6) : 0, random.Next(8) == 0 ? random.Next(12, 40) : null,
+            [random.Next(2), random.Next(2), random.Next(3)], (Pace)random.Next(3), random.Next(4) == 0 ? random.Next(6) : 0,
+            random.Next(8) == 0 ? random.Next(12, 40) : null,
             random.Next(14) == 0 ? random.Next(20) : null)).ToList();
         var lags = new List<Lag>();
         for (var after = 1; after < count; after++)

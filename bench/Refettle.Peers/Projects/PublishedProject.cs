@@ -10,7 +10,8 @@ public static class PublishedProject
     /// <summary>The instances of a folder, in the order of the numbers in their names.</summary>
     public static IReadOnlyList<string> Files(string folder) =>
         [.. Directory.EnumerateFiles(folder).Where(file => Endings.Contains(Path.GetExtension(file).ToLowerInvariant()))
-            .OrderBy(file => string.Join(' ', Path.GetFileNameWithoutExtension(file).Split('_').Select(word => word.PadLeft(12, '0'))), StringComparer.Ordinal)];
+            .OrderBy(file => string.Join(' ', Path.GetFileNameWithoutExtension(file).Split('_').Select(word => word.PadLeft(12, '0'))),
+                StringComparer.Ordinal)];
 
     public static Project Read(string file) => Parse(File.ReadAllText(file), Path.GetExtension(file));
 

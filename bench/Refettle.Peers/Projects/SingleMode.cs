@@ -38,5 +38,6 @@ internal static class SingleMode
     private static bool StartsWithDigit(string line) => line.Length > 0 && char.IsAsciiDigit(line[0]);
 
     private static int[] Numbers(string line) =>
-        [.. line.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).TakeWhile(word => char.IsAsciiDigit(word[0])).Select(word => int.Parse(word, CultureInfo.InvariantCulture))];
+        [.. line.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).TakeWhile(word => char.IsAsciiDigit(word[0]))
+            .Select(word => int.Parse(word, CultureInfo.InvariantCulture))];
 }

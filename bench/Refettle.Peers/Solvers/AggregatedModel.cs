@@ -4,7 +4,8 @@ using Refettle.Access.Derivation;
 namespace Refettle.Peers.Solvers;
 
 /// <summary>The whole problem as a mixed-integer model with aggregated links, for HiGHS through OR-Tools' ModelBuilder.</summary>
-/// <remarks>Variables 0 … facts-1 say that a fact is made true, the rest that a way is chosen. Circular support is allowed until it is cut.</remarks>
+/// <remarks>Variables 0 … facts-1 say that a fact is made true, the rest that a way is chosen. Circular
+/// support is allowed until it is cut.</remarks>
 internal sealed class AggregatedModel : IDisposable
 {
     private readonly DerivationProblem _problem;
@@ -68,7 +69,8 @@ internal sealed class AggregatedModel : IDisposable
         _model.AddConstraintTerm(sum, fact, -1);
         foreach (var way in ways)
             _model.AddConstraintTerm(sum, _problem.FactCount + way, 1);
-        foreach (var users in ways.SelectMany(way => _problem.Needs[way], (way, need) => (way, need)).GroupBy(pair => pair.need, pair => pair.way))
+        foreach (var users in ways.SelectMany(way => _problem.Needs[way], (way, need) => (way, need))
+            .GroupBy(pair => pair.need, pair => pair.way))
         {
             var link = AddRow(double.NegativeInfinity, 0);
             _model.AddConstraintTerm(link, users.Key, -1);

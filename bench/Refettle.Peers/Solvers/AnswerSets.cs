@@ -5,14 +5,17 @@ using Refettle.Access.Derivation;
 namespace Refettle.Peers.Solvers;
 
 /// <summary>The answer set solver clasp (Debian package <c>clasp</c>), run as a process.</summary>
-/// <remarks>A stable model holds no fact that rests on a circle, so circular support is excluded by what clasp is, not by a rule written here.</remarks>
+/// <remarks>A stable model holds no fact that rests on a circle, so circular support is excluded by what clasp
+/// is, not by a rule written here.</remarks>
 public sealed class AnswerSets(string name, params string[] options) : IPeer
 {
     public string Name => name;
 
-    public string About => $"answer sets, {(options.Length == 0 ? "as it comes" : string.Join(' ', options))}; ground program in aspif, so no grounding; process start included";
+    public string About =>
+        $"answer sets, {(options.Length == 0 ? "as it comes" : string.Join(' ', options))}; ground program in aspif, so no grounding; process start included";
 
-    public static bool IsInstalled => Environment.GetEnvironmentVariable("PATH")!.Split(':').Any(folder => File.Exists(Path.Combine(folder, "clasp")));
+    public static bool IsInstalled =>
+        Environment.GetEnvironmentVariable("PATH")!.Split(':').Any(folder => File.Exists(Path.Combine(folder, "clasp")));
 
     public PeerRun Solve(DerivationProblem problem, TimeSpan most) => PeerRun.Of(problem, most, () =>
     {
@@ -23,7 +26,8 @@ public sealed class AnswerSets(string name, params string[] options) : IPeer
 
     private static List<string> Ask(string program, string[] options)
     {
-        using var process = Process.Start(new ProcessStartInfo("clasp", options) { RedirectStandardInput = true, RedirectStandardOutput = true })!;
+        using var process =
+            Process.Start(new ProcessStartInfo("clasp", options) { RedirectStandardInput = true, RedirectStandardOutput = true })!;
         var output = process.StandardOutput.ReadToEndAsync();
         process.StandardInput.Write(program);
         process.StandardInput.Close();
@@ -46,7 +50,8 @@ public sealed class AnswerSets(string name, params string[] options) : IPeer
 
         foreach (var goal in problem.Goals)
             text.Append($"1 0 0 0 1 -{goal + 1}\n");
-        text.Append($"2 0 {problem.WayCount}").AppendJoin("", problem.Cost.Select((cost, way) => $" {problem.FactCount + way + 1} {cost}")).Append('\n');
+        text.Append($"2 0 {problem.WayCount}").AppendJoin("", problem.Cost.Select((cost, way) => $" {problem.FactCount + way + 1} {cost}"))
+            .Append('\n');
         return text.Append("0\n").ToString();
     }
 

@@ -5,7 +5,8 @@ namespace Refettle.Peers.Solvers;
 /// <summary>What chosen ways can really make true, one after another, from nothing.</summary>
 public static class Foundation
 {
-    /// <summary>The facts with a chosen way that never come true, because they only support each other or need what is not chosen.</summary>
+    /// <summary>The facts with a chosen way that never come true, because they only support each
+    /// other or need what is not chosen.</summary>
     public static HashSet<int> Loose(DerivationProblem problem, int[] wayOf)
     {
         var loose = Enumerable.Range(0, problem.FactCount).Where(fact => wayOf[fact] >= 0).ToHashSet();

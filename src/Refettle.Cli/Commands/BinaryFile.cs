@@ -18,7 +18,9 @@ internal static class BinaryFile
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            return Result<string>.Bad(new Fault(path, $"it cannot be written ({trouble.Message.Replace(partial, path, StringComparison.Ordinal).TrimEnd('.')})", "Check the folder, its permissions and the space left."));
+            return Result<string>.Bad(new Fault(path,
+                $"it cannot be written ({trouble.Message.Replace(partial, path, StringComparison.Ordinal).TrimEnd('.')})",
+                "Check the folder, its permissions and the space left."));
         }
         finally
         {

@@ -23,6 +23,8 @@ internal static class CommandFile
     }
 
     private static Reply Stopped(string file, CommandLine command, int done, ExitCode code) => Reply.Bad(
-        [new Fault(command.Words[0], "this command failed, the script stops here", $"The {done} before it are recorded. Mend the line, then run what is left.") { Line = command.Number, Column = 1, File = file }],
+        [new Fault(command.Words[0], "this command failed, the script stops here",
+            $"The {done} before it are recorded. Mend the line, then run what is left.")
+                { Line = command.Number, Column = 1, File = file }],
         code);
 }

@@ -17,10 +17,12 @@ internal static class CommandLines
         return faults.Count > 0
             ? Result<ValueList<CommandLine>>.Bad(faults)
             : Result<ValueList<CommandLine>>.Good(
-                read.Where(line => line.Words!.Count > 0).Select(line => new CommandLine(line.Number, line.Words!.ToValueList())).ToValueList());
+                read.Where(line => line.Words!.Count > 0).Select(line => new CommandLine(line.Number, line.Words!.ToValueList()))
+                    .ToValueList());
     }
 
-    /// <summary>The words of a line: parted by blanks, kept together by quotes, ended by <c>#</c> at a word's start. Null when a quote does not close.</summary>
+    /// <summary>The words of a line: parted by blanks, kept together by quotes, ended by <c>#</c> at a word's start.
+    /// Null when a quote does not close.</summary>
     public static List<string>? Split(string line)
     {
         var words = new List<string>();

@@ -47,7 +47,8 @@ internal static class TextFile
     }
 
     /// <summary>What was there stays until all of it is written.</summary>
-    public static Result<string> Write(string path, string text) => BinaryFile.Write(path, file => file.Write(Encoding.UTF8.GetBytes(text)));
+    public static Result<string> Write(string path, string text) =>
+        BinaryFile.Write(path, file => file.Write(Encoding.UTF8.GetBytes(text)));
 
     /// <summary>What was read from a file, its faults with the file's name.</summary>
     public static Result<T> From<T>(string path, Result<T> read) => read.IsGood ? read
@@ -55,7 +56,9 @@ internal static class TextFile
 
     private static string Found(string path, Exception trouble) => trouble switch
     {
-        FileNotFoundException or DirectoryNotFoundException => Directory.Exists(path) ? "this is a folder, not a file" : "there is no such file",
+        FileNotFoundException or DirectoryNotFoundException => Directory.Exists(path)
+            ? "this is a folder, not a file"
+            : "there is no such file",
         _ when Directory.Exists(path) => "this is a folder, not a file",
         _ => $"it cannot be read ({trouble.Message.TrimEnd('.')})",
     };

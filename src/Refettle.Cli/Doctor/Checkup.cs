@@ -12,7 +12,9 @@ internal static class Checkup
     private static readonly Structure _oneClip = new()
     {
         Parts = [new() { Id = "body", Name = "Body", Fixed = true }, new() { Id = "lid", Name = "Lid" }],
-        Joints = [new() { Id = "clip", Kind = JointKind.Clip, Holds = ["lid", "body"], Ways = [new() { Id = "unclip", Tool = "hand", Open = new(1), Close = new(1) }] }],
+        Joints = [new()
+            { Id = "clip", Kind = JointKind.Clip, Holds = ["lid", "body"],
+                Ways = [new() { Id = "unclip", Tool = "hand", Open = new(1), Close = new(1) }] }],
     };
 
     /// <param name="store">Path of the store that would be used.</param>
@@ -27,7 +29,9 @@ internal static class Checkup
         if (!kits.IsGood)
             return new("kits", Health.Wrong, kits.Faults[0].ToString(), "Install the program anew, or run it from a whole checkout.");
         return kits.Value.Faults is { Count: > 0 } faults
-            ? new("kits", Health.Mind, $"{kits.Value.Kits.Count} can be used; {Views.Wording.Count(faults.Count, "fault", "faults")} in others", "See them with refettle kits.")
+            ? new("kits", Health.Mind,
+                $"{kits.Value.Kits.Count} can be used; {Views.Wording.Count(faults.Count, "fault", "faults")} in others",
+                "See them with refettle kits.")
             : new("kits", Health.Good, $"{kits.Value.Kits.Count} in {desk.Around.Content}");
     }
 
@@ -45,9 +49,11 @@ internal static class Checkup
                 ? new("planner", Health.Good, "answers")
                 : new("planner", Health.Wrong, $"calls the smallest plan {plan.Status}", "Install the program anew.");
         }
-        catch (Exception trouble) when (trouble is DllNotFoundException or TypeInitializationException or BadImageFormatException or EntryPointNotFoundException)
+        catch (Exception trouble) when (trouble is DllNotFoundException or TypeInitializationException or BadImageFormatException
+            or EntryPointNotFoundException)
         {
-            return new("planner", Health.Wrong, $"its native library does not load ({trouble.Message.ReplaceLineEndings(" ")})", "Install the build for this kind of machine.");
+            return new("planner", Health.Wrong, $"its native library does not load ({trouble.Message.ReplaceLineEndings(" ")})",
+                "Install the build for this kind of machine.");
         }
     }
 
@@ -56,11 +62,13 @@ internal static class Checkup
         var taken = IPGlobalProperties.GetIPGlobalProperties().GetActiveTcpListeners()
             .Any(one => one.Port == Serving.UsualPort && (one.Address.Equals(IPAddress.Loopback) || one.Address.Equals(IPAddress.Any)));
         return taken
-            ? new("pages", Health.Mind, $"something listens at port {Serving.UsualPort}: perhaps the pages are served already", $"Open http://127.0.0.1:{Serving.UsualPort}, or serve with --port.")
+            ? new("pages", Health.Mind, $"something listens at port {Serving.UsualPort}: perhaps the pages are served already",
+                $"Open http://127.0.0.1:{Serving.UsualPort}, or serve with --port.")
             : new("pages", Health.Good, $"port {Serving.UsualPort} is free");
     }
 
     private static CheckupLine Network() => Doorway.Addresses() is { Count: > 0 } addresses
         ? new("network", Health.Good, $"phones would find this machine at {string.Join(", ", addresses)} with serve --lan")
-        : new("network", Health.Mind, "this machine has no address that a phone could reach", "Join the phone's network before serve --lan.");
+        : new("network", Health.Mind, "this machine has no address that a phone could reach",
+            "Join the phone's network before serve --lan.");
 }

@@ -11,7 +11,8 @@ internal static class StoreCheckup
     private const long LittleRoom = 500_000_000;
     private const int OldCopyDays = 8;
 
-    public static IEnumerable<CheckupLine> Of(string store, TimeProvider clock) => PostgresStore.IsConnection(store) ? OnServer(store, clock) : OnDisk(store, clock);
+    public static IEnumerable<CheckupLine> Of(string store, TimeProvider clock) =>
+        PostgresStore.IsConnection(store) ? OnServer(store, clock) : OnDisk(store, clock);
 
     private static IEnumerable<CheckupLine> OnServer(string connection, TimeProvider clock)
     {
@@ -19,7 +20,8 @@ internal static class StoreCheckup
         if (!opened.IsGood)
             return [new("store", Health.Wrong, opened.Faults[0].ToString(), opened.Faults[0].Mend)];
         using var store = (PostgresStore)opened.Value;
-        return [new("store", Health.Good, $"{store.Place} answers"), .. Entries(store, clock), new("copies", Health.Mind, "a database server is not copied from here", "Have it backed up there: pg_dump.")];
+        return [new("store", Health.Good, $"{store.Place} answers"), .. Entries(store, clock),
+            new("copies", Health.Mind, "a database server is not copied from here", "Have it backed up there: pg_dump.")];
     }
 
     private static IEnumerable<CheckupLine> OnDisk(string path, TimeProvider clock)
@@ -27,7 +29,8 @@ internal static class StoreCheckup
         yield return Room(path);
         if (!File.Exists(path))
         {
-            yield return new("store", Health.Mind, $"there is none yet at {path}", "It is made when the first car begins: refettle new NAME, or refettle demo.");
+            yield return new("store", Health.Mind, $"there is none yet at {path}",
+                "It is made when the first car begins: refettle new NAME, or refettle demo.");
             yield break;
         }
 
@@ -67,7 +70,8 @@ internal static class StoreCheckup
             var entries = store.Read(car.Id).Select(kept => kept.Entry).ToList();
             var breaks = ChainCheck.Of(entries);
             yield return breaks.Count > 0
-                ? new($"log of {car.Id}", Health.Wrong, breaks[0].ToFault().ToString(), "Entries are missing or were changed: import the log of the device that wrote them, or restore a copy.")
+                ? new($"log of {car.Id}", Health.Wrong, breaks[0].ToFault().ToString(),
+                    "Entries are missing or were changed: import the log of the device that wrote them, or restore a copy.")
                 : new($"log of {car.Id}", Health.Good, $"{Views.Wording.Count(entries.Count, "entry", "entries")}, chains unbroken");
             foreach (var doubt in ClockDoubts.Ahead(entries, clock.GetUtcNow()).Select(doubt => doubt.Says(store.Device)))
                 yield return new("clock", Health.Mind, $"{car.Id}: {doubt.Found}", doubt.Mend);
@@ -78,9 +82,11 @@ internal static class StoreCheckup
     {
         var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
         if (DailyCopies.Of(path) is not [var newest, ..])
-            return new("copies", Health.Mind, "there is no daily copy yet", "refettle serve makes one a day; refettle backup FILE makes one now.");
+            return new("copies", Health.Mind, "there is no daily copy yet",
+                "refettle serve makes one a day; refettle backup FILE makes one now.");
         return newest.Day < today.AddDays(-OldCopyDays)
-            ? new("copies", Health.Mind, $"the newest daily copy is of {newest.Day:yyyy-MM-dd}", "refettle serve makes one a day; refettle backup FILE makes one now.")
+            ? new("copies", Health.Mind, $"the newest daily copy is of {newest.Day:yyyy-MM-dd}",
+                "refettle serve makes one a day; refettle backup FILE makes one now.")
             : new("copies", Health.Good, $"the newest daily copy is of {newest.Day:yyyy-MM-dd}. Keep a backup on another disk too");
     }
 }

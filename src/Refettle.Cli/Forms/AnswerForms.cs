@@ -6,7 +6,8 @@ namespace Refettle.Cli.Forms;
 internal sealed record WithinForm(PlanForm Plan, ValueList<ExtraForm> Extras)
 {
     public static WithinForm Of(WithinAnswer answer) => new(
-        PlanForm.Of(answer.Plan), answer.Extras.Select(extra => new ExtraForm(extra.Fact, extra.Says, CostForm.Of(extra.Cost), extra.Proven)).ToValueList());
+        PlanForm.Of(answer.Plan),
+        answer.Extras.Select(extra => new ExtraForm(extra.Fact, extra.Says, CostForm.Of(extra.Cost), extra.Proven)).ToValueList());
 }
 
 internal sealed record ExtraForm(Fact Fact, string Says, CostForm Cost, bool Proven);

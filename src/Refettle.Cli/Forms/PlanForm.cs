@@ -21,7 +21,8 @@ internal sealed record CostForm(Minutes MinutesOpen, Minutes MinutesClose, Minut
 /// <summary>One step.</summary>
 internal sealed record StepForm(
     Fact Fact, string Way, string Says, string Tool, Minutes MinutesOpen, Minutes MinutesClose, Minutes Destroyed, Minutes Unique,
-    string Place, string Posture, string? Stance, ValueList<Fact> Needs, ValueList<string> Destroys, string? Prop, ValueList<string> Cautions, Origin Origin)
+    string Place, string Posture, string? Stance, ValueList<Fact> Needs, ValueList<string> Destroys, string? Prop,
+    ValueList<string> Cautions, Origin Origin)
 {
     public static StepForm Of(Step step) => new(
         step.Fact, step.Way, step.Says, step.Tool, step.Cost.Open, step.Cost.Close, step.Cost.Destroyed, step.Cost.Unique,

@@ -5,12 +5,15 @@ namespace Refettle.Cli.Forms;
 
 /// <summary>A choice of jobs as <c>--json</c> gives it.</summary>
 internal sealed record ScopeForm(
-    PlanStatus Status, ScopeQuestion Question, ValueList<string> Chosen, ValueList<LeftJob> Left, ScopeSumForm Sum, decimal Gain, decimal Bound,
+    PlanStatus Status, ScopeQuestion Question, ValueList<string> Chosen, ValueList<LeftJob> Left, ScopeSumForm Sum, decimal Gain,
+    decimal Bound,
     ValueList<JobCostForm> Costs, ValueList<DropFirst> DroppedFirst, ValueList<string> Obstacles, PlanForm? Plan)
 {
     public static ScopeForm Of(ScopeAnswer answer, ScopeReasons reasons) => new(
         answer.Status, answer.Question, answer.Chosen, answer.Left, ScopeSumForm.Of(answer.Sum), answer.Gain, answer.Bound,
-        reasons.Costs.Select(cost => new JobCostForm(cost.Job, cost.IsIn, ScopeSumForm.Of(cost.Takes), cost.Takes.Gain(answer.Question.PerHour), cost.Along, cost.Since)).ToValueList(),
+        reasons.Costs
+            .Select(cost => new JobCostForm(cost.Job, cost.IsIn, ScopeSumForm.Of(cost.Takes), cost.Takes.Gain(answer.Question.PerHour),
+                cost.Along, cost.Since)).ToValueList(),
         reasons.First, answer.Obstacles, answer.Plan is null ? null : PlanForm.Of(answer.Plan));
 }
 

@@ -9,19 +9,25 @@ namespace Refettle.Cli.Forms;
 
 /// <summary>A timeline as <c>--json</c> gives it. Minutes are plain numbers, times are by the clock on the wall.</summary>
 internal sealed record TimelineForm(
-    string TimeZone, LocalDateTime Begin, ScheduleStatus Status, LocalDateTime? Finish, LocalDateTime? Bound, LocalDateTime? Date, bool? InTime, bool CountsOnMore, LocalDate? LastEntered,
-    ValueList<TaskForm> Tasks, ValueList<PlannedWindow> Spells, ValueList<string> Clashes, ValueList<TaskChange> Changes, ValueList<Fault> Notes)
+    string TimeZone, LocalDateTime Begin, ScheduleStatus Status, LocalDateTime? Finish, LocalDateTime? Bound, LocalDateTime? Date,
+    bool? InTime, bool CountsOnMore, LocalDate? LastEntered,
+    ValueList<TaskForm> Tasks, ValueList<PlannedWindow> Spells, ValueList<string> Clashes, ValueList<TaskChange> Changes,
+    ValueList<Fault> Notes)
 {
     public static TimelineForm Of(TimelineAnswer answer) => new(
-        answer.TimeZone, answer.Begin, answer.Status, answer.Finish, answer.Bound, answer.Date, answer.IsInTime, answer.CountsOnMore, answer.LastEntered,
-        answer.Tasks.Select(task => TaskForm.Of(task.Task) with { Start = task.Start, Finish = task.Finish, Critical = task.IsCritical, Pieces = task.Pieces }).ToValueList(),
+        answer.TimeZone, answer.Begin, answer.Status, answer.Finish, answer.Bound, answer.Date, answer.IsInTime, answer.CountsOnMore,
+        answer.LastEntered,
+        answer.Tasks.Select(task => TaskForm.Of(task.Task) with
+        { Start = task.Start, Finish = task.Finish, Critical = task.IsCritical, Pieces = task.Pieces }).ToValueList(),
         answer.Spells, answer.Clashes, answer.Changes, answer.Notes);
 }
 
 /// <summary>One task.</summary>
 internal sealed record TaskForm(
-    string Id, TaskKind Kind, string Says, Minutes Minutes, Origin Origin, bool Wait, string? Place, string? Posture, string? Stance, ValueList<string> Uses, double Chance,
-    ValueList<Fact> Facts, ValueList<Fact> For, ValueList<string> Jobs, ValueList<string> Tries, ValueList<ClosedTry> Closed, ValueList<string> Cautions)
+    string Id, TaskKind Kind, string Says, Minutes Minutes, Origin Origin, bool Wait, string? Place, string? Posture, string? Stance,
+    ValueList<string> Uses, double Chance,
+    ValueList<Fact> Facts, ValueList<Fact> For, ValueList<string> Jobs, ValueList<string> Tries, ValueList<ClosedTry> Closed,
+    ValueList<string> Cautions)
 {
     public LocalDateTime? Start { get; init; }
 
@@ -45,7 +51,8 @@ internal sealed record TaskForm(
 
     public static TaskForm Of(WorkTask task) => new(
         task.Id, task.Kind, task.Says, task.Takes, task.Origin, task.IsWait, task.Place, task.Posture, task.Stance, task.Uses, task.Chance,
-        task.Steps.Select(step => step.Fact).ToValueList(), task.For, task.Jobs, task.Rungs.Select(rung => rung.Id).ToValueList(), task.Closed, task.Cautions)
+        task.Steps.Select(step => step.Fact).ToValueList(), task.For, task.Jobs, task.Rungs.Select(rung => rung.Id).ToValueList(),
+        task.Closed, task.Cautions)
     { At = task.At, Waste = task.Waste, Parts = task.Parts, Delivery = task.Delivery };
 }
 

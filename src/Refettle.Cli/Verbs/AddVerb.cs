@@ -10,9 +10,15 @@ internal static class AddVerb
     public static Command Make(Desk desk)
     {
         var kit = new Argument<string>("kit") { Description = "The kit; refettle kits lists them." };
-        var side = new Option<string[]>("--side") { Description = "fl, fr, rl, rr, left or right; by default every side the kit has.", AllowMultipleArgumentsPerToken = true };
+        var side = new Option<string[]>("--side")
+        { Description = "fl, fr, rl, rr, left or right; by default every side the kit has.", AllowMultipleArgumentsPerToken = true };
         var prefix = new Option<string>("--prefix") { Description = "What its names begin with; by default the side." };
-        var join = new Option<string[]>("--join") { Description = "hole=part: another part than the proposed one; hole= leaves it loose.", HelpName = "hole=part", AllowMultipleArgumentsPerToken = true };
+        var join = new Option<string[]>("--join")
+        {
+            Description = "hole=part: another part than the proposed one; hole= leaves it loose.",
+            HelpName = "hole=part",
+            AllowMultipleArgumentsPerToken = true
+        };
         return new Command("add", "Adds a kit to the car, once for each side, and joins it to its neighbours.") { kit, side, prefix, join }
             .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(desk.SoundKits(), shelf =>
                 Reply.To(shelf.Find(parsed.GetRequiredValue(kit)), found => Reply.To(Joins.Read(parsed.GetValue(join) ?? []), choices =>
@@ -21,9 +27,11 @@ internal static class AddVerb
                             Change.Record(desk, open, [.. additions.Select(addition => addition.Entry)], _ => Added(additions)))))))));
     }
 
-    private static Reply Added(ValueList<KitAddition> additions) => new(AdditionView.Of(additions), new { added = additions.Select(AdditionForm.Of).ToValueList() });
+    private static Reply Added(ValueList<KitAddition> additions) =>
+        new(AdditionView.Of(additions), new { added = additions.Select(AdditionForm.Of).ToValueList() });
 
-    private static Result<ValueList<KitAddition>> Propose(Structure car, Kit kit, ValueList<Spot> spots, string? prefix, IReadOnlyDictionary<string, string> choices)
+    private static Result<ValueList<KitAddition>> Propose(
+        Structure car, Kit kit, ValueList<Spot> spots, string? prefix, IReadOnlyDictionary<string, string> choices)
     {
         var additions = new List<KitAddition>();
         foreach (var spot in spots)
@@ -42,9 +50,11 @@ internal static class AddVerb
     {
         if (sides.Length == 0)
             return Result<ValueList<Spot>>.Good(kit.Spots.Count == 0 ? [Spot.None] : kit.Spots);
-        var wrong = sides.Where(side => !Refettle.Spots.TryParse(side, out _)).Select(side => new Fault($"side {side}", "this is no side", "Write fl, fr, rl, rr, left or right.")).ToList();
+        var wrong = sides.Where(side => !Refettle.Spots.TryParse(side, out _))
+            .Select(side => new Fault($"side {side}", "this is no side", "Write fl, fr, rl, rr, left or right.")).ToList();
         return wrong.Count > 0
             ? Result<ValueList<Spot>>.Bad(wrong)
-            : Result<ValueList<Spot>>.Good(sides.Select(side => Refettle.Spots.TryParse(side, out var spot) ? spot : Spot.None).ToValueList());
+            : Result<ValueList<Spot>>.Good(sides.Select(side => Refettle.Spots.TryParse(side, out var spot) ? spot : Spot.None)
+                .ToValueList());
     }
 }

@@ -7,7 +7,8 @@ internal static class BackVerb
 {
     public static Command Make(Desk desk)
     {
-        var step = new Argument<string>("fact") { Description = "What is back: 'off(part)' is fitted, 'open(joint)' closed, 'state(state)' ended." };
+        var step = new Argument<string>("fact")
+        { Description = "What is back: 'off(part)' is fitted, 'open(joint)' closed, 'state(state)' ended." };
         var minutes = new Option<decimal?>("--minutes") { Description = "How long it took." };
         return new Command("back", "Records that a step was taken back: fitted, closed, refilled.") { step, minutes }
             .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(Goals.Read([parsed.GetRequiredValue(step)]), facts =>

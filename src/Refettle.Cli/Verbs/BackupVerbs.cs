@@ -13,8 +13,10 @@ internal static class BackupVerbs
         var file = new Argument<string>("file") { Description = "A new file." };
         return new Command("backup", "Copies the store to a file, whole, also while others write to it.") { file }
             .Answers(desk, parsed => desk.WithLogbook(parsed, logbook => logbook is LogbookStore store
-                ? Kept(Storage.Backup.Make(store, desk.PathOf(parsed.GetRequiredValue(file))), "backed up to", store.Path, desk.PathOf(parsed.GetRequiredValue(file)))
-                : Reply.Bad([new(logbook.Place, "a database server keeps this store", "Back it up there (pg_dump), or each car with export-log.")])));
+                ? Kept(Storage.Backup.Make(store, desk.PathOf(parsed.GetRequiredValue(file))), "backed up to", store.Path,
+                    desk.PathOf(parsed.GetRequiredValue(file)))
+                : Reply.Bad([new(logbook.Place, "a database server keeps this store",
+                    "Back it up there (pg_dump), or each car with export-log.")])));
     }
 
     public static Command Restore(Desk desk)
@@ -36,7 +38,8 @@ internal static class BackupVerbs
             return Reply.Bad(entries.Faults, ExitCode.Store);
         var photos = PhotoStore.Beside(from).CopyTo(PhotoStore.Beside(path));
         return photos.IsGood
-            ? Reply.Said($"{entries.Value} entries and {Wording.Count(photos.Value, "photo")} {done} {path}.", new { entries = entries.Value, photos = photos.Value, file = path })
+            ? Reply.Said($"{entries.Value} entries and {Wording.Count(photos.Value, "photo")} {done} {path}.",
+                new { entries = entries.Value, photos = photos.Value, file = path })
             : Reply.Bad(photos.Faults, ExitCode.Store);
     }
 }

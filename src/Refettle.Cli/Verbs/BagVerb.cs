@@ -16,16 +16,19 @@ internal static class BagVerb
 
     private static Command Pack(Desk desk)
     {
-        var code = new Argument<string>("code") { Description = $"The code on the bag, such as 14; \"{Next}\" takes the next free number." };
+        var code = new Argument<string>("code")
+        { Description = $"The code on the bag, such as 14; \"{Next}\" takes the next free number." };
         var holds = new Argument<string?>("holds") { Description = "What is in it.", Arity = ArgumentArity.ZeroOrOne };
-        var things = new Option<string[]>("--for") { Description = "What it belongs to: \"joint x\", \"part x\" …", AllowMultipleArgumentsPerToken = true };
+        var things = new Option<string[]>("--for")
+        { Description = "What it belongs to: \"joint x\", \"part x\" …", AllowMultipleArgumentsPerToken = true };
         var place = new Option<string?>("--in") { Description = "Where it lies." };
         return new Command("pack", "Puts something into a bag; the first time opens it.") { code, holds, things, place }
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
             {
                 var written = BagCode.Read(parsed.GetRequiredValue(code));
                 var packed = new BagPacked(
-                    written == Next ? BagCode.Next(open.Car.Bags) : written, parsed.GetValue(holds), (parsed.GetValue(things) ?? []).ToValueList(), parsed.GetValue(place));
+                    written == Next ? BagCode.Next(open.Car.Bags) : written, parsed.GetValue(holds),
+                    (parsed.GetValue(things) ?? []).ToValueList(), parsed.GetValue(place));
                 return desk.Record(open, [packed], now => One(now.Car, packed.Code));
             }));
     }
@@ -34,7 +37,9 @@ internal static class BagVerb
     {
         var (code, place) = (Code(), new Argument<string>("place") { Description = "Where it lies now." });
         return new Command("move", "Says where a bag lies.") { code, place }
-            .Answers(desk, parsed => desk.WithCar(parsed, open => Record(desk, open, Read(parsed, code), bag => new BagMoved(bag, parsed.GetRequiredValue(place)))));
+            .Answers(desk,
+                parsed => desk.WithCar(parsed,
+                    open => Record(desk, open, Read(parsed, code), bag => new BagMoved(bag, parsed.GetRequiredValue(place)))));
     }
 
     private static Command Empty(Desk desk)
@@ -48,7 +53,10 @@ internal static class BagVerb
     {
         var all = new Option<bool>("--all") { Description = "Empty ones too." };
         return new Command("list", "All bags that hold something.") { all }
-            .Answers(desk, parsed => desk.WithCar(parsed, open => Shown(open.Car, open.Car.Bags.Where(bag => parsed.GetValue(all) || !bag.IsEmpty).ToValueList(), "No bag yet.")));
+            .Answers(desk,
+                parsed => desk.WithCar(parsed,
+                    open => Shown(open.Car, open.Car.Bags.Where(bag => parsed.GetValue(all) || !bag.IsEmpty).ToValueList(),
+                        "No bag yet.")));
     }
 
     private static Command Show(Desk desk)
@@ -63,10 +71,13 @@ internal static class BagVerb
         var step = new Argument<string>("fact") { Description = "The step: 'open(joint)', 'off(part)'." };
         return new Command("for", "The bags that belong to a step.") { step }
             .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(Goals.Read([parsed.GetRequiredValue(step)]), facts =>
-                Unknown.Subject(open.Car.Structure, facts[0]) is { } fault ? Reply.Bad([fault]) : Shown(open.Car, BagList.Of(open.Car, facts[0]), "No bag belongs to it."))));
+                Unknown.Subject(open.Car.Structure, facts[0]) is { } fault
+                    ? Reply.Bad([fault])
+                    : Shown(open.Car, BagList.Of(open.Car, facts[0]), "No bag belongs to it."))));
     }
 
-    private static Command LeftOver(Desk desk) => new Command("left-over", "Bags that still hold something although all they belong to is together again.")
+    private static Command LeftOver(Desk desk) =>
+        new Command("left-over", "Bags that still hold something although all they belong to is together again.")
         .Answers(desk, parsed => desk.WithCar(parsed, open => Shown(open.Car, BagList.LeftOver(open.Car), "No bag is left over.")));
 
     private static Reply Record(Desk desk, OpenCar open, string code, Func<string, Happening> happening) =>
@@ -74,7 +85,8 @@ internal static class BagVerb
 
     private static Reply One(Car car, string code) => car.Bags.FirstOrDefault(bag => bag.Code == code) is { } found
         ? new(BagView.Of(found), new { car = car.Id, bag = found })
-        : Reply.Bad([new($"bag {code}", "there is no such bag", NearNames.Ask(code, car.Bags.Select(bag => bag.Code), "refettle bag list shows them."))]);
+        : Reply.Bad([new($"bag {code}", "there is no such bag",
+            NearNames.Ask(code, car.Bags.Select(bag => bag.Code), "refettle bag list shows them."))]);
 
     private static Reply Shown(Car car, ValueList<Bag> bags, string none) => new(BagView.Of(bags, none), new { car = car.Id, bags });
 

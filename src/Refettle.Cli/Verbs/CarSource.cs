@@ -22,5 +22,7 @@ internal sealed class CarSource
 
     /// <param name="answer">The history is null for a sheet, which has none.</param>
     public Reply With(Desk desk, ParseResult parsed, Func<Car, CarHistory?, Reply> answer) =>
-        parsed.GetValue(_sheet) is { } file ? Reply.To(SheetFiles.Car(file), car => answer(car, null)) : desk.WithCar(parsed, open => answer(open.Car, open.History));
+        parsed.GetValue(_sheet) is { } file
+            ? Reply.To(SheetFiles.Car(file), car => answer(car, null))
+            : desk.WithCar(parsed, open => answer(open.Car, open.History));
 }

@@ -28,14 +28,17 @@ internal static class DemoVerb
         return made.Code == ExitCode.Good ? desk.WithCar(parsed, open => Shown(desk, open)) : made;
     }
 
-    /// <summary>Runs the samples; the first in the order of names comes last: what both cars share after both, and it speaks of the estate.</summary>
+    /// <summary>Runs the samples; the first in the order of names comes last: what both cars share after
+    /// both, and it speaks of the estate.</summary>
     private static Reply Build(Desk desk, ParseResult parsed)
     {
-        var files = Directory.EnumerateFiles(Path.Combine(desk.Around.Content, "samples"), "*.commands").OrderDescending(StringComparer.Ordinal).ToList();
+        var files = Directory.EnumerateFiles(Path.Combine(desk.Around.Content, "samples"), "*.commands")
+            .OrderDescending(StringComparer.Ordinal).ToList();
         if (files.Count == 0)
             return Reply.Bad([new("demo", $"there is no sample in {desk.Around.Content}", "Run it from a whole checkout.")]);
         desk.IsQuiet = true;
-        var reply = files.Select(file => CommandFile.Run(desk, file, ScriptVerb.Passed(parsed))).FirstOrDefault(reply => reply.Code != ExitCode.Good);
+        var reply = files.Select(file => CommandFile.Run(desk, file, ScriptVerb.Passed(parsed)))
+            .FirstOrDefault(reply => reply.Code != ExitCode.Good);
         desk.IsQuiet = false;
         return reply ?? Reply.Said("", new { });
     }
@@ -46,7 +49,9 @@ internal static class DemoVerb
         if (QuestionCheck.Of(open.Car, question).Count > 0)
             return new(CarView.Of(open.Car), new { car = open.Car.Id });
         var plan = desk.Planner.Reach(open.Car, question, desk.Around.Interrupt);
-        return new(new Rows(Head(open.History, open.Car), Text.Empty, PlanView.Of(plan)), new { car = open.Car.Id, plan = PlanForm.Of(plan) }) { Code = desk.CodeOf(plan) };
+        return new(new Rows(Head(open.History, open.Car), Text.Empty, PlanView.Of(plan)),
+            new { car = open.Car.Id, plan = PlanForm.Of(plan) })
+        { Code = desk.CodeOf(plan) };
     }
 
     private static Markup Head(CarHistory history, Car car) =>

@@ -32,9 +32,12 @@ internal static class DeviceVerbs
     public static Result<Invitation> Invite(PairedDevices devices, int port)
     {
         if (Doorway.Addresses() is not { Count: > 0 } addresses)
-            return Result<Invitation>.Bad(new Fault("the network", "this machine has no address that others could reach", "Join it to the same network as the phone."));
+            return Result<Invitation>.Bad(new Fault("the network", "this machine has no address that others could reach",
+                "Join it to the same network as the phone."));
         var code = devices.NewCode();
-        return code.IsGood ? Result<Invitation>.Good(Invitation.Of($"http://{addresses[0]}:{port}", code.Value)) : Result<Invitation>.Bad(code.Faults);
+        return code.IsGood
+            ? Result<Invitation>.Good(Invitation.Of($"http://{addresses[0]}:{port}", code.Value))
+            : Result<Invitation>.Bad(code.Faults);
     }
 
     /// <summary>The picture to scan, and the same in words.</summary>

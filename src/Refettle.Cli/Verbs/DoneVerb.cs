@@ -16,13 +16,15 @@ internal static class DoneVerb
             {
                 var took = parsed.GetValue(minutes) is { } value ? new Minutes(value) : (Minutes?)null;
                 var asks = BeforeTheStrip.Asks(open.History, facts[0]);
-                return desk.Record(open, [Told(open.Car, facts[0], parsed.GetValue(way), took)], now => Stands.After(now, $"{facts[0]} is done.")).With(asks);
+                return desk.Record(open, [Told(open.Car, facts[0], parsed.GetValue(way), took)],
+                    now => Stands.After(now, $"{facts[0]} is done.")).With(asks);
             })));
     }
 
     /// <summary>A stance that is reached is a stance taken.</summary>
     private static Happening Told(Car car, Fact fact, string? way, Minutes? took) =>
-        fact.Kind == FactKind.State && way is null && took is null && car.Structure.States.Any(state => state.Id == fact.Subject && state.IsStance)
+        fact.Kind == FactKind.State && way is null && took is null
+            && car.Structure.States.Any(state => state.Id == fact.Subject && state.IsStance)
             ? new StanceTaken(fact.Subject)
             : new StepDone(fact, way, took);
 }

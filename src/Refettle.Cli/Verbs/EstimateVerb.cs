@@ -6,22 +6,32 @@ namespace Refettle.Cli.Verbs;
 
 internal static class EstimateVerb
 {
-    private static readonly string[] Keys = ["work", "material", "outside", "outside-days", "price", "lead-days", "substitute", "substitute-work", "sold-with"];
+    private static readonly string[] Keys =
+        ["work", "material", "outside", "outside-days", "price", "lead-days", "substitute", "substitute-work", "sold-with"];
 
     public static Command Make(Desk desk)
     {
         var part = new Argument<string>("part") { Description = "The part." };
-        var values = new Argument<string[]>("key=value") { Description = $"Minutes, money or days: {string.Join(", ", Keys)}. A key without a value takes it back.", Arity = ArgumentArity.OneOrMore };
-        return new Command("estimate", "Records what you know of a part's price, work and times; the suggested verdict counts with it.") { part, values }
+        var values = new Argument<string[]>("key=value")
+        {
+            Description = $"Minutes, money or days: {string.Join(", ", Keys)}. A key without a value takes it back.",
+            Arity = ArgumentArity.OneOrMore
+        };
+        return new Command("estimate",
+            "Records what you know of a part's price, work and times; the suggested verdict counts with it.") { part, values }
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
             {
                 if (Unknown.Part(open.Car.Structure, parsed.GetRequiredValue(part)) is { } fault)
                     return Reply.Bad([fault]);
-                var known = open.Car.Estimates.FirstOrDefault(one => one.Part == parsed.GetRequiredValue(part)) ?? new(parsed.GetRequiredValue(part), null, null, null, null, null, null, null, null, null);
+                var known = open.Car.Estimates.FirstOrDefault(one => one.Part == parsed.GetRequiredValue(part))
+                    ?? new(parsed.GetRequiredValue(part), null, null, null, null, null, null, null, null, null);
                 var faults = new List<Fault>();
                 foreach (var text in parsed.GetRequiredValue(values))
                     known = With(known, text, faults);
-                return faults.Count > 0 ? Reply.Bad(faults) : desk.Record(open, [new PartEstimated(known)], now => Reply.Said($"{known.Part}: {JudgingSayings.Of(known)}.", new { car = now.Car.Id, estimate = known }));
+                return faults.Count > 0
+                    ? Reply.Bad(faults)
+                    : desk.Record(open, [new PartEstimated(known)],
+                        now => Reply.Said($"{known.Part}: {JudgingSayings.Of(known)}.", new { car = now.Car.Id, estimate = known }));
             }));
     }
 
@@ -53,7 +63,8 @@ internal static class EstimateVerb
 
     private static bool Read(string word, out decimal? figure)
     {
-        var good = decimal.TryParse(word, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value);
+        var good = decimal.TryParse(word, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture,
+            out var value);
         figure = value;
         return good;
     }

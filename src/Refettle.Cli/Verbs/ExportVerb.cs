@@ -14,9 +14,11 @@ internal static class ExportVerb
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
             {
                 var car = open.Car;
-                var yaml = SheetWriter.Write(new() { Name = car.Name, Year = car.Year, Currency = car.Currency, Structure = car.Structure });
+                var yaml = SheetWriter.Write(new()
+                { Name = car.Name, Year = car.Year, Currency = car.Currency, Structure = car.Structure });
                 return parsed.GetValue(file) is { } path
-                    ? Reply.To(TextFile.Write(desk.PathOf(path), yaml), written => Reply.Said($"Written to {written}.", new { car = car.Id, file = written }))
+                    ? Reply.To(TextFile.Write(desk.PathOf(path), yaml),
+                        written => Reply.Said($"Written to {written}.", new { car = car.Id, file = written }))
                     : new(new Verbatim(yaml), new { car = car.Id, sheet = yaml });
             }));
     }

@@ -36,7 +36,8 @@ internal sealed class Goals
     }
 
     /// <summary>The answer to the question in the arguments, or its faults.</summary>
-    public Reply Ask(Desk desk, ParseResult parsed, Func<Car, Question, Reply> answer) => Ask(desk, parsed, parsed.GetValue(Facts) ?? [], answer);
+    public Reply Ask(Desk desk, ParseResult parsed, Func<Car, Question, Reply> answer) =>
+        Ask(desk, parsed, parsed.GetValue(Facts) ?? [], answer);
 
     /// <summary>The same, the goals given elsewhere.</summary>
     public Reply Ask(Desk desk, ParseResult parsed, IEnumerable<string> goals, Func<Car, Question, Reply> answer) =>
@@ -57,7 +58,8 @@ internal sealed class Goals
             if (Fact.TryParse(text, out var fact))
                 facts.Add(fact);
             else
-                faults.Add(new(text, "this is not a fact", Identifier.IsValid(text) ? $"Is it 'free({text})' or 'off({text})' that you mean?" : Form));
+                faults.Add(new(text, "this is not a fact",
+                    Identifier.IsValid(text) ? $"Is it 'free({text})' or 'off({text})' that you mean?" : Form));
         }
 
         return faults.Count > 0 ? Result<ValueList<Fact>>.Bad(faults) : Result<ValueList<Fact>>.Good(facts.Distinct().ToValueList());

@@ -20,10 +20,13 @@ internal static class JobVerb
     private static Command Add(Desk desk)
     {
         var (id, values, anyway) = (Id(), Values(), Anyway());
-        return new Command("add", "Thinks of a job: name, wish (must, want, maybe), goals, worth, work, parts, waits, with.") { id, values, anyway }
+        return new Command("add", "Thinks of a job: name, wish (must, want, maybe), goals, worth, work, parts, waits, with.") { id, values,
+            anyway }
             .Answers(desk, parsed => desk.WithCar(parsed, open => Known(open.Car, parsed.GetRequiredValue(id)) is null
-                ? Enter(desk, open, new() { Id = parsed.GetRequiredValue(id), Name = Words(parsed.GetRequiredValue(id)) }, parsed.GetValue(values), parsed.GetValue(anyway))
-                : Reply.Bad([new($"job {parsed.GetValue(id)}", "there is one by this name", "Change it with refettle job set, or take another name.")])));
+                ? Enter(desk, open, new() { Id = parsed.GetRequiredValue(id), Name = Words(parsed.GetRequiredValue(id)) },
+                    parsed.GetValue(values), parsed.GetValue(anyway))
+                : Reply.Bad([new($"job {parsed.GetValue(id)}", "there is one by this name",
+                    "Change it with refettle job set, or take another name.")])));
     }
 
     private static Command Set(Desk desk)
@@ -53,11 +56,14 @@ internal static class JobVerb
         var minutes = new Option<decimal?>("--minutes") { Description = "How long its own work took, without opening and closing." };
         return new Command("done", "Marks a job as done.") { id, minutes }
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
-                desk.Record(open, [new JobDone(parsed.GetRequiredValue(id), parsed.GetValue(minutes) is { } took ? new Minutes(took) : null)], now => Shown(now.Car))));
+                desk.Record(open,
+                    [new JobDone(parsed.GetRequiredValue(id), parsed.GetValue(minutes) is { } took ? new Minutes(took) : null)],
+                    now => Shown(now.Car))));
     }
 
     private static Reply Enter(Desk desk, OpenCar open, Job job, string[]? values, bool anyway) =>
-        Reply.To(KeyValue.Read(values ?? []), keys => Reply.To(JobEdit.Of(job, keys), changed => !anyway && Brakes(desk, open, changed) is { Count: > 0 } faults
+        Reply.To(KeyValue.Read(values ?? []),
+            keys => Reply.To(JobEdit.Of(job, keys), changed => !anyway && Brakes(desk, open, changed) is { Count: > 0 } faults
             ? Reply.Bad(faults)
             : desk.Record(open, [new JobEntered(changed)], now => Reply.Said(
                 $"Job {changed.Id}, {JobView.Word(changed.Wish)}: {changed.Name}.", new { car = now.Car.Id, job = changed }))));
@@ -66,13 +72,17 @@ internal static class JobVerb
     private static ValueList<Fault> Brakes(Desk desk, OpenCar open, Job job)
     {
         var car = open.Car with { Jobs = open.Car.Jobs.Where(known => known.Id != job.Id).Append(job).ToValueList() };
-        if (job.Wish != Wish.Must || open.Car.Means == Means.NoLimit || HappeningCheck.Of(open.History, new JobEntered(job)).Any(fault => fault.Severity == Severity.Error))
+        if (job.Wish != Wish.Must || open.Car.Means == Means.NoLimit
+            || HappeningCheck.Of(open.History, new JobEntered(job)).Any(fault => fault.Severity == Severity.Error))
             return [];
         var question = ScopeDays.Question(car, desk.Around.Clock.GetCurrentInstant());
         if (ScopeQuestionCheck.Of(car, question).Count > 0)
             return [];
         var brake = desk.Scoper.Add(car, question, job.Id, cancel: desk.Around.Interrupt);
-        return brake.Breaches.Count == 0 ? [] : [new($"job {job.Id}", string.Join("; ", BrakeView.Lines(car, brake)), "Nothing was recorded. Take it on all the same with --anyway.")];
+        return brake.Breaches.Count == 0
+            ? []
+            : [new($"job {job.Id}", string.Join("; ", BrakeView.Lines(car, brake)),
+                "Nothing was recorded. Take it on all the same with --anyway.")];
     }
 
     private static Reply Shown(Car car) =>
@@ -81,7 +91,8 @@ internal static class JobVerb
     private static Job? Known(Car car, string id) => car.Jobs.FirstOrDefault(job => job.Id == id);
 
     private static Fault Unknown(Car car, string id) =>
-        new($"job {id}", "there is no such job", NearNames.Ask(id, car.Jobs.Select(job => job.Id), "refettle job list shows them; refettle job add makes one."));
+        new($"job {id}", "there is no such job",
+            NearNames.Ask(id, car.Jobs.Select(job => job.Id), "refettle job list shows them; refettle job add makes one."));
 
     private static string Words(string id)
     {
@@ -93,5 +104,6 @@ internal static class JobVerb
 
     private static Argument<string> Id() => new("id") { Description = "Its name in one word: small letters, digits and -." };
 
-    private static Argument<string[]> Values() => new("key=value") { Description = "Keys and values (docs/scope.md).", Arity = ArgumentArity.ZeroOrMore };
+    private static Argument<string[]> Values() =>
+        new("key=value") { Description = "Keys and values (docs/scope.md).", Arity = ArgumentArity.ZeroOrMore };
 }

@@ -10,7 +10,8 @@ internal static class Joins
         {
             var cut = word.IndexOf('=', StringComparison.Ordinal);
             if (cut <= 0 || !joins.TryAdd(word[..cut], word[(cut + 1)..]))
-                return Result<Dictionary<string, string>>.Bad(new Fault(word, cut <= 0 ? "a hole and a part are missing here" : "this hole is named twice", "Write hole=part."));
+                return Result<Dictionary<string, string>>.Bad(
+                    new Fault(word, cut <= 0 ? "a hole and a part are missing here" : "this hole is named twice", "Write hole=part."));
         }
 
         return Result<Dictionary<string, string>>.Good(joins);

@@ -12,7 +12,8 @@ internal static class LedgerVerb
 {
     public static Command Make(Desk desk)
     {
-        var seed = new Option<ulong>("--seed") { Description = "Another seed, other futures; the same seed, the same answer.", DefaultValueFactory = _ => 1 };
+        var seed = new Option<ulong>("--seed")
+        { Description = "Another seed, other futures; the same seed, the same answer.", DefaultValueFactory = _ => 1 };
         var entries = new Option<bool>("--entries") { Description = "Also every receipt, order and timed step." };
         return new Command("ledger", "Hours and money: planned, spent, still to come.") { seed, entries }
             .Answers(desk, parsed => OpenShelf.With(desk, parsed, shelf =>

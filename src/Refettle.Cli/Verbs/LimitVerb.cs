@@ -21,11 +21,16 @@ internal static class LimitVerb
         var most = new Option<string?>("--most") { Description = "The most that it may be, with its unit.", HelpName = "value" };
         var whose = new Option<string>("--whose") { Description = $"Whose limit it is: {string.Join(", ", Whose.Keys)}.", Required = true };
         var source = new Option<string?>("--source") { Description = "Where it stands: a page of the manual." };
-        return new Command("limit", "Records what a measured value may be, and whose word that is; the other end stays while it is the same word. No limit is built in.") { thing, what, least, most, whose, source }
-            .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(Findable.Of(open.Car.Structure, parsed.GetRequiredValue(thing)), of =>
-                Reply.To(Ends(parsed.GetValue(least), parsed.GetValue(most)), ends => Whose.TryGetValue(parsed.GetRequiredValue(whose), out var origin)
-                    ? Record(desk, open, new(of, parsed.GetRequiredValue(what), ends.Least, ends.Most, ends.Unit, origin, parsed.GetValue(source)))
-                    : Reply.Bad([new("--whose", $"\"{parsed.GetValue(whose)}\" is nobody known", $"Write {string.Join(", ", Whose.Keys)}.")])))));
+        return new Command("limit",
+            "Records what a measured value may be, and whose word that is; the other end stays while it is the same word. No limit is built in.") { thing, what, least, most, whose, source }
+            .Answers(desk,
+                parsed => desk.WithCar(parsed, open => Reply.To(Findable.Of(open.Car.Structure, parsed.GetRequiredValue(thing)), of =>
+                Reply.To(Ends(parsed.GetValue(least), parsed.GetValue(most)),
+                    ends => Whose.TryGetValue(parsed.GetRequiredValue(whose), out var origin)
+                    ? Record(desk, open,
+                        new(of, parsed.GetRequiredValue(what), ends.Least, ends.Most, ends.Unit, origin, parsed.GetValue(source)))
+                    : Reply.Bad([new("--whose", $"\"{parsed.GetValue(whose)}\" is nobody known",
+                        $"Write {string.Join(", ", Whose.Keys)}.")])))));
     }
 
     private static Reply Record(Desk desk, OpenCar open, Limit said) => Reply.To(Joined(open.Car, said), limit =>
@@ -34,12 +39,16 @@ internal static class LimitVerb
     /// <summary>With the end that stands and is not said anew. Two people's words are not put together, nor figures in two units.</summary>
     private static Result<Limit> Joined(Car car, Limit said)
     {
-        var known = car.Limits.FirstOrDefault(one => one.Of == said.Of && string.Equals(one.What, said.What, StringComparison.OrdinalIgnoreCase));
-        var rest = known is null ? null : known with { Lower = said.Lower is null ? known.Lower : null, Upper = said.Upper is null ? known.Upper : null };
+        var known = car.Limits
+            .FirstOrDefault(one => one.Of == said.Of && string.Equals(one.What, said.What, StringComparison.OrdinalIgnoreCase));
+        var rest = known is null
+            ? null
+            : known with { Lower = said.Lower is null ? known.Lower : null, Upper = said.Upper is null ? known.Upper : null };
         if (known is null || rest is { Lower: null, Upper: null })
             return Result<Limit>.Good(said);
         return known.Origin == said.Origin && known.Unit == said.Unit
-            ? Result<Limit>.Good(said with { Lower = said.Lower ?? known.Lower, Upper = said.Upper ?? known.Upper, Source = said.Source ?? known.Source })
+            ? Result<Limit>.Good(said with
+            { Lower = said.Lower ?? known.Lower, Upper = said.Upper ?? known.Upper, Source = said.Source ?? known.Source })
             : Result<Limit>.Bad(new Fault("limit", $"there is already {rest}, and it would be lost", "Give both ends, in one unit."));
     }
 
@@ -52,7 +61,8 @@ internal static class LimitVerb
             return Result<(decimal?, decimal?, string)>.Bad(faults);
         var unit = read[0].Value.Unit;
         if (read.Any(one => one.Value.Unit.Dimension != unit.Dimension))
-            return Result<(decimal?, decimal?, string)>.Bad(new Fault("limit", "the two ends do not measure the same", "Give both in units of one kind."));
+            return Result<(decimal?, decimal?, string)>.Bad(
+                new Fault("limit", "the two ends do not measure the same", "Give both in units of one kind."));
         decimal? first = least is null ? null : (decimal)read[0].Value.In(unit);
         decimal? last = most is null ? null : (decimal)read[^1].Value.In(unit);
         return Result<(decimal?, decimal?, string)>.Good((first, last, unit.Symbol));

@@ -16,7 +16,9 @@ internal static class LogVerb
             {
                 var lines = open.History.Lines;
                 var shown = parsed.GetValue(most) is > 0 and var limit ? lines.TakeLast(limit).ToValueList() : lines;
-                return new(LogView.Of(shown, lines.Count, desk.WallOf(open.Car)), new { car = open.Car.Id, lines = shown.Select(Form).ToValueList() }) { Faults = [.. open.History.Faults, .. Clocks(desk, open)] };
+                return new(LogView.Of(shown, lines.Count, desk.WallOf(open.Car)),
+                    new { car = open.Car.Id, lines = shown.Select(Form).ToValueList() })
+                { Faults = [.. open.History.Faults, .. Clocks(desk, open)] };
             }));
     }
 

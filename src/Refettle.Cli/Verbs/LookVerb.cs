@@ -18,7 +18,8 @@ internal static class LookVerb
     {
         var beside = LastLook.Beside(car, space);
         return Reply.To(LastLook.Of(car, space), left => new(
-            new Rows([new Text(Says(left, beside)), .. beside.Select(open => new Text($"Also open on what lies in there, and to be closed later too: {open}"))]),
+            new Rows([new Text(Says(left, beside)),
+                .. beside.Select(open => new Text($"Also open on what lies in there, and to be closed later too: {open}"))]),
             new { space, left, beside }));
     }
 

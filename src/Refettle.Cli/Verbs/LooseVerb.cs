@@ -10,13 +10,16 @@ internal static class LooseVerb
     public static Command Make(Desk desk)
     {
         var all = new Option<bool>("--all") { Description = "Also those that many cars do not have." };
-        return new Command("loose", "Connections that found nothing on the car yet, and what could fill them, and which kits would bring it.") { all }
+        return new Command("loose",
+            "Connections that found nothing on the car yet, and what could fill them, and which kits would bring it.") { all }
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
             {
                 var structure = open.Car.Structure;
                 var kits = desk.SoundKits() is { IsGood: true } shelf ? shelf.Value.Kits : [];
                 var ends = structure.LooseEnds.Where(end => parsed.GetValue(all) || !end.IsOptional)
-                    .Select(end => LooseEndForm.Of(end, Tying.Propose([end], structure, new Dictionary<string, string>()).Select(tie => tie.Part), Fillers.Of(end, kits))).ToValueList();
+                    .Select(end => LooseEndForm.Of(end,
+                        Tying.Propose([end], structure, new Dictionary<string, string>()).Select(tie => tie.Part),
+                        Fillers.Of(end, kits))).ToValueList();
                 return new(View(ends), new { looseEnds = ends });
             }));
     }
@@ -29,7 +32,8 @@ internal static class LooseVerb
         table.AddColumns("Loose end", "Could be", "Kits that bring it", "Meanwhile");
         table.Columns[0].NoWrap();
         foreach (var end in ends)
-            table.AddRow(new Text(end.End), new Text(string.Join(", ", end.Proposed)), new Text(string.Join(", ", end.Kits)), new Text(end.Meanwhile));
+            table.AddRow(new Text(end.End), new Text(string.Join(", ", end.Proposed)), new Text(string.Join(", ", end.Kits)),
+                new Text(end.Meanwhile));
         return table;
     }
 }

@@ -13,7 +13,8 @@ internal static class Marks
             .Where(id => $"{id:N}".Contains(mark.Replace("-", "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase)).ToList();
         return found.Count == 1
             ? Result<Guid>.Good(found[0])
-            : Result<Guid>.Bad(new Fault($"entry {mark}", found.Count == 0 ? "the log has no such entry" : $"{found.Count} entries match", "refettle log shows each entry's mark."));
+            : Result<Guid>.Bad(new Fault($"entry {mark}", found.Count == 0 ? "the log has no such entry" : $"{found.Count} entries match",
+                "refettle log shows each entry's mark."));
     }
 
     /// <summary>All of them, or what is wrong with each.</summary>

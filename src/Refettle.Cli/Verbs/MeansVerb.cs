@@ -9,7 +9,11 @@ internal static class MeansVerb
 {
     public static Command Make(Desk desk)
     {
-        var values = new Argument<string[]>("key=value") { Description = "budget, hours, by, per-point; an empty value lifts a limit; nothing to see them.", Arity = ArgumentArity.ZeroOrMore };
+        var values = new Argument<string[]>("key=value")
+        {
+            Description = "budget, hours, by, per-point; an empty value lifts a limit; nothing to see them.",
+            Arity = ArgumentArity.ZeroOrMore
+        };
         return new Command("means", "What you have to spend on the car: money, hours, days.") { values }
             .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(KeyValue.Read(parsed.GetValue(values) ?? []), keys =>
                 keys.Count == 0 ? Shown(open.Car) : Reply.To(JobEdit.Of(open.Car.Means, keys), means =>

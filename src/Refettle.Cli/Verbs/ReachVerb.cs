@@ -11,7 +11,9 @@ internal static class ReachVerb
     {
         var goals = new Goals();
         return goals.AddTo(new("reach", "The least work that reaches one or more goals, in an order that works."))
-            .Answers(desk, parsed => goals.Ask(desk, parsed, (car, question) => Answer(desk, desk.Planner.Reach(car, question, desk.Around.Interrupt))));
+            .Answers(desk,
+                parsed => goals.Ask(desk, parsed,
+                    (car, question) => Answer(desk, desk.Planner.Reach(car, question, desk.Around.Interrupt))));
     }
 
     private static Reply Answer(Desk desk, Plan plan) => new(PlanView.Of(plan), PlanForm.Of(plan)) { Code = desk.CodeOf(plan) };

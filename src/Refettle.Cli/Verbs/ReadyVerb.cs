@@ -10,9 +10,15 @@ internal static class ReadyVerb
 {
     public static Command Make(Desk desk)
     {
-        var leftOff = new Option<string[]>("--left-off") { Description = "A part, sub-assembly, joint or state that stays so on purpose; part x where a joint has the same name.", AllowMultipleArgumentsPerToken = true };
+        var leftOff = new Option<string[]>("--left-off")
+        {
+            Description = "A part, sub-assembly, joint or state that stays so on purpose; part x where a joint has the same name.",
+            AllowMultipleArgumentsPerToken = true
+        };
         return new Command("ready", "What still stands between the car and the road.") { leftOff }
-            .Answers(desk, parsed => OpenShelf.With(desk, parsed, shelf => Reply.To(LeftOff.Of(shelf.Open.Car.Structure, parsed.GetValue(leftOff) ?? []), stays =>
+            .Answers(desk,
+                parsed => OpenShelf.With(desk, parsed,
+                    shelf => Reply.To(LeftOff.Of(shelf.Open.Car.Structure, parsed.GetValue(leftOff) ?? []), stays =>
             {
                 var open = shelf.Open;
                 var awaited = NotHere(shelf);
@@ -27,7 +33,8 @@ internal static class ReadyVerb
                     undecided,
                     rideHeight = ledger.Select(line => new { joint = line.Joint.Id, standing = line.Standing }).ToValueList(),
                     heights = record.Heights.Select(height => new { corner = height.Corner, millimetres = height.Height }).ToValueList(),
-                    newFasteners = NewFasteners.Of(open.Car, record.Opened).Select(one => new { joint = one.Joint.Id, thread = one.Joint.Thread, count = one.Count }).ToValueList(),
+                    newFasteners = NewFasteners.Of(open.Car, record.Opened)
+                        .Select(one => new { joint = one.Joint.Id, thread = one.Joint.Thread, count = one.Count }).ToValueList(),
                 });
             })));
     }

@@ -31,14 +31,20 @@ internal static class RemoveVerb
         foreach (var id in ids)
         {
             var cut = id.LastIndexOf('/');
-            var joint = cut < 0 ? null : changed.GetValueOrDefault(id[..cut]) ?? open.Car.Structure.Joints.FirstOrDefault(joint => joint.Id == id[..cut]);
+            var joint = cut < 0
+                ? null
+                : changed.GetValueOrDefault(id[..cut]) ?? open.Car.Structure.Joints.FirstOrDefault(joint => joint.Id == id[..cut]);
             if (joint is null || joint.Ways.All(way => way.Id != id[(cut + 1)..]))
-                return Reply.Bad([new($"way {id}", "there is no such way", joint is null ? "Write it as JOINT/WAY." : $"The ways of {joint.Id} are {string.Join(", ", joint.Ways.Select(way => way.Id))}.")]);
+                return Reply.Bad([new($"way {id}", "there is no such way",
+                    joint is null
+                        ? "Write it as JOINT/WAY."
+                        : $"The ways of {joint.Id} are {string.Join(", ", joint.Ways.Select(way => way.Id))}.")]);
             if (joint.Ways.Count == 1)
                 return Reply.Bad([new($"way {id}", "it is the only way of this joint", "Add another first, or remove the joint.")]);
             changed[joint.Id] = joint with { Ways = joint.Ways.Where(way => way.Id != id[(cut + 1)..]).ToValueList() };
         }
 
-        return Change.Record(desk, open, "edit", new Structure { Joints = changed.Values.ToValueList() }, $"Taken out: {string.Join(", ", ids.Select(id => $"way {id}"))}.");
+        return Change.Record(desk, open, "edit", new Structure { Joints = changed.Values.ToValueList() },
+            $"Taken out: {string.Join(", ", ids.Select(id => $"way {id}"))}.");
     }
 }

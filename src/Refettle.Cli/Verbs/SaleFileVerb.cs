@@ -25,12 +25,16 @@ internal static class SaleFileVerb
         var prices = new Option<bool>("--with-prices") { Description = "Prices and money too." };
         var names = new Option<bool>("--with-names") { Description = "Names of people and shops too." };
         var hours = new Option<bool>("--without-hours") { Description = "Leave out how long things took." };
-        var hide = new Option<string[]>("--hide") { Description = "Marks of entries whose words are blacked out.", AllowMultipleArgumentsPerToken = true };
-        var command = new Command("sale-file", "Writes the record for a buyer: what was done, by whom and when, sealed and signed.") { prices, names, hours, hide };
+        var hide = new Option<string[]>("--hide")
+        { Description = "Marks of entries whose words are blacked out.", AllowMultipleArgumentsPerToken = true };
+        var command = new Command("sale-file", "Writes the record for a buyer: what was done, by whom and when, sealed and signed.")
+            { prices, names, hours, hide };
         foreach (var file in files)
             command.Add(file);
-        return command.Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(Marks.FindAll(open, parsed.GetValue(hide) ?? []), hidden =>
-            Write(desk, open, new(parsed.GetValue(prices), parsed.GetValue(names), !parsed.GetValue(hours), hidden), [.. files.Select(parsed.GetValue)]))));
+        return command.Answers(desk,
+            parsed => desk.WithCar(parsed, open => Reply.To(Marks.FindAll(open, parsed.GetValue(hide) ?? []), hidden =>
+            Write(desk, open, new(parsed.GetValue(prices), parsed.GetValue(names), !parsed.GetValue(hours), hidden),
+                [.. files.Select(parsed.GetValue)]))));
     }
 
     private static Reply Write(Desk desk, OpenCar open, Privacy privacy, string?[] files)
@@ -54,8 +58,16 @@ internal static class SaleFileVerb
         }
 
         var leftOut = paper.Privacy.LeftOut;
-        return Reply.Said($"{paper.Document.Entries.Count} entries sealed; written to {string.Join(" and ", written)}. {(leftOut.Count == 0 ? "" : $"Left out: {string.Join(", ", leftOut)}. ")}Read it before you give it away.\nKey: {paper.Document.Fingerprint}",
-            new { car = paper.Car, entries = paper.Document.Entries.Count, files = written, leftOut, fingerprint = paper.Document.Fingerprint });
+        return Reply.Said(
+            $"{paper.Document.Entries.Count} entries sealed; written to {string.Join(" and ", written)}. {(leftOut.Count == 0 ? "" : $"Left out: {string.Join(", ", leftOut)}. ")}Read it before you give it away.\nKey: {paper.Document.Fingerprint}",
+            new
+            {
+                car = paper.Car,
+                entries = paper.Document.Entries.Count,
+                files = written,
+                leftOut,
+                fingerprint = paper.Document.Fingerprint
+            });
     }
 
     /// <summary>A line on the error stream at most every second, while a person watches.</summary>

@@ -15,22 +15,40 @@ namespace Refettle.Cli.Verbs;
 
 internal static class ScopeVerb
 {
-    private static readonly Option<decimal?> _budget = new("--budget") { Description = "Money there is; by default that of refettle means." };
-    private static readonly Option<string> _hours = new("--hours") { Description = "Time of your own there is, such as 60h or 60, in hours.", HelpName = "time" };
-    private static readonly Option<string> _by = new("--by") { Description = "The day to meet, such as 2027-05-08 or sat+5w; by default that of the means or the handover.", HelpName = "day" };
-    private static readonly Option<decimal?> _perHour = new("--per-hour") { Description = "Money that an hour is worth; by default that of refettle settings." };
+    private static readonly Option<decimal?> _budget = new("--budget")
+    { Description = "Money there is; by default that of refettle means." };
+    private static readonly Option<string> _hours = new("--hours")
+    { Description = "Time of your own there is, such as 60h or 60, in hours.", HelpName = "time" };
+    private static readonly Option<string> _by = new("--by")
+    { Description = "The day to meet, such as 2027-05-08 or sat+5w; by default that of the means or the handover.", HelpName = "day" };
+    private static readonly Option<decimal?> _perHour = new("--per-hour")
+    { Description = "Money that an hour is worth; by default that of refettle settings." };
     private static readonly Option<decimal?> _perPoint = new("--per-point") { Description = "Money that a point is worth." };
-    private static readonly Option<string[]> _also = new("--also") { Description = "Jobs that are in, whatever they take.", HelpName = "job", AllowMultipleArgumentsPerToken = true };
-    private static readonly Option<string[]> _leave = new("--leave") { Description = "Jobs to leave alone.", HelpName = "job", AllowMultipleArgumentsPerToken = true };
-    private static readonly Option<string> _try = new("--try") { Description = "Say only whether this job fits beside those chosen, and what it breaks.", HelpName = "job" };
-    private static readonly Option<string> _frontier = new("--frontier") { Description = "Show the greatest gain for one limit after another: time or money.", HelpName = "limit", Arity = ArgumentArity.ZeroOrOne };
-    private static readonly Option<int> _points = new("--points") { Description = "Points of the frontier.", DefaultValueFactory = _ => 20 };
-    private static readonly Option<bool> _keep = new("--keep") { Description = "Choose these jobs: timeline, basket and books go by them." };
+    private static readonly Option<string[]> _also = new("--also")
+    { Description = "Jobs that are in, whatever they take.", HelpName = "job", AllowMultipleArgumentsPerToken = true };
+    private static readonly Option<string[]> _leave = new("--leave")
+    { Description = "Jobs to leave alone.", HelpName = "job", AllowMultipleArgumentsPerToken = true };
+    private static readonly Option<string> _try = new("--try")
+    { Description = "Say only whether this job fits beside those chosen, and what it breaks.", HelpName = "job" };
+    private static readonly Option<string> _frontier = new("--frontier")
+    {
+        Description = "Show the greatest gain for one limit after another: time or money.",
+        HelpName = "limit",
+        Arity = ArgumentArity.ZeroOrOne
+    };
+    private static readonly Option<int> _points = new("--points")
+    { Description = "Points of the frontier.", DefaultValueFactory = _ => 20 };
+    private static readonly Option<bool> _keep = new("--keep")
+    { Description = "Choose these jobs: timeline, basket and books go by them." };
 
     public static Command Make(Desk desk) => new Command("scope", "Which jobs are worth doing with what you have to spend.")
     {
         _budget, _hours, _by, _perHour, _perPoint, _also, _leave, _try, _frontier, _points, _keep, SinceOpen.Asked, SinceOpen.Take,
-    }.Answers(desk, parsed => desk.WithCar(parsed, open => SinceOpen.IsAsked(parsed) ? SinceOpen.Answer(desk, parsed, open) : Reply.To(Question(desk, parsed, open.Car), question =>
+    }.Answers(desk,
+        parsed => desk.WithCar(parsed,
+            open => SinceOpen.IsAsked(parsed)
+                ? SinceOpen.Answer(desk, parsed, open)
+                : Reply.To(Question(desk, parsed, open.Car), question =>
         ScopeQuestionCheck.Of(open.Car, question) is { Count: > 0 } faults ? Reply.Bad(faults)
             : parsed.GetValue(_try) is { } job ? Tried(desk, open.Car, question, job)
             : parsed.GetResult(_frontier) is { Implicit: false } ? Frontier(desk, parsed, open.Car, question)
@@ -86,7 +104,8 @@ internal static class ScopeVerb
     private static Reply Tried(Desk desk, Car car, ScopeQuestion question, string job)
     {
         if (car.Jobs.All(known => known.Id != job) || car.JobsDone.Contains(job))
-            return Reply.Bad([new($"job {job}", "there is no such open job", NearNames.Ask(job, car.Jobs.Select(known => known.Id), "refettle job list shows them."))]);
+            return Reply.Bad([new($"job {job}", "there is no such open job",
+                NearNames.Ask(job, car.Jobs.Select(known => known.Id), "refettle job list shows them."))]);
         var brake = desk.Scoper.Add(car, question, job, cancel: desk.Around.Interrupt);
         return new(BrakeView.Of(car, brake), brake);
     }
@@ -97,7 +116,8 @@ internal static class ScopeVerb
         if (word is not ("time" or "money"))
             return Reply.Bad([new("--frontier", $"\"{word}\" is not a limit", "Write time or money.")]);
         var limit = word == "time" ? ScopeLimit.Time : ScopeLimit.Money;
-        var points = desk.Scoper.Frontier(car, question, limit, Math.Clamp(parsed.GetValue(_points), 2, 200), new Telling(desk.Around, limit), desk.Around.Interrupt);
+        var points = desk.Scoper.Frontier(car, question, limit, Math.Clamp(parsed.GetValue(_points), 2, 200),
+            new Telling(desk.Around, limit), desk.Around.Interrupt);
         return new(FrontierView.Of(car, limit, points, desk.Around.Interrupt.IsCancellationRequested), new { limit, points });
     }
 

@@ -7,26 +7,33 @@ namespace Refettle.Cli.Verbs;
 
 internal static class ServeVerb
 {
-    public static Option<int> Port() => new("--port") { Description = "Where to listen; 0 takes any that is free.", DefaultValueFactory = _ => Serving.UsualPort };
+    public static Option<int> Port() =>
+        new("--port") { Description = "Where to listen; 0 takes any that is free.", DefaultValueFactory = _ => Serving.UsualPort };
 
     public static Command Make(Desk desk)
     {
         var port = Port();
-        var toNetwork = new Option<bool>("--lan") { Description = "Also for phones on the network that are paired; shows a code that pairs one." };
-        var encrypted = new Option<bool>("--https") { Description = "With --lan: also encrypted, at the next port, under an authority of this machine's own that each phone is told once to trust." };
+        var toNetwork = new Option<bool>("--lan")
+        { Description = "Also for phones on the network that are paired; shows a code that pairs one." };
+        var encrypted = new Option<bool>("--https")
+        { Description = "With --lan: also encrypted, at the next port, under an authority of this machine's own that each phone is told once to trust." };
         var command = new Command("serve", "Serves the pages on this machine until Ctrl-C.") { port, toNetwork, encrypted };
         command.SetAction(parsed => (int)new Printer(desk.Around).Show(
-            desk.WithLogbook(parsed, store => Run(desk, parsed, store, parsed.GetValue(port), Asked(parsed.GetValue(toNetwork), parsed.GetValue(encrypted)))),
+            desk.WithLogbook(parsed,
+                store => Run(desk, parsed, store, parsed.GetValue(port), Asked(parsed.GetValue(toNetwork), parsed.GetValue(encrypted)))),
             parsed.GetValue<bool>(GlobalOptions.Json)));
         return command;
     }
 
     /// <summary>The address comes at once, on the error stream when the answer is JSON.</summary>
-    public static void Tell(Desk desk, ParseResult parsed, Uri address) => Say(desk, parsed, $"Open {address} in a browser. Ctrl-C ends it.");
+    public static void Tell(Desk desk, ParseResult parsed, Uri address) =>
+        Say(desk, parsed, $"Open {address} in a browser. Ctrl-C ends it.");
 
-    private static Reach Asked(bool toNetwork, bool encrypted) => !toNetwork ? Reach.ThisMachine : encrypted ? Reach.NetworkEncrypted : Reach.Network;
+    private static Reach Asked(bool toNetwork, bool encrypted) =>
+        !toNetwork ? Reach.ThisMachine : encrypted ? Reach.NetworkEncrypted : Reach.Network;
 
-    private static Reply Run(Desk desk, ParseResult parsed, IGarageStore store, int port, Reach reach) => Serving.Run(desk, store, port, reach, address =>
+    private static Reply Run(Desk desk, ParseResult parsed, IGarageStore store, int port, Reach reach) =>
+        Serving.Run(desk, store, port, reach, address =>
     {
         Tell(desk, parsed, address);
         if (reach != Reach.ThisMachine)

@@ -9,7 +9,8 @@ internal static class SettingsVerb
 {
     public static Command Make(Desk desk)
     {
-        var values = new Argument<string[]>("key=value") { Description = "What to change; nothing to see them.", Arity = ArgumentArity.ZeroOrMore };
+        var values = new Argument<string[]>("key=value")
+        { Description = "What to change; nothing to see them.", Arity = ArgumentArity.ZeroOrMore };
         return new Command("settings", "How you count: what an hour is worth, what touching a unique part costs …") { values }
             .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(KeyValue.Read(parsed.GetValue(values) ?? []), keys =>
                 keys.Count == 0 ? Shown(open.Car) : Reply.To(SettingsEdit.Of(open.Car.Settings, keys), settings =>

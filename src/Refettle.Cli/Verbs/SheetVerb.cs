@@ -7,7 +7,8 @@ internal static class SheetVerb
 {
     public static Command Make(Desk desk)
     {
-        var files = new Argument<string[]>("file") { Description = "A sheet in YAML; or tables in CSV: parts, then joints.", Arity = new(1, 2) };
+        var files = new Argument<string[]>("file")
+        { Description = "A sheet in YAML; or tables in CSV: parts, then joints.", Arity = new(1, 2) };
         return new Command("sheet", "Takes a sheet into the car: what has the same identifier is replaced.") { files }
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
             {
@@ -15,7 +16,8 @@ internal static class SheetVerb
                 return Reply.To(SheetFiles.Structure(given, open.Car.Structure), read =>
                 {
                     var name = string.Join(" and ", given.Select(Path.GetFileName));
-                    return Change.Record(desk, open, $"sheet {name}", read, $"Taken from {name}: {Wording.Count(read.Parts.Count, "part")}, {Wording.Count(read.Joints.Count, "joint")}.");
+                    return Change.Record(desk, open, $"sheet {name}", read,
+                        $"Taken from {name}: {Wording.Count(read.Parts.Count, "part")}, {Wording.Count(read.Joints.Count, "joint")}.");
                 });
             }));
     }

@@ -10,7 +10,8 @@ internal static class ShowVerb
 {
     public static Command Make(Desk desk)
     {
-        var what = new Argument<string[]>("what") { Description = "A thing: part ID, joint ID, state ID, space ID, sub-assembly ID; nothing for the whole car; or parts, joints, states, spaces.", Arity = ArgumentArity.ZeroOrMore };
+        var what = new Argument<string[]>("what")
+        { Description = "A thing: part ID, joint ID, state ID, space ID, sub-assembly ID; nothing for the whole car; or parts, joints, states, spaces.", Arity = ArgumentArity.ZeroOrMore };
         var source = new CarSource();
         return source.AddTo(new("show", "What the car is made of, or all about one thing.") { what })
             .Answers(desk, parsed => source.With(desk, parsed, (car, history) => Answer(car, history, parsed.GetValue(what) ?? [])));
@@ -27,7 +28,9 @@ internal static class ShowVerb
             return Reply.Bad([new(text, "this names no thing", "Write part x, joint x, state x, space x, sub-assembly x or zone x.")]);
         if (Unknown.Of(what[0], thing.Id, Ids(car.Structure, thing.Kind)) is { } fault)
             return Reply.Bad([fault]);
-        var undecided = thing.Kind == ThingKind.Joint && history is not null ? TorqueConflicts.Of(history).FirstOrDefault(conflict => conflict.Joint == thing.Id) : null;
+        var undecided = thing.Kind == ThingKind.Joint && history is not null
+            ? TorqueConflicts.Of(history).FirstOrDefault(conflict => conflict.Joint == thing.Id)
+            : null;
         return new(ThingView.Of(car, thing, undecided), WithTorques(ThingForm(car.Structure, thing), undecided));
     }
 
@@ -43,9 +46,15 @@ internal static class ShowVerb
 
     private static Reply List(Car car, string kind)
     {
-        var found = Enum.GetValues<ThingKind>().Where(candidate => kind.StartsWith(candidate switch { ThingKind.SubAssembly => "sub-assembl", _ => candidate.ToString().ToLowerInvariant() }, StringComparison.OrdinalIgnoreCase)).ToList();
+        var found = Enum.GetValues<ThingKind>()
+            .Where(candidate => kind.StartsWith(candidate switch
+            {
+                ThingKind.SubAssembly => "sub-assembl",
+                _ => candidate.ToString().ToLowerInvariant()
+            }, StringComparison.OrdinalIgnoreCase)).ToList();
         return found.Count == 0
-            ? Reply.Bad([new(kind, "this names no kind of thing", "Write parts, joints, states, spaces, sub-assemblies or zones, or part ID for one.")])
+            ? Reply.Bad([new(kind, "this names no kind of thing",
+                "Write parts, joints, states, spaces, sub-assemblies or zones, or part ID for one.")])
             : new(CarView.Listed(car, found[0]), new { kind, ids = Ids(car.Structure, found[0]).ToValueList() });
     }
 
@@ -59,7 +68,15 @@ internal static class ShowVerb
         done = car.Done,
         unsound = car.Unsound,
         settings = car.Settings,
-        counts = new { parts = car.Structure.Parts.Count, joints = car.Structure.Joints.Count, subAssemblies = car.Structure.SubAssemblies.Count, states = car.Structure.States.Count, spaces = car.Structure.Spaces.Count, looseEnds = car.Structure.LooseEnds.Count },
+        counts = new
+        {
+            parts = car.Structure.Parts.Count,
+            joints = car.Structure.Joints.Count,
+            subAssemblies = car.Structure.SubAssemblies.Count,
+            states = car.Structure.States.Count,
+            spaces = car.Structure.Spaces.Count,
+            looseEnds = car.Structure.LooseEnds.Count
+        },
         parts = car.Structure.Parts.Select(part => new { part.Id, part.Name, part.Zone, part.Side, part.Scarcity }).ToValueList(),
     };
 

@@ -10,8 +10,10 @@ internal static class SoakVerb
 {
     public static Command Make(Desk desk)
     {
-        var joints = new Argument<string[]>("joint") { Description = "The joints that are wetted now; nothing to see the clocks.", Arity = ArgumentArity.ZeroOrMore };
-        return new Command("soak", "Starts the clock of a soak, or shows all that run. They run beside each other and beside other work.") { joints }
+        var joints = new Argument<string[]>("joint")
+        { Description = "The joints that are wetted now; nothing to see the clocks.", Arity = ArgumentArity.ZeroOrMore };
+        return new Command("soak",
+            "Starts the clock of a soak, or shows all that run. They run beside each other and beside other work.") { joints }
             .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(desk.Ladders(), ladders =>
             {
                 var asked = (parsed.GetValue(joints) ?? []).Distinct().ToList();
@@ -28,7 +30,8 @@ internal static class SoakVerb
         {
             var subject = open.Car.Structure.Joints.First(one => one.Id == joint);
             if (SoakClock.RungFor(open.Car, subject, ladders) is not { } soak)
-                return Reply.Bad([new($"joint {joint}", "its ladder has no soak as it is now", "See refettle stuck for what can be tried.")]);
+                return Reply.Bad(
+                    [new($"joint {joint}", "its ladder has no soak as it is now", "See refettle stuck for what can be tried.")]);
             begun.Add(new SoakBegun(joint, soak.Id, desk.Around.Clock.GetUtcNow()));
         }
 
@@ -43,7 +46,8 @@ internal static class SoakVerb
         var wall = desk.WallOf(car);
         table.AddColumns("Joint", $"Since ({wall.Zone.Id})", $"Ready ({wall.Zone.Id})", "");
         foreach (var clock in clocks)
-            table.AddRow(clock.Joint.EscapeMarkup(), DayWords.Moment(wall.At(clock.Since)), DayWords.Moment(wall.At(clock.Ready)), clock.IsReady(now) ? "ready: try it" : clock.Doubt(now) ?? $"{clock.Left(now).TotalHours:0.0} h left");
+            table.AddRow(clock.Joint.EscapeMarkup(), DayWords.Moment(wall.At(clock.Since)), DayWords.Moment(wall.At(clock.Ready)),
+                clock.IsReady(now) ? "ready: try it" : clock.Doubt(now) ?? $"{clock.Left(now).TotalHours:0.0} h left");
         return new(clocks.Count == 0 ? new Text("No joint soaks.") : table, new { now, clocks });
     }
 }

@@ -17,7 +17,8 @@ internal static class SoundVerb
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
             {
                 var judged = new SoundnessJudged(parsed.GetRequiredValue(part), isSound);
-                return desk.Record(open, [judged], now => Stands.After(now, $"{judged.Part} is {(isSound ? "sound" : "not sound: no stance may rest on it")}."));
+                return desk.Record(open, [judged],
+                    now => Stands.After(now, $"{judged.Part} is {(isSound ? "sound" : "not sound: no stance may rest on it")}."));
             }));
     }
 }

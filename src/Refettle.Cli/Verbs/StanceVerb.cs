@@ -7,7 +7,8 @@ internal static class StanceVerb
 {
     public static Command Make(Desk desk)
     {
-        var stance = new Argument<string>("name") { Description = "on-wheels, on-stands, at-ride-height, not-rolling, or one of your own." };
+        var stance = new Argument<string>("name")
+        { Description = "on-wheels, on-stands, at-ride-height, not-rolling, or one of your own." };
         return new Command("stance", "Records how the car stands now.") { stance }
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
             {

@@ -9,7 +9,11 @@ internal static class TieVerb
 {
     public static Command Make(Desk desk)
     {
-        var ties = new Argument<string[]>("tie") { Description = "\"KIT SIDE/HOLE=PART\"; nothing for every loose end with one clear proposal.", Arity = ArgumentArity.ZeroOrMore };
+        var ties = new Argument<string[]>("tie")
+        {
+            Description = "\"KIT SIDE/HOLE=PART\"; nothing for every loose end with one clear proposal.",
+            Arity = ArgumentArity.ZeroOrMore
+        };
         return new Command("tie", "Ties loose ends to parts of the car.") { ties }
             .Answers(desk, parsed => desk.WithCar(parsed, open => Reply.To(Joins.Read(parsed.GetValue(ties) ?? []), choices =>
             {
@@ -22,7 +26,9 @@ internal static class TieVerb
     private static Reply Tie(Desk desk, OpenCar open, Dictionary<string, string> choices)
     {
         var structure = open.Car.Structure;
-        var ends = choices.Count == 0 ? structure.LooseEnds : structure.LooseEnds.Where(end => choices.ContainsKey(end.Key())).ToValueList();
+        var ends = choices.Count == 0
+            ? structure.LooseEnds
+            : structure.LooseEnds.Where(end => choices.ContainsKey(end.Key())).ToValueList();
         var ties = Tying.Propose(ends, structure, choices);
         if (ties.Count == 0)
             return Reply.Said("Nothing to tie.", new { tied = ties });

@@ -17,16 +17,19 @@ internal static class TightenVerb
         var rows = new Option<int?>("--rows") { Description = "The fasteners stand in so many rows; without it, on a circle." };
         var angles = new Option<string[]>("--angle") { Description = "A turn after the torque, such as 90deg; again for a further one." };
         var source = new CarSource();
-        return source.AddTo(new("tighten", "How a joint is closed: order, stages, torque, what is needed new.") { joint, statedFor, fitted, rows, angles })
+        return source.AddTo(new("tighten", "How a joint is closed: order, stages, torque, what is needed new.")
+            { joint, statedFor, fitted, rows, angles })
             .Answers(desk, parsed => source.With(desk, parsed, car =>
             {
                 var id = parsed.GetRequiredValue(joint);
                 if (Unknown.Subject(car.Structure, Fact.Open(id)) is { } fault)
                     return Reply.Bad([fault]);
-                var (stated, fit, turns) = (Condition("--for", parsed.GetValue(statedFor)), Condition("--fitted", parsed.GetValue(fitted)), Angles(parsed.GetValue(angles) ?? []));
+                var (stated, fit, turns) = (Condition("--for", parsed.GetValue(statedFor)), Condition("--fitted", parsed.GetValue(fitted)),
+                    Angles(parsed.GetValue(angles) ?? []));
                 return !stated.IsGood || !fit.IsGood || !turns.IsGood
                     ? Reply.Bad(stated.Faults.Concat(fit.Faults).Concat(turns.Faults))
-                    : Reply.To(ClosingCard.Of(car.Structure.Joints.First(known => known.Id == id), stated.Value, fit.Value, parsed.GetValue(rows), turns.Value),
+                    : Reply.To(ClosingCard.Of(car.Structure.Joints.First(known => known.Id == id), stated.Value, fit.Value,
+                        parsed.GetValue(rows), turns.Value),
                         card => new(ClosingView.Of(card), Form(card)));
             }));
     }
@@ -45,7 +48,8 @@ internal static class TightenVerb
     {
         var read = texts.Select(text => Measure.Read("--angle", text, Dimension.Angle)).ToList();
         return read.All(one => one.IsGood)
-            ? Result<ValueList<decimal>>.Good(read.Select(one => (decimal)Math.Clamp(one.Value.In(Units.Degree), -1000, 1000)).ToValueList())
+            ? Result<ValueList<decimal>>.Good(read.Select(one => (decimal)Math.Clamp(one.Value.In(Units.Degree), -1000, 1000))
+                .ToValueList())
             : Result<ValueList<decimal>>.Bad(read.SelectMany(one => one.Faults));
     }
 

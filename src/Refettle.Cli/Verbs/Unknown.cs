@@ -9,7 +9,8 @@ internal static class Unknown
 
     public static Fault? Subject(Structure structure, Fact fact) => fact.Kind switch
     {
-        FactKind.Off => Of("part", fact.Subject, structure.Parts.Select(part => part.Id).Concat(structure.SubAssemblies.Select(group => group.Id))),
+        FactKind.Off =>
+            Of("part", fact.Subject, structure.Parts.Select(part => part.Id).Concat(structure.SubAssemblies.Select(group => group.Id))),
         FactKind.Free => Part(structure, fact.Subject),
         FactKind.Open => Joint(structure, fact.Subject),
         FactKind.State => Of("state", fact.Subject, structure.States.Select(state => state.Id)),

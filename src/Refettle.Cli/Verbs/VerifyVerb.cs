@@ -14,7 +14,8 @@ internal static class VerifyVerb
     public static Command Make(Desk desk)
     {
         var file = new Argument<string>("file") { Description = "A sale file: page, PDF or record." };
-        return new Command("verify", "Tells whether a sale file is as it was made, and if not, which entries were changed, removed or added.") { file }
+        return new Command("verify",
+            "Tells whether a sale file is as it was made, and if not, which entries were changed, removed or added.") { file }
             .Answers(desk, parsed => Of(desk.PathOf(parsed.GetRequiredValue(file))));
     }
 

@@ -9,7 +9,8 @@ internal static class WhyVerb
     public static Command Make(Desk desk)
     {
         var step = new Argument<string>("fact") { Description = "The step, as a fact: 'off(part)', 'open(joint)' …" };
-        var wanted = new Option<string[]>("--for") { Description = "The goals of the plan.", HelpName = "goal", Required = true, AllowMultipleArgumentsPerToken = true };
+        var wanted = new Option<string[]>("--for")
+        { Description = "The goals of the plan.", HelpName = "goal", Required = true, AllowMultipleArgumentsPerToken = true };
         var goals = new Goals();
         var command = goals.AddOptionsTo(new("why", "Why a step is in the plan for these goals.") { step, wanted });
         return command.Answers(desk, parsed => Reply.To(Goals.Read([parsed.GetRequiredValue(step)]), facts =>

@@ -12,8 +12,10 @@ internal static class AdditionView
     private static IEnumerable<IRenderable> Lines(KitAddition addition)
     {
         var added = addition.Entry.Added;
-        yield return new Text($"{addition.Instance}: {Wording.Count(added.Parts.Count, "part")}, {Wording.Count(added.Joints.Count, "joint")}");
-        var joined = addition.Joinings.Where(joining => joining.Part is not null).Select(joining => $"{joining.Hole.Name} = {joining.Part}").ToList();
+        yield return new Text(
+            $"{addition.Instance}: {Wording.Count(added.Parts.Count, "part")}, {Wording.Count(added.Joints.Count, "joint")}");
+        var joined = addition.Joinings.Where(joining => joining.Part is not null).Select(joining => $"{joining.Hole.Name} = {joining.Part}")
+            .ToList();
         if (joined.Count > 0)
             yield return new Text($"  joined: {string.Join(", ", joined)}");
         if (addition.Ties.Count > 0)

@@ -14,13 +14,15 @@ internal static class BagView
         table.AddColumns("Bag", "Holds", "For", "Lies");
         table.Columns[0].NoWrap();
         foreach (var bag in bags)
-            table.AddRow(new Text(BagCode.Shown(bag.Code)), new Text(bag.IsEmpty ? "empty" : string.Join("; ", bag.Holds)), new Text(string.Join(", ", bag.For)), new Text(bag.Place ?? ""));
+            table.AddRow(new Text(BagCode.Shown(bag.Code)), new Text(bag.IsEmpty ? "empty" : string.Join("; ", bag.Holds)),
+                new Text(string.Join(", ", bag.For)), new Text(bag.Place ?? ""));
         return table;
     }
 
     public static IRenderable Of(Bag bag)
     {
-        var lines = new List<string> { $"Bag {BagCode.Shown(bag.Code)}{(bag.IsEmpty ? ", empty" : "")}{(bag.Place is null ? "" : $", in {bag.Place}")}" };
+        var lines = new List<string>
+            { $"Bag {BagCode.Shown(bag.Code)}{(bag.IsEmpty ? ", empty" : "")}{(bag.Place is null ? "" : $", in {bag.Place}")}" };
         lines.AddRange(bag.Holds.Select(held => $"  {held}"));
         if (bag.For.Count > 0)
             lines.Add($"For {string.Join(", ", bag.For)}");

@@ -25,8 +25,10 @@ internal static class BrakeView
 
     private static string Breach(Car car, Breach breach) => breach.Limit switch
     {
-        ScopeLimit.Time => $"with it there are {breach.Needed / 60:0.0} h of work in {breach.Given / 60:0.0} h: {(breach.Needed - breach.Given) / 60:0.0} h too much",
-        ScopeLimit.Money => $"with it there are {breach.Needed:0} {car.Currency} to spend of {breach.Given:0}: {breach.Needed - breach.Given:0} too much",
+        ScopeLimit.Time =>
+            $"with it there are {breach.Needed / 60:0.0} h of work in {breach.Given / 60:0.0} h: {(breach.Needed - breach.Given) / 60:0.0} h too much",
+        ScopeLimit.Money =>
+            $"with it there are {breach.Needed:0} {car.Currency} to spend of {breach.Given:0}: {breach.Needed - breach.Given:0} too much",
         _ => $"its waits alone take {breach.Needed:0.#} days, and {breach.Given:0} are left",
     };
 

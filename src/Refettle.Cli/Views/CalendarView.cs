@@ -28,7 +28,9 @@ internal static class CalendarView
             Row($"month {month.Month}", $"{month.Celsius:0.#} °C, {month.HumidityPercent:0.#} %, {Wording.Of(month.Origin)}");
         foreach (var reading in calendar.Readings)
             Row(DayWords.Day(reading.Day), $"{reading.Celsius:0.#} °C, {reading.HumidityPercent:0.#} %, read");
-        return calendar.Spells.Count > 0 ? grid : new Rows(grid, new Text("No spells yet: refettle spell add evenings --on tue,thu --from 18:30 --until 21:30"));
+        return calendar.Spells.Count > 0
+            ? grid
+            : new Rows(grid, new Text("No spells yet: refettle spell add evenings --on tue,thu --from 18:30 --until 21:30"));
 
         void Row(string name, string says) => grid.AddRow(new Text(name), new Text(says));
     }

@@ -14,7 +14,9 @@ internal static class CarView
             new Markup($"[bold]{car.Name.Safe()}[/]{(car.Year is { } year ? $", {year}" : "")} ({car.Id.Safe()})"),
             new Text($"{Wording.Count(structure.Parts.Count, "part")}, {Wording.Count(structure.Joints.Count, "joint")}, {Wording.Count(structure.SubAssemblies.Count, "sub-assembly", "sub-assemblies")}, {Wording.Count(structure.States.Count, "state")}, {Wording.Count(structure.Spaces.Count, "space")}, {Wording.Count(structure.LooseEnds.Count(end => !end.IsOptional), "loose end")}"),
             new Text($"stands: {car.Stance ?? "not known"}"),
-            new Text(car.Done.Count == 0 ? "nothing is off or open yet" : $"done: {Wording.Facts(car.Done.Where(fact => fact.Kind is FactKind.Off or FactKind.Open or FactKind.State).ToValueList())}"),
+            new Text(car.Done.Count == 0
+                ? "nothing is off or open yet"
+                : $"done: {Wording.Facts(car.Done.Where(fact => fact.Kind is FactKind.Off or FactKind.Open or FactKind.State).ToValueList())}"),
             Text.Empty,
             Zones(car));
     }
@@ -35,14 +37,18 @@ internal static class CarView
         table.AddColumns("Zone", "Parts");
         table.Columns[0].NoWrap();
         foreach (var zone in car.Structure.Parts.GroupBy(part => part.Zone).OrderBy(zone => zone.Key, StringComparer.Ordinal))
-            table.AddRow(new Text(names.GetValueOrDefault(zone.Key, zone.Key)), new Text(string.Join(", ", zone.Select(part => part.Id).Order(StringComparer.Ordinal))));
+            table.AddRow(new Text(names.GetValueOrDefault(zone.Key, zone.Key)),
+                new Text(string.Join(", ", zone.Select(part => part.Id).Order(StringComparer.Ordinal))));
         return table;
     }
 
     private static IEnumerable<(string Id, string Name, string More)> Rows(Structure structure, ThingKind kind) => (kind switch
     {
         ThingKind.Part => structure.Parts.Select(part => (part.Id, part.Name, Wording.Of(part.Scarcity))),
-        ThingKind.Joint => structure.Joints.Select(joint => (joint.Id, joint.Name ?? string.Join(" – ", joint.Holds), $"{joint.Count} × {joint.Kind.ToString().ToLowerInvariant()}{(joint.Thread is null ? "" : $" {joint.Thread}")}")),
+        ThingKind.Joint =>
+            structure.Joints
+                .Select(joint => (joint.Id, joint.Name ?? string.Join(" – ", joint.Holds),
+                    $"{joint.Count} × {joint.Kind.ToString().ToLowerInvariant()}{(joint.Thread is null ? "" : $" {joint.Thread}")}")),
         ThingKind.State => structure.States.Select(state => (state.Id, state.Name, state.IsStance ? "stance" : "")),
         ThingKind.Space => structure.Spaces.Select(space => (space.Id, space.Name, $"closed by {string.Join(", ", space.ClosedBy)}")),
         ThingKind.SubAssembly => structure.SubAssemblies.Select(group => (group.Id, group.Name, string.Join(", ", group.Members))),

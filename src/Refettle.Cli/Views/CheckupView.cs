@@ -15,7 +15,8 @@ internal static class CheckupView
         return grid;
     }
 
-    private static string Told(CheckupLine condition) => condition.Mend.Length == 0 ? condition.Found : $"{condition.Found}\n{condition.Mend}";
+    private static string Told(CheckupLine condition) =>
+        condition.Mend.Length == 0 ? condition.Found : $"{condition.Found}\n{condition.Mend}";
 
     private static string Word(Health health) => health switch
     {

@@ -9,7 +9,8 @@ internal static class ClosingView
 {
     public static IRenderable Of(ClosingCard card)
     {
-        var lines = new List<IRenderable> { new Markup($"[bold]{card.Joint.Id.Safe()}[/]: {Wording.Count(card.Joint.Count, "fastener")}{Figure(card).Safe()}") };
+        var lines = new List<IRenderable>
+            { new Markup($"[bold]{card.Joint.Id.Safe()}[/]: {Wording.Count(card.Joint.Count, "fastener")}{Figure(card).Safe()}") };
         if (card.Advice is { } advice)
             lines.Add(new Markup($"{(advice.Use == TorqueUse.Ask ? "[bold]Asked:[/] " : "")}{advice.Says.Safe()}"));
         if (card.General is { } general)
@@ -25,7 +26,8 @@ internal static class ClosingView
 
     public static IRenderable Of(ValueList<RoadBlock> blocks) => blocks.Count == 0
         ? new Text("Nothing by the log stands between the car and the road. Brakes, fluids, lights and local law are still yours to judge.")
-        : new Rows([new Text($"{Wording.Count(blocks.Count, "thing")} to do before the road:"), .. blocks.Select(block => new Text($"  {block.Thing}: {block.Why}"))]);
+        : new Rows([new Text($"{Wording.Count(blocks.Count, "thing")} to do before the road:"),
+            .. blocks.Select(block => new Text($"  {block.Thing}: {block.Why}"))]);
 
     private static string Figure(ClosingCard card) => card.Joint.Torque is { } torque ? $", {torque}" : "";
 }

@@ -9,14 +9,16 @@ internal static class JobView
     public static IRenderable Of(Car car)
     {
         if (car.Jobs.Count == 0)
-            return new Text("No job yet. Think of one: refettle job add new-clutch \"goals=free(clutch)\" worth=150 \"work=40 min\" parts=120");
+            return new Text(
+                "No job yet. Think of one: refettle job add new-clutch \"goals=free(clutch)\" worth=150 \"work=40 min\" parts=120");
         var table = new Table { Border = TableBorder.None };
         table.AddColumns("Job", "", "What", "Worth", "Work", "Parts", "");
         table.Columns[0].NoWrap();
         foreach (var column in table.Columns.Skip(3).Take(3))
             column.RightAligned().NoWrap();
         foreach (var job in car.Jobs)
-            table.AddRow(new Text(job.Id), new Text(Word(job.Wish)), new Text(What(job)), new Text($"{job.Worth}"), new Text($"{job.Work}"), new Text($"{job.Parts.Amount:0.##}"), new Text(Standing(car, job)));
+            table.AddRow(new Text(job.Id), new Text(Word(job.Wish)), new Text(What(job)), new Text($"{job.Worth}"), new Text($"{job.Work}"),
+                new Text($"{job.Parts.Amount:0.##}"), new Text(Standing(car, job)));
         return new Rows(new Text($"To spend: {Of(car.Means, car.Currency)}."), table);
     }
 

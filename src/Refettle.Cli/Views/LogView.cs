@@ -17,7 +17,8 @@ internal static class LogView
         foreach (var column in table.Columns.Take(3))
             column.NoWrap();
         foreach (var line in shown)
-            table.AddRow(new Text(LogVerb.Mark(line.Entry.Id)), new Text(DayWords.Moment(clock.At(line.Entry.At))), new Text(line.Entry.Device), What(line));
+            table.AddRow(new Text(LogVerb.Mark(line.Entry.Id)), new Text(DayWords.Moment(clock.At(line.Entry.At))),
+                new Text(line.Entry.Device), What(line));
         return shown.Count == all ? table : new Rows(new Text($"The newest {shown.Count} of {all} entries (--most 0 for all):"), table);
     }
 

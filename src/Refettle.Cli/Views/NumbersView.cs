@@ -22,7 +22,8 @@ internal static class NumbersView
             inputs.AddRow(new Text(input.Name), new Text(input.Says), new Text(input.Accepts + When(input)));
         return new Rows(
             new Markup($"[bold]{number.Says.Safe()}[/]"), inputs,
-            Facts(("Formula", number.Formula), ("Source", number.Source), ("How sure", number.Uncertainty), ("Try", $"refettle numbers {number.Name} {number.Example}")),
+            Facts(("Formula", number.Formula), ("Source", number.Source), ("How sure", number.Uncertainty),
+                ("Try", $"refettle numbers {number.Name} {number.Example}")),
             new Text(BenchAnswer.MakerFirst));
     }
 
@@ -31,7 +32,8 @@ internal static class NumbersView
         var lines = new List<IRenderable> { new Text(answer.Says + Verdict(answer)) };
         lines.AddRange(answer.Values.Select(value => new Markup($"  [bold]{value.ToString().Safe()}[/]")));
         lines.AddRange(answer.Cautions.Select(caution => new Markup($"[bold]Caution:[/] {caution.Safe()}")));
-        var assumed = answer.Inputs.Where(input => input.Origin is not null).Select(input => ($"{input.Name} assumed", $"{input.Text}: {input.Origin}"));
+        var assumed = answer.Inputs.Where(input => input.Origin is not null)
+            .Select(input => ($"{input.Name} assumed", $"{input.Text}: {input.Origin}"));
         lines.Add(Facts([("Formula", answer.Formula), ("Source", answer.Source), ("How sure", answer.Uncertainty), .. assumed]));
         lines.Add(new Text(answer.Note));
         return new Rows(lines);

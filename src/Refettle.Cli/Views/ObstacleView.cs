@@ -9,7 +9,8 @@ internal static class ObstacleView
 {
     public static IRenderable Of(Plan plan)
     {
-        var lines = new List<IRenderable> { new Markup($"[bold]{Wording.Facts(plan.Question.Goals).Safe()}[/] — {Wording.Of(plan).Safe()}") };
+        var lines = new List<IRenderable>
+            { new Markup($"[bold]{Wording.Facts(plan.Question.Goals).Safe()}[/] — {Wording.Of(plan).Safe()}") };
         if (plan.Obstacle is { } obstacle)
             lines.AddRange(Reasons(obstacle));
         return new Rows(lines);
@@ -23,7 +24,9 @@ internal static class ObstacleView
             yield return new Text($"  {forbidden}");
         if (obstacle.Stuck.Count == 0)
             yield break;
-        yield return new Text(obstacle.Stuck.Count == 1 ? "This has no way that works:" : "These wait for each other, or have no way that works:");
+        yield return new Text(obstacle.Stuck.Count == 1
+            ? "This has no way that works:"
+            : "These wait for each other, or have no way that works:");
         foreach (var fact in obstacle.Stuck)
             yield return new Text($"  {fact}");
         foreach (var fire in obstacle.Fire)

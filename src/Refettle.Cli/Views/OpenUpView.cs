@@ -12,7 +12,9 @@ internal static class OpenUpView
         if (made.Question.Openings.Count == 0)
             return new Rows(new Text("Nothing has to be opened for any of these tries: ask refettle stuck for each."), Notes(made));
         return new Rows(
-            new Markup(answer.Best.Open.Count == 0 ? "[bold]Try first[/]; open nothing yet." : $"[bold]Open now:[/] {Names(made, answer.Best.Open).Safe()}"),
+            new Markup(answer.Best.Open.Count == 0
+                ? "[bold]Try first[/]; open nothing yet."
+                : $"[bold]Open now:[/] {Names(made, answer.Best.Open).Safe()}"),
             Both(made, answer),
             new Text(Odds(answer)),
             new Text(""),
@@ -53,8 +55,10 @@ internal static class OpenUpView
             table.AddColumn(heading);
         foreach (var (opening, number) in made.Question.Openings.Select((opening, number) => (opening, number)))
         {
-            var joints = made.Question.Joints.Where(joint => joint.Needs.Values.Any(needs => needs.Contains(number))).Select(joint => joint.Id);
-            table.AddRow(new Text(Short(opening)), new Text(new Minutes(OpenUpReport.MinutesOf(made.Question, opening)).ToString()), new Text(string.Join(", ", joints)));
+            var joints = made.Question.Joints.Where(joint => joint.Needs.Values.Any(needs => needs.Contains(number)))
+                .Select(joint => joint.Id);
+            table.AddRow(new Text(Short(opening)), new Text(new Minutes(OpenUpReport.MinutesOf(made.Question, opening)).ToString()),
+                new Text(string.Join(", ", joints)));
         }
 
         return table;
@@ -78,9 +82,11 @@ internal static class OpenUpView
         if (made.AssumedInHand.Count > 0)
             lines.Add(new Text($"Taken to be in hand before it is destroyed: {string.Join(", ", made.AssumedInHand)}."));
         if (made.TakenAsShielded.Count > 0)
-            lines.Add(new Text($"Taken to be shielded before any heat: {string.Join(", ", made.TakenAsShielded.Take(6))}{(made.TakenAsShielded.Count > 6 ? $" and {made.TakenAsShielded.Count - 6} more" : "")}."));
+            lines.Add(new Text(
+                $"Taken to be shielded before any heat: {string.Join(", ", made.TakenAsShielded.Take(6))}{(made.TakenAsShielded.Count > 6 ? $" and {made.TakenAsShielded.Count - 6} more" : "")}."));
         lines.AddRange(made.OutOfTheQuestion.Select(fault => new Text(fault.ToString())));
-        lines.Add(new Text($"Opening later takes {made.Question.Later.Once} once and {made.Question.Later.Factor:0.##} times the minutes (set by --later-minutes and --later-factor)."));
+        lines.Add(new Text(
+            $"Opening later takes {made.Question.Later.Once} once and {made.Question.Later.Factor:0.##} times the minutes (set by --later-minutes and --later-factor)."));
         lines.AddRange(made.Origins.Select(origin => new Text($"Where the chances come from: {origin}")));
         lines.Add(new Markup($"[yellow]This opens no gate: ask refettle stuck before every try. {Wording.Safety.Safe()}[/]"));
         return new(lines);

@@ -19,7 +19,8 @@ internal static class PlanQuestionViews
         table.AddColumns("Also", "What", "On top", "");
         table.Columns[2].RightAligned();
         foreach (var extra in answer.Extras)
-            table.AddRow(new Text($"{extra.Fact}"), new Text(extra.Says), new Text($"{extra.Cost.Total}"), new Text(extra.Proven ? "" : "or less"));
+            table.AddRow(new Text($"{extra.Fact}"), new Text(extra.Says), new Text($"{extra.Cost.Total}"),
+                new Text(extra.Proven ? "" : "or less"));
         return new Rows(
             new Text($"With {Wording.Facts(answer.Plan.Question.Goals)} done ({answer.Plan.Cost.Total}), there come within reach:"),
             answer.Extras.Count == 0 ? new Text("  nothing more") : table);
@@ -40,10 +41,13 @@ internal static class PlanQuestionViews
         Row("first", comparison.First);
         Row("second", comparison.Second);
         Row("both at once", comparison.Both);
-        return new Rows(table, new Text(comparison.Shared is { } shared ? $"Doing both in one go saves {shared}." : "What has no plan is not compared."));
+        return new Rows(table,
+            new Text(comparison.Shared is { } shared ? $"Doing both in one go saves {shared}." : "What has no plan is not compared."));
 
         void Row(string name, Plan plan) => table.AddRow(
-            new Text($"{name}: {Wording.Facts(plan.Question.Goals)}"), new Text(plan.Status == PlanStatus.Impossible ? "" : $"{plan.Steps.Count}"), new Text(plan.Status == PlanStatus.Impossible ? "" : $"{plan.Cost.Total}"), new Text(Wording.Of(plan)));
+            new Text($"{name}: {Wording.Facts(plan.Question.Goals)}"),
+            new Text(plan.Status == PlanStatus.Impossible ? "" : $"{plan.Steps.Count}"),
+            new Text(plan.Status == PlanStatus.Impossible ? "" : $"{plan.Cost.Total}"), new Text(Wording.Of(plan)));
     }
 
     private static IEnumerable<IRenderable> Other(Plan best, OtherPlan other, int rank)

@@ -13,12 +13,16 @@ internal static class PlanView
 
     private static Rows Head(Plan plan)
     {
-        var lines = new List<IRenderable> { new Markup($"[bold]{Wording.Facts(plan.Question.Goals).Safe()}[/] — {Wording.Of(plan).Safe()}") };
+        var lines = new List<IRenderable>
+            { new Markup($"[bold]{Wording.Facts(plan.Question.Goals).Safe()}[/] — {Wording.Of(plan).Safe()}") };
         if (plan.Question.Without.Count > 0)
             lines.Add(new Text($"without touching {string.Join(", ", plan.Question.Without)}"));
-        lines.Add(new Text(plan.Steps.Count == 0 ? "Nothing left to do." : $"{Wording.Count(plan.Steps.Count(step => !PlanOutline.FollowsByItself(step)), "step")}, {Wording.Of(plan.Cost)}"));
+        lines.Add(new Text(plan.Steps.Count == 0
+            ? "Nothing left to do."
+            : $"{Wording.Count(plan.Steps.Count(step => !PlanOutline.FollowsByItself(step)), "step")}, {Wording.Of(plan.Cost)}"));
         if (plan.ExtraStanceChanges > Minutes.Zero)
-            lines.Add(new Text($"and {plan.ExtraStanceChanges} for further changes of stance, which the search for the least cost does not weigh"));
+            lines.Add(new Text(
+                $"and {plan.ExtraStanceChanges} for further changes of stance, which the search for the least cost does not weigh"));
         lines.Add(Text.Empty);
         return new(lines);
     }
@@ -45,7 +49,8 @@ internal static class PlanView
     private static void AddLine(Table table, OutlineLine line, Dictionary<string, int> told)
     {
         var step = line.Step;
-        table.AddRow(new Text($"{line.Number}"), new Text(step.Says), new Text(TakesTime(step) ? step.Tool : ""), new Text(Open(step)), new Text(Time(step.Cost.Close, step)));
+        table.AddRow(new Text($"{line.Number}"), new Text(step.Says), new Text(TakesTime(step) ? step.Tool : ""), new Text(Open(step)),
+            new Text(Time(step.Cost.Close, step)));
         if (line.Along.Count > 0)
             table.AddRow(Text.Empty, Remark("dim", Along(line)), Text.Empty, Text.Empty, Text.Empty);
         foreach (var remark in Remarks(line, told))
@@ -67,7 +72,8 @@ internal static class PlanView
         var origins = plan.Steps.Where(TakesTime).GroupBy(step => step.Origin).OrderByDescending(group => group.Count())
             .Select(group => $"{group.Count()} {Wording.Of(group.Key)}");
         var star = plan.Steps.Any(IsGuess) ? " (*)" : "";
-        return new(Text.Empty, new Text($"Where the minutes come from, by steps: {string.Join("; ", origins)}{star}."), new Markup($"[yellow]{Wording.Safety.Safe()}[/]"));
+        return new(Text.Empty, new Text($"Where the minutes come from, by steps: {string.Join("; ", origins)}{star}."),
+            new Markup($"[yellow]{Wording.Safety.Safe()}[/]"));
     }
 
     private static string Scene(Chapter chapter) =>

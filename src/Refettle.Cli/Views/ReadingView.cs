@@ -15,10 +15,12 @@ internal static class ReadingView
         table.Columns[0].RightAligned().NoWrap();
         foreach (var (reading, number) in answer.Readings.Select((reading, place) => (reading, place + 1)))
             table.AddRow(new Text($"{number}"), new Text(Says(reading)), new Text(reading.Fit > 0 ? $"{reading.Fit * 100:0} %" : ""));
-        return new Rows(table, new Text("Nothing is written yet. Keep one: --keep 1. The fit is the share of your words that the name holds."));
+        return new Rows(table,
+            new Text("Nothing is written yet. Keep one: --keep 1. The fit is the share of your words that the name holds."));
     }
 
-    public static string Says(Reading reading) => $"{Word(reading.Kind)}{(reading.About is null ? "" : $": {reading.About}")}{string.Concat(Figures(reading).Select(figure => $", {figure}"))}";
+    public static string Says(Reading reading) =>
+        $"{Word(reading.Kind)}{(reading.About is null ? "" : $": {reading.About}")}{string.Concat(Figures(reading).Select(figure => $", {figure}"))}";
 
     private static string Word(LineKind kind) => kind switch
     {

@@ -7,10 +7,14 @@ namespace Refettle.Cli.Views;
 /// <summary>The sheet by which the car goes together: numbered steps, what belongs to each below it.</summary>
 internal static class RefitView
 {
-    public static IRenderable Of(Car car, RefitSheet sheet, ValueList<StepFasteners> fasteners, ValueList<Awaited> awaited, int most) => sheet.Steps.Count == 0 && sheet.Leftover.Count == 0 && sheet.Checks.Count == 0 && awaited.Count == 0
+    public static IRenderable Of(Car car, RefitSheet sheet, ValueList<StepFasteners> fasteners, ValueList<Awaited> awaited, int most) =>
+        sheet.Steps.Count == 0 && sheet.Leftover.Count == 0 && sheet.Checks.Count == 0 && awaited.Count == 0
         ? new Text("By the log nothing is apart.")
         : new Rows([
-            .. sheet.Steps.Take(most).SelectMany((step, place) => Held(car, sheet, place).Concat(Step(step, fasteners.FirstOrDefault(one => one.Step == place), awaited.Where(one => one.Step == place), place + 1))),
+            .. sheet.Steps.Take(most)
+                .SelectMany((step, place) => Held(car, sheet, place)
+                    .Concat(Step(step, fasteners.FirstOrDefault(one => one.Step == place), awaited.Where(one => one.Step == place),
+                        place + 1))),
             .. sheet.Steps.Count > most ? [new Text($"… {sheet.Steps.Count - most} more steps")] : Array.Empty<IRenderable>(),
             .. Section("Not here yet:", awaited.Select(one => $"{(one.Step is { } step ? $"step {step + 1}: " : "")}{one.Says}")),
             .. Section("Left over, belonging to no step:", sheet.Leftover.Select(Bag)),
@@ -32,13 +36,16 @@ internal static class RefitView
     {
         var waits = sheet.Steps[place].WaitsFor;
         if (waits.Count > 0 && (place == 0 || sheet.Steps[place - 1].WaitsFor != waits))
-            yield return new Markup($"[yellow]Not to be begun before it is here: {string.Join(", ", waits.Select(car.Structure.PartName)).Safe()}[/]");
+            yield return new Markup(
+                $"[yellow]Not to be begun before it is here: {string.Join(", ", waits.Select(car.Structure.PartName)).Safe()}[/]");
     }
 
     private static IEnumerable<IRenderable> Step(RefitStep step, StepFasteners? fasteners, IEnumerable<Awaited> awaited, int number)
     {
-        yield return new Markup($"[bold]{number,3}  {step.Says.Safe()}[/]{(step.Side == Side.None ? "" : $", {step.Side.ToString().ToLowerInvariant()}")}  ({step.Takes})");
-        foreach (var line in awaited.Where(one => one.Thing?.StartsWith("part ", StringComparison.Ordinal) == true).Select(one => $"Not here yet. {one.Says}").Concat(Below(step, fasteners)))
+        yield return new Markup(
+            $"[bold]{number,3}  {step.Says.Safe()}[/]{(step.Side == Side.None ? "" : $", {step.Side.ToString().ToLowerInvariant()}")}  ({step.Takes})");
+        foreach (var line in awaited.Where(one => one.Thing?.StartsWith("part ", StringComparison.Ordinal) == true)
+            .Select(one => $"Not here yet. {one.Says}").Concat(Below(step, fasteners)))
             yield return new Padder(new Text(line), new(5, 0, 0, 0));
     }
 
@@ -52,7 +59,8 @@ internal static class RefitView
         .. step.Photos.Count == 0 ? [] : new[] { Wording.Count(step.Photos.Count, "photo") },
     ];
 
-    private static string Look(Look look) => $"Last look into {look.Name}{(look.IsPhotographed ? "" : ": photograph it")}{(look.Bags.Count == 0 ? "" : $"; not empty yet: {string.Join("; ", look.Bags.Select(Bag))}")}";
+    private static string Look(Look look) =>
+        $"Last look into {look.Name}{(look.IsPhotographed ? "" : ": photograph it")}{(look.Bags.Count == 0 ? "" : $"; not empty yet: {string.Join("; ", look.Bags.Select(Bag))}")}";
 
     private static IEnumerable<string> Tight(RefitStep step, StepFasteners? fasteners)
     {
@@ -65,12 +73,15 @@ internal static class RefitView
         if (card.Order.Count > 2)
             yield return $"In the order {string.Join(' ', card.Order)}";
         if (card.NewFasteners > 0)
-            yield return fasteners is null ? $"New: {card.NewFasteners}" : $"{fasteners.Says}{(fasteners.Keeps is { } keeps ? $". Keep them: refettle stock reserve {keeps.Number}={keeps.Count} --for \"{keeps.Thing}\"" : "")}";
+            yield return fasteners is null
+                ? $"New: {card.NewFasteners}"
+                : $"{fasteners.Says}{(fasteners.Keeps is { } keeps ? $". Keep them: refettle stock reserve {keeps.Number}={keeps.Count} --for \"{keeps.Thing}\"" : "")}";
         foreach (var says in card.Says)
             yield return says;
     }
 
-    private static string Bag(Bag bag) => $"Bag {BagCode.Shown(bag.Code)}{(bag.Holds.Count == 0 ? "" : $": {string.Join("; ", bag.Holds)}")}{(bag.Place is null ? "" : $" ({bag.Place})")}";
+    private static string Bag(Bag bag) =>
+        $"Bag {BagCode.Shown(bag.Code)}{(bag.Holds.Count == 0 ? "" : $": {string.Join("; ", bag.Holds)}")}{(bag.Place is null ? "" : $" ({bag.Place})")}";
 
     private static IEnumerable<IRenderable> Section(string head, IEnumerable<string> lines)
     {

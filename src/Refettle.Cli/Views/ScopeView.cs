@@ -47,7 +47,9 @@ internal static class ScopeView
         [
             question.Hours is { } hours ? $"{hours.Value / 60:0.#} h" : null,
             question.Budget is { } budget ? $"{budget.Amount:0.##} {car.Currency}" : null,
-            question.Until is { } until ? $"{until.Days} days{(until.Spells is { } spells ? $" with {spells.Value / 60:0.#} h in spells" : ", no spells entered")}" : null,
+            question.Until is { } until
+                ? $"{until.Days} days{(until.Spells is { } spells ? $" with {spells.Value / 60:0.#} h in spells" : ", no spells entered")}"
+                : null,
         ];
         return limits.All(limit => limit is null) ? "No limit was given." : $"Of {string.Join(", ", limits.OfType<string>())}.";
     }
@@ -107,5 +109,6 @@ internal static class ScopeView
     };
 
     private static string Name(Car car, string id) =>
-        car.Structure.Parts.FirstOrDefault(part => part.Id == id)?.Name ?? car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == id)?.Name ?? id;
+        car.Structure.Parts.FirstOrDefault(part => part.Id == id)?.Name
+        ?? car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == id)?.Name ?? id;
 }

@@ -20,7 +20,8 @@ internal static class SinceOpenView
         {
             table.AddRow(
                 new Text(offer.Job.Id), new Text(offer.Job.Name), new Text(Hours(offer.Now)), new Text(Hours(offer.Later)),
-                new Text(offer.Job.Work == Minutes.Zero ? "not said" : $"{offer.Job.Work}"), new Text($"{Why(offer.Source)}{(offer.Proven ? "" : "; not proven")}"));
+                new Text(offer.Job.Work == Minutes.Zero ? "not said" : $"{offer.Job.Work}"),
+                new Text($"{Why(offer.Source)}{(offer.Proven ? "" : "; not proven")}"));
         }
 
         return new Rows(

@@ -15,9 +15,13 @@ internal static class StuckView
         new Markup($"[bold]{answer.Joint.Safe()}[/] is {Word(answer.Condition)}"),
         Soak(answer, now),
         Beliefs(answer),
-        answer.Condition == JointCondition.Freed ? new Text($"Nothing left to free. When it is undone: refettle done 'open({answer.Joint})'") : Advice(answer),
+        answer.Condition == JointCondition.Freed
+            ? new Text($"Nothing left to free. When it is undone: refettle done 'open({answer.Joint})'")
+            : Advice(answer),
         Closed(answer),
-        new Rows(answer.Leave.Select(leave => new Markup($"[yellow]{leave.Rung.Safe()} may be tried without the parts in hand, by your leave: {leave.Why.Safe()}[/]"))),
+        new Rows(answer.Leave
+            .Select(leave => new Markup(
+                $"[yellow]{leave.Rung.Safe()} may be tried without the parts in hand, by your leave: {leave.Why.Safe()}[/]"))),
         new Text($"Where the chances come from: {answer.Origin}"),
         new Markup($"[yellow]{Wording.Safety.Safe()}[/]"));
 
@@ -73,7 +77,8 @@ internal static class StuckView
         foreach (var heading in new[] { "Try", "Frees it", "Makes it worse", "Minutes in all" })
             table.AddColumn(new TableColumn(heading) { NoWrap = true });
         foreach (var option in next.Options)
-            table.AddRow(new Text(option.Rung.Id), new Text($"{option.Frees:0%}"), new Text($"{option.Harms:0%}"), new Text($"{option.ExpectedMinutes:0}"));
+            table.AddRow(new Text(option.Rung.Id), new Text($"{option.Frees:0%}"), new Text($"{option.Harms:0%}"),
+                new Text($"{option.ExpectedMinutes:0}"));
         return table;
     }
 
@@ -84,7 +89,8 @@ internal static class StuckView
         foreach (var gate in answer.Closed)
         {
             lines.Add(new Markup($"[red]Not now: {gate.Rung.Id.Safe()}[/]"));
-            lines.AddRange(gate.Reasons.Select(reason => Remark(told.TryAdd(reason, gate.Rung.Id) ? Reason(reason) : $"{reason.Cause}: as for {told[reason]}")));
+            lines.AddRange(gate.Reasons
+                .Select(reason => Remark(told.TryAdd(reason, gate.Rung.Id) ? Reason(reason) : $"{reason.Cause}: as for {told[reason]}")));
         }
 
         return new(lines);

@@ -40,8 +40,11 @@ internal static class ThingView
     private static IEnumerable<(string, string?)> Part(Part part, Structure structure) =>
     [
         ("name", part.Name), ("zone", part.Zone), ("side", part.Side == Side.None ? null : part.Side.ToString().ToLowerInvariant()),
-        ("count", part.Count == 1 ? null : $"{part.Count}"), ("scarcity", Wording.Of(part.Scarcity)), ("mass", part.Mass?.ToString()), ("price", part.Price?.ToString()),
-        ("hazards", string.Join(", ", part.Hazards.Select(hazard => hazard.ToString().ToLowerInvariant()))), ("duties", string.Join(", ", part.Duties.Select(duty => duty.ToString().ToLowerInvariant()))), ("roles", string.Join(", ", part.Roles)),
+        ("count", part.Count == 1 ? null : $"{part.Count}"), ("scarcity", Wording.Of(part.Scarcity)), ("mass", part.Mass?.ToString()),
+        ("price", part.Price?.ToString()),
+        ("hazards", string.Join(", ", part.Hazards.Select(hazard => hazard.ToString().ToLowerInvariant()))),
+        ("duties", string.Join(", ", part.Duties.Select(duty => duty.ToString().ToLowerInvariant()))),
+        ("roles", string.Join(", ", part.Roles)),
         ("fixed", part.Fixed ? "never comes off" : null), ("kit", part.Kit), ("origin", Wording.Of(part.Origin)),
         .. Out(part.Out), ("hold up by", part.Prop), ("limits", Limits($"part {part.Id}", part.Limits)),
         ("joints", string.Join(", ", structure.Joints.Where(joint => joint.Holds.Contains(part.Id)).Select(joint => joint.Id))),
@@ -49,14 +52,18 @@ internal static class ThingView
 
     private static IEnumerable<(string, string?)> Out(WayOut way) =>
     [
-        ("lift out", $"{way.Off}, back in place {way.On} ({Wording.Of(way.Origin)})"), ("first", Wording.Facts(way.Clear)), ("tool", way.Tool), ("cautions", string.Join("\n", way.Cautions)), ("goes in", Refit(way.Refit)),
+        ("lift out", $"{way.Off}, back in place {way.On} ({Wording.Of(way.Origin)})"), ("first", Wording.Facts(way.Clear)),
+        ("tool", way.Tool), ("cautions", string.Join("\n", way.Cautions)), ("goes in", Refit(way.Refit)),
     ];
 
     private static IEnumerable<(string, string?)> Joint(Joint joint) =>
     [
-        ("name", joint.Name), ("kind", joint.Kind.ToString().ToLowerInvariant()), ("holds", string.Join(", ", joint.Holds)), ("count", $"{joint.Count}"),
-        ("thread", joint.Thread), ("grade", joint.Grade), ("torque", joint.Torque?.ToString()), ("new each time", joint.SingleUse ? "yes" : null),
-        ("torque at ride height", joint.AtRideHeight ? "yes" : null), ("exposure", joint.Exposure?.ToString()), ("kit", joint.Kit), ("origin", Wording.Of(joint.Origin)), ("limits", Limits($"joint {joint.Id}", joint.Limits)),
+        ("name", joint.Name), ("kind", joint.Kind.ToString().ToLowerInvariant()), ("holds", string.Join(", ", joint.Holds)),
+        ("count", $"{joint.Count}"),
+        ("thread", joint.Thread), ("grade", joint.Grade), ("torque", joint.Torque?.ToString()),
+        ("new each time", joint.SingleUse ? "yes" : null),
+        ("torque at ride height", joint.AtRideHeight ? "yes" : null), ("exposure", joint.Exposure?.ToString()), ("kit", joint.Kit),
+        ("origin", Wording.Of(joint.Origin)), ("limits", Limits($"joint {joint.Id}", joint.Limits)),
         .. joint.Ways.Select(way => ($"way {way.Id}", (string?)Way(way))), ("closed by", Refit(joint.Refit)),
     ];
 
@@ -69,23 +76,30 @@ internal static class ThingView
 
     private static IEnumerable<(string, string?)> State(State state) =>
     [
-        ("name", state.Name), ("stance", state.IsStance ? "yes" : null), ("rests on", string.Join(", ", state.Supports)), ("drains", string.Join(", ", state.Drains.Select(hazard => hazard.ToString().ToLowerInvariant()))), ("kit", state.Kit),
+        ("name", state.Name), ("stance", state.IsStance ? "yes" : null), ("rests on", string.Join(", ", state.Supports)),
+        ("drains", string.Join(", ", state.Drains.Select(hazard => hazard.ToString().ToLowerInvariant()))), ("kit", state.Kit),
         .. state.Ways.Select(way => ($"way {way.Id}", (string?)Way(way))),
     ];
 
-    private static IEnumerable<(string, string?)> Space(Space space) => [("name", space.Name), ("zone", space.Zone), ("closed by", string.Join(", ", space.ClosedBy)), ("kit", space.Kit), ("limits", Limits($"space {space.Id}", space.Limits))];
+    private static IEnumerable<(string, string?)> Space(Space space) =>
+        [("name", space.Name), ("zone", space.Zone), ("closed by", string.Join(", ", space.ClosedBy)), ("kit", space.Kit),
+            ("limits", Limits($"space {space.Id}", space.Limits))];
 
     /// <summary>As the sheet says them: the owner's own entries may say otherwise.</summary>
-    private static string Limits(string thing, ValueList<StatedLimit> limits) => string.Join("\n", limits.Select(limit => LimitWords.Of(limit.For(thing))));
+    private static string Limits(string thing, ValueList<StatedLimit> limits) =>
+        string.Join("\n", limits.Select(limit => LimitWords.Of(limit.For(thing))));
 
     private static IEnumerable<(string, string?)> Group(SubAssembly group) =>
-        [("name", group.Name), ("members", string.Join(", ", group.Members)), .. Out(group.Out), ("hold up by", group.Prop), ("kit", group.Kit)];
+        [("name", group.Name), ("members", string.Join(", ", group.Members)), .. Out(group.Out), ("hold up by", group.Prop),
+            ("kit", group.Kit)];
 
-    private static IEnumerable<(string, string?)> Zone(Zone zone) => [("name", zone.Name), ("exposure", $"{zone.Exposure} of 4"), ("posture", zone.Posture)];
+    private static IEnumerable<(string, string?)> Zone(Zone zone) =>
+        [("name", zone.Name), ("exposure", $"{zone.Exposure} of 4"), ("posture", zone.Posture)];
 
     private static string Way(Way way)
     {
-        var lines = new List<string> { $"{way.Tool}{(way.Where == WorkPlace.OnBench ? ", on the bench" : "")}: open {way.Open}, close {way.Close} ({Wording.Of(way.Origin)})" };
+        var lines = new List<string>
+            { $"{way.Tool}{(way.Where == WorkPlace.OnBench ? ", on the bench" : "")}: open {way.Open}, close {way.Close} ({Wording.Of(way.Origin)})" };
         if (way.Clear.Count > 0)
             lines.Add($"first: {Wording.Facts(way.Clear)}");
         if (way.Destroys.Count > 0)

@@ -25,7 +25,8 @@ internal static class TimelineTable
         foreach (var line in Clashes(answer))
             yield return line;
         if (answer.CountsOnMore)
-            yield return new Text($"After {DayWords.Day(answer.LastEntered!.Value)} no spell is entered: the same rhythm is assumed to go on.");
+            yield return new Text(
+                $"After {DayWords.Day(answer.LastEntered!.Value)} no spell is entered: the same rhythm is assumed to go on.");
         yield return new Text("Minutes are planned figures; how sure the finish is, refettle forecast says.");
         yield return Text.Empty;
     }
@@ -57,7 +58,8 @@ internal static class TimelineTable
             if (piece.Start.Date != day)
                 table.AddRow(new Markup($"[bold]{DayWords.Day(piece.Start.Date)}[/]"), Text.Empty, Text.Empty, Text.Empty);
             day = piece.Start.Date;
-            table.AddRow(new Text(When(task, piece)), new Markup(What(task, isFirst)), new Markup($"[dim]{task.Task.Id.Safe()}[/]"), new Text(isFirst ? Takes(task.Task) : ""));
+            table.AddRow(new Text(When(task, piece)), new Markup(What(task, isFirst)), new Markup($"[dim]{task.Task.Id.Safe()}[/]"),
+                new Text(isFirst ? Takes(task.Task) : ""));
             foreach (var caution in cautions.On(piece.Start.Date, task.Task))
                 table.AddRow(Text.Empty, new Padder(new Markup($"[yellow]! {caution.Safe()}[/]"), new(2, 0, 0, 0)), Text.Empty, Text.Empty);
             foreach (var waste in isFirst ? task.Task.Waste : [])
@@ -70,7 +72,9 @@ internal static class TimelineTable
     /// <summary>Work by its pieces, waits once; what takes no time only when asked for.</summary>
     private static IEnumerable<(PlannedTask Task, PlannedWindow Piece, bool IsFirst)> Lines(TimelineAnswer answer, bool all) => answer.Tasks
         .Where(task => all || task.Task.Takes > Minutes.Zero)
-        .SelectMany(task => task.Pieces.Count == 0 ? [(task, new PlannedWindow(task.Start, task.Finish), true)] : task.Pieces.Select((piece, i) => (Task: task, Piece: piece, IsFirst: i == 0)))
+        .SelectMany(task => task.Pieces.Count == 0
+            ? [(task, new PlannedWindow(task.Start, task.Finish), true)]
+            : task.Pieces.Select((piece, i) => (Task: task, Piece: piece, IsFirst: i == 0)))
         .OrderBy(line => line.Item2.Start);
 
     private static string When(PlannedTask task, PlannedWindow piece) => task.Task.IsWait

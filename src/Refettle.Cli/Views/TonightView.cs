@@ -17,12 +17,16 @@ internal static class TonightView
         if (answer.Offers.Count == 0)
             lines.Add(new Text($"Nothing can be finished in {minutes} as things stand."));
         foreach (var (offer, i) in answer.WithOrdersAsOne.Take(Shown).Select((offer, i) => (offer, i)))
-            lines.AddRange(offer.Task.Kind == TaskKind.Order ? Ordered(answer.Orders, i + 1, network) : Offered(offer, i + 1, ToldCautions.Of(car, offer.Task)));
+            lines.AddRange(offer.Task.Kind == TaskKind.Order
+                ? Ordered(answer.Orders, i + 1, network)
+                : Offered(offer, i + 1, ToldCautions.Of(car, offer.Task)));
         if (answer.Evening.Count > 1)
-            lines.Add(new Text($"One after the other: {string.Join(", then ", answer.Evening.Select(id => network.Tasks.FirstOrDefault(task => task.Id == id)?.Says ?? id))}"));
+            lines.Add(new Text(
+                $"One after the other: {string.Join(", then ", answer.Evening.Select(id => network.Tasks.FirstOrDefault(task => task.Id == id)?.Says ?? id))}"));
         if (answer.NotNow.Count > 0)
             lines.Add(new Text("Not tonight:"));
-        lines.AddRange(answer.NotNow.Take(Shown).Select(one => new Padder(new Markup($"[dim]{one.Task.Says.Safe()}: {one.Why.Safe()}[/]"), new Padding(2, 0, 0, 0))));
+        lines.AddRange(answer.NotNow.Take(Shown)
+            .Select(one => new Padder(new Markup($"[dim]{one.Task.Says.Safe()}: {one.Why.Safe()}[/]"), new Padding(2, 0, 0, 0))));
         lines.Add(new Markup($"[yellow]{Wording.Safety.Safe()}[/]"));
         return new Rows(lines);
     }
@@ -32,13 +36,16 @@ internal static class TonightView
         yield return new Markup($"[bold]{number}. Order[/]");
         foreach (var order in orders)
         {
-            yield return new Padder(new Markup($"{order.Task.Says.Safe()} [dim]({order.Task.Id.Safe()})[/]: {string.Join("; ", order.Why).Safe()}"), new Padding(3, 0, 0, 0));
+            yield return new Padder(
+                new Markup($"{order.Task.Says.Safe()} [dim]({order.Task.Id.Safe()})[/]: {string.Join("; ", order.Why).Safe()}"),
+                new Padding(3, 0, 0, 0));
             foreach (var caution in order.Task.Cautions)
                 yield return new Padder(new Markup($"[yellow]! {caution.Safe()}[/]"), new Padding(3, 0, 0, 0));
         }
 
         if (orders.Any(order => Deliveries.IsPlaced(network, order.Task)))
-            yield return new Padder(new Text("What and how many: refettle basket. Ordered at a supplier, say it with refettle orders place."), new Padding(3, 0, 0, 0));
+            yield return new Padder(new Text(
+                "What and how many: refettle basket. Ordered at a supplier, say it with refettle orders place."), new Padding(3, 0, 0, 0));
     }
 
     private static IEnumerable<IRenderable> Offered(Finishable offer, int number, ToldCautions cautions)
@@ -50,9 +57,11 @@ internal static class TonightView
         foreach (var caution in cautions.Shown)
             yield return new Padder(new Markup($"[yellow]! {caution.Safe()}[/]"), new Padding(3, 0, 0, 0));
         if (cautions.Further.Count > 0)
-            yield return new Padder(new Markup($"[yellow]! {Wording.Count(cautions.Further.Count, "more caution")} at its steps: read them in refettle timeline before you begin.[/]"), new Padding(3, 0, 0, 0));
+            yield return new Padder(
+                new Markup($"[yellow]! {Wording.Count(cautions.Further.Count, "more caution")} at its steps: read them in refettle timeline before you begin.[/]"), new Padding(3, 0, 0, 0));
         if (offer.Task.Rungs.Any(rung => rung.Danger != Danger.None))
-            yield return new Padder(new Markup($"[yellow]! Ask refettle stuck {offer.Task.Joint?.Safe()} once more before the first try.[/]"), new Padding(3, 0, 0, 0));
+            yield return new Padder(new Markup(
+                $"[yellow]! Ask refettle stuck {offer.Task.Joint?.Safe()} once more before the first try.[/]"), new Padding(3, 0, 0, 0));
     }
 
     /// <summary>The first of several; null where the name of the task tells them all.</summary>

@@ -41,9 +41,12 @@ public static class HtmlPaper
         private void Head()
         {
             text.WriteLine($"<!DOCTYPE html>\n<html lang=\"{SaleDocument.Language}\">\n<head>\n<meta charset=\"utf-8\">");
-            text.WriteLine($"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<meta http-equiv=\"Content-Security-Policy\" content=\"{Policy}\">");
-            text.WriteLine($"<title>{Safe(_document.Title)}: {Safe(_document.Subtitle)}</title>\n<style>\n{Style()}</style>\n</head>\n<body>");
-            text.WriteLine($"<header><h1>{Safe(_document.Title)}</h1><p class=\"soft\">{Safe(_document.Subtitle)}. Made {_document.Made.UtcDateTime:yyyy-MM-dd HH:mm} UTC. Key {_document.Fingerprint}.</p></header>");
+            text.WriteLine(
+                $"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<meta http-equiv=\"Content-Security-Policy\" content=\"{Policy}\">");
+            text.WriteLine(
+                $"<title>{Safe(_document.Title)}: {Safe(_document.Subtitle)}</title>\n<style>\n{Style()}</style>\n</head>\n<body>");
+            text.WriteLine(
+                $"<header><h1>{Safe(_document.Title)}</h1><p class=\"soft\">{Safe(_document.Subtitle)}. Made {_document.Made.UtcDateTime:yyyy-MM-dd HH:mm} UTC. Key {_document.Fingerprint}.</p></header>");
             text.WriteLine("<nav aria-label=\"Contents\"><ol>");
             for (var i = 0; i < _document.Sections.Count; i++)
                 text.WriteLine($"<li><a href=\"#s{i + 1}\">{Safe(_document.Sections[i].Title)}</a></li>");
@@ -75,7 +78,8 @@ public static class HtmlPaper
                 text.Write($"<th scope=\"col\">{Safe(column)}</th>");
             text.WriteLine("</tr></thead><tbody>");
             foreach (var row in table.Rows)
-                text.WriteLine($"<tr>{string.Concat(row.Cells.Select(cell => $"<td>{Safe(cell)}</td>"))}<td class=\"rests\">{Links(row.Entries)}</td></tr>");
+                text.WriteLine(
+                    $"<tr>{string.Concat(row.Cells.Select(cell => $"<td>{Safe(cell)}</td>"))}<td class=\"rests\">{Links(row.Entries)}</td></tr>");
             text.WriteLine("</tbody></table></div>");
         }
 
@@ -92,7 +96,8 @@ public static class HtmlPaper
             var caption = $"{Safe(picture.Caption)} {Rests([picture.Entry])}";
             if (bytes is null)
             {
-                text.WriteLine($"<figure><figcaption>{caption} The picture is not on the machine that made this file.</figcaption></figure>");
+                text.WriteLine(
+                    $"<figure><figcaption>{caption} The picture is not on the machine that made this file.</figcaption></figure>");
                 return;
             }
 
@@ -115,19 +120,24 @@ public static class HtmlPaper
         private void Log()
         {
             text.WriteLine("<section id=\"log\"><h2>All entries</h2>");
-            text.WriteLine("<p>The log's own words on the day, in order. They are not statements to a buyer. Struck entries are kept and shown as struck.</p>");
-            text.WriteLine("<div class=\"wide\"><table><thead><tr><th scope=\"col\">No</th><th scope=\"col\">When (UTC)</th><th scope=\"col\">Device</th><th scope=\"col\">What</th></tr></thead><tbody>");
+            text.WriteLine(
+                "<p>The log's own words on the day, in order. They are not statements to a buyer. Struck entries are kept and shown as struck.</p>");
+            text.WriteLine(
+                "<div class=\"wide\"><table><thead><tr><th scope=\"col\">No</th><th scope=\"col\">When (UTC)</th><th scope=\"col\">Device</th><th scope=\"col\">What</th></tr></thead><tbody>");
             foreach (var (entry, says) in SaleFileWriter.Log(_document, paper.Structure))
-                text.WriteLine($"<tr id=\"e{entry.Number}\"{(entry.Counts ? "" : " class=\"void\"")}><td>{entry.Number}</td><td>{entry.Entry.At.UtcDateTime:yyyy-MM-dd HH:mm}</td><td>{Safe(entry.Entry.Device)}</td><td>{Safe(says)}</td></tr>");
+                text.WriteLine(
+                    $"<tr id=\"e{entry.Number}\"{(entry.Counts ? "" : " class=\"void\"")}><td>{entry.Number}</td><td>{entry.Entry.At.UtcDateTime:yyyy-MM-dd HH:mm}</td><td>{Safe(entry.Entry.Device)}</td><td>{Safe(says)}</td></tr>");
             text.WriteLine("</tbody></table></div></section>");
         }
 
-        private static string Rests(ValueList<int> entries) => entries.Count == 0 ? "" : $" <span class=\"rests\">[{Links(entries)}]</span>";
+        private static string Rests(ValueList<int> entries) =>
+            entries.Count == 0 ? "" : $" <span class=\"rests\">[{Links(entries)}]</span>";
 
         private static string Links(ValueList<int> entries)
         {
             var (shown, more) = EntryNumbers.Shortened(entries);
-            return string.Join(", ", shown.Select(range => $"<a href=\"#e{range.First}\">{EntryNumbers.Text(range)}</a>")) + (more > 0 ? $" and {more} more" : "");
+            return string.Join(", ", shown.Select(range => $"<a href=\"#e{range.First}\">{EntryNumbers.Text(range)}</a>"))
+                + (more > 0 ? $" and {more} more" : "");
         }
     }
 

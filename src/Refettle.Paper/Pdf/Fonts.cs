@@ -14,7 +14,8 @@ internal sealed class Fonts : IFontResolver
 
     private static readonly Lock Guard = new();
 
-    private readonly Dictionary<string, byte[]> _faces = new[] { "LiberationSans-Regular", "LiberationSans-Bold" }.ToDictionary(face => face, Load);
+    private readonly Dictionary<string, byte[]> _faces =
+        new[] { "LiberationSans-Regular", "LiberationSans-Bold" }.ToDictionary(face => face, Load);
 
     /// <summary>A font of a size in points.</summary>
     public static XFont Of(double size, bool bold = false)
@@ -28,7 +29,8 @@ internal sealed class Fonts : IFontResolver
         return new(Family, size, bold ? XFontStyleEx.Bold : XFontStyleEx.Regular, Options);
     }
 
-    public FontResolverInfo? ResolveTypeface(string familyName, bool isBold, bool isItalic) => new(isBold ? "LiberationSans-Bold" : "LiberationSans-Regular");
+    public FontResolverInfo? ResolveTypeface(string familyName, bool isBold, bool isItalic) =>
+        new(isBold ? "LiberationSans-Bold" : "LiberationSans-Regular");
 
     public byte[]? GetFont(string faceName) => _faces.GetValueOrDefault(faceName);
 

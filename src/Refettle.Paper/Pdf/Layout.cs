@@ -151,7 +151,8 @@ internal sealed class Layout(PdfDocument document, SalePaper paper) : IDisposabl
         var mark = Mark("All entries");
         Paragraph("The log's own words on the day, in order. They are not statements to a buyer. Struck entries are kept and shown as struck.", Text, 4);
         var rows = SaleFileWriter.Log(paper.Document, paper.Structure).Select(line => (IReadOnlyList<string>)
-            [$"{line.Entry.Number}", $"{line.Entry.Entry.At.UtcDateTime:yyyy-MM-dd HH:mm}", line.Entry.Entry.Device, line.Says + (line.Entry.Counts ? "" : " (struck or not applied)")]).ToList();
+            [$"{line.Entry.Number}", $"{line.Entry.Entry.At.UtcDateTime:yyyy-MM-dd HH:mm}", line.Entry.Entry.Device,
+                line.Says + (line.Entry.Counts ? "" : " (struck or not applied)")]).ToList();
         var table = new PdfTable(_pages, ["No", "When (UTC)", "Device", "What"], rows);
         table.Begin();
         for (var i = 0; i < rows.Count; i++)

@@ -6,7 +6,8 @@ namespace Refettle.Paper.Pdf;
 /// <summary>A font with the widths of its letters, remembered: lines are broken without asking the library for each word.</summary>
 internal sealed class Lettering(double size, bool bold = false)
 {
-    private static readonly XGraphics Scale = XGraphics.CreateMeasureContext(new(1000, 1000), XGraphicsUnit.Point, XPageDirection.Downwards);
+    private static readonly XGraphics Scale =
+        XGraphics.CreateMeasureContext(new(1000, 1000), XGraphicsUnit.Point, XPageDirection.Downwards);
 
     private readonly Dictionary<string, double> _widths = [];
 

@@ -3,7 +3,8 @@ using PdfSharp.Pdf;
 
 namespace Refettle.Paper.Pdf;
 
-/// <summary>Compresses what stands on the pages. The library's own compression leaves out the checksum at the end (RFC 1950), which readers forgive and checkers tell.</summary>
+/// <summary>Compresses what stands on the pages. The library's own compression leaves out the checksum at the end (RFC 1950), which
+/// readers forgive and checkers tell.</summary>
 internal static class PageStreams
 {
     public static void Compress(PdfDocument document)

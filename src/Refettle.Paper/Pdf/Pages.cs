@@ -71,7 +71,8 @@ internal sealed class Pages(PdfDocument document) : IDisposable
             var number = $"{i + 1} / {document.PageCount}";
             var foot = document.Pages[i].Height.Point - Margin;
             drawing.DrawString(text, lettering.Font, XBrushes.Black, Margin, foot);
-            drawing.DrawString(number, lettering.Font, XBrushes.Black, document.Pages[i].Width.Point - Margin - lettering.Width(number), foot);
+            drawing.DrawString(number, lettering.Font, XBrushes.Black, document.Pages[i].Width.Point - Margin - lettering.Width(number),
+                foot);
         }
     }
 

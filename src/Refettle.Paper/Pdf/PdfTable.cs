@@ -1,6 +1,7 @@
 namespace Refettle.Paper.Pdf;
 
-/// <summary>Lays a table out: columns as wide as what stands in them asks for, the head again on every page, long rows over several pages.</summary>
+/// <summary>Lays a table out: columns as wide as what stands in them asks for, the head again on every
+/// page, long rows over several pages.</summary>
 internal sealed class PdfTable
 {
     private const double Gap = 8;

@@ -23,7 +23,8 @@ internal static class Body
         }
         catch (JsonException problem)
         {
-            return Result<T>.Bad(new Fault($"the body at {problem.Path ?? "$"}", "it is not the JSON that is expected here", "See the description of the exchange form."));
+            return Result<T>.Bad(new Fault($"the body at {problem.Path ?? "$"}", "it is not the JSON that is expected here",
+                "See the description of the exchange form."));
         }
         catch (BadHttpRequestException problem) when (problem.StatusCode == StatusCodes.Status413PayloadTooLarge)
         {

@@ -21,20 +21,25 @@ internal static class DiscoveryRoutes
     /// <param name="kits">Those that may tell what is worth doing.</param>
     public static void Map(IEndpointRouteBuilder api, ValueList<Kit> kits)
     {
-        api.MapPost("cars/{car}/since-open", (string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken left) =>
-            QuestionRoutes.AnswerAsync<IAccessPlanner, SinceOpenAsked, SinceOpenAnswer>(car, request, garage, planner, (of, asked) => QuestionCheck.Of(of, new() { Goals = asked.Goals }),
-                (planning, of, asked, stop) => new SinceOpenPlanner(planning).Of(new() { Car = of, Goals = asked.Goals, Kits = kits }, stop), left))
+        api.MapPost("cars/{car}/since-open",
+            (string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken left) =>
+            QuestionRoutes.AnswerAsync<IAccessPlanner, SinceOpenAsked, SinceOpenAnswer>(car, request, garage, planner,
+                (of, asked) => QuestionCheck.Of(of, new() { Goals = asked.Goals }),
+                (planning, of, asked, stop) => new SinceOpenPlanner(planning)
+                    .Of(new() { Car = of, Goals = asked.Goals, Kits = kits }, stop), left))
             .WithMetadata(new BodyLimit(QuestionRoutes.MostBytes));
         MapDifference(api);
     }
 
     private static void MapDifference(IEndpointRouteBuilder api) => api.MapPost("cars/{car}/difference", (
-            string car, HttpRequest request, Garage garage, TimelineTools tools, [FromServices] IAccessPlanner? planner, [FromServices] IScopePlanner? scoper, CancellationToken left) =>
+            string car, HttpRequest request, Garage garage, TimelineTools tools, [FromServices] IAccessPlanner? planner,
+            [FromServices] IScopePlanner? scoper, CancellationToken left) =>
             QuestionRoutes.MadeAsync<DifferenceAsked, OutlookDifference>(car, request, garage, planner, "There is no difference to tell",
                 (planning, history, asked) => Made(garage, history, asked, tools, new(planning, scoper), left), left))
         .WithMetadata(new BodyLimit(QuestionRoutes.MostBytes));
 
-    private static Result<OutlookDifference> Made(Garage garage, CarHistory history, DifferenceAsked asked, TimelineTools tools, DiscoveryPlanner planner, CancellationToken left)
+    private static Result<OutlookDifference> Made(
+        Garage garage, CarHistory history, DifferenceAsked asked, TimelineTools tools, DiscoveryPlanner planner, CancellationToken left)
     {
         var entries = history.Lines.Select(line => line.Entry).ToList();
         var unknown = asked.Entries.Where(id => entries.All(entry => entry.Id != id)).ToList();
@@ -44,7 +49,8 @@ internal static class DiscoveryRoutes
         patience.CancelAfter(Patience);
         var others = garage.Others(history.Car.Id).ToList();
         var now = tools.Clock.GetCurrentInstant();
-        OutlookQuestion Ask(CarHistory one) => new() { History = one, Shelf = ShelfFold.Of([.. others, one]), Ladders = tools.Ladders, Now = now };
+        OutlookQuestion Ask(CarHistory one) =>
+            new() { History = one, Shelf = ShelfFold.Of([.. others, one]), Ladders = tools.Ladders, Now = now };
         var before = CarHistory.Of(history.Car.Id, entries.Where(entry => !asked.Entries.Contains(entry.Id)));
         return Result<OutlookDifference>.Good(planner.Of(Ask(before), Ask(history), patience.Token));
     }

@@ -37,7 +37,8 @@ internal static class LogRoutes
         var taken = faults.Length > 0 ? Result<int>.Bad(faults) : logbook.Append(sent.Value);
         return taken.IsGood
             ? Results.Json(new EntriesKept(taken.Value), ExchangeJson.Options)
-            : Problems.Of(StatusCodes.Status422UnprocessableEntity, "The logbook did not take the entries", "None was taken. See the faults.", taken.Faults);
+            : Problems.Of(StatusCodes.Status422UnprocessableEntity, "The logbook did not take the entries",
+                "None was taken. See the faults.", taken.Faults);
     }
 
     private static ValueList<Fault> Wrong(Entry entry, string car) => entry.Car == car

@@ -23,7 +23,9 @@ internal static class PhotoRoutes
             return;
         api.MapGet("photos/{hash}", (string hash, HttpContext context) => Give(photos, hash, context));
         api.MapGet("photos/{hash}/progress", (string hash) => Results.Json(Told(photos.Progress(hash)), ExchangeJson.Options));
-        api.MapPut("photos/{hash}", (string hash, long from, long of, HttpRequest request, CancellationToken cancel) => TakeAsync(photos, hash, from, of, request, cancel))
+        api.MapPut("photos/{hash}",
+            (string hash, long from, long of, HttpRequest request, CancellationToken cancel) => TakeAsync(photos, hash, from, of, request,
+                cancel))
             .WithMetadata(new BodyLimit(MostOfPiece));
     }
 
@@ -49,7 +51,8 @@ internal static class PhotoRoutes
         return PictureFile.FormOf(first[..count]) is { } form ? PictureFile.MediaType(form) : PieceType;
     }
 
-    private static async Task<IResult> TakeAsync(PhotoStore photos, string hash, long from, long of, HttpRequest request, CancellationToken cancel)
+    private static async Task<IResult> TakeAsync(
+        PhotoStore photos, string hash, long from, long of, HttpRequest request, CancellationToken cancel)
     {
         using var piece = new MemoryStream();
         try
@@ -59,7 +62,8 @@ internal static class PhotoRoutes
         catch (BadHttpRequestException problem)
         {
             return problem.StatusCode == StatusCodes.Status413PayloadTooLarge
-                ? Problems.Of(new Fault($"photo {hash}", "a piece is larger than is taken at once", $"Send pieces of at most {MostOfPiece} bytes."))
+                ? Problems.Of(
+                    new Fault($"photo {hash}", "a piece is larger than is taken at once", $"Send pieces of at most {MostOfPiece} bytes."))
                 : Problems.Of(new Fault($"photo {hash}", "a piece broke off on the way", "Send it again."));
         }
 

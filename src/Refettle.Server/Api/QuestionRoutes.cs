@@ -21,14 +21,20 @@ internal static class QuestionRoutes
     }
 
     private static void Map<T>(IEndpointRouteBuilder api, string verb, Func<IAccessPlanner, Car, Question, CancellationToken, T> answer) =>
-        api.MapPost($"cars/{{car}}/{verb}", (string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken cancel) =>
-            AnswerAsync<IAccessPlanner, Question, T>(car, request, garage, planner, QuestionCheck.Of, answer, cancel)).WithMetadata(new BodyLimit(MostBytes));
+        api.MapPost($"cars/{{car}}/{verb}",
+            (string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken cancel) =>
+            AnswerAsync<IAccessPlanner, Question, T>(car, request, garage, planner, QuestionCheck.Of, answer, cancel))
+            .WithMetadata(new BodyLimit(MostBytes));
 
-    private static Task<IResult> CompareAsync(string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken cancel) =>
-        AnswerAsync<IAccessPlanner, Pair, Comparison>(car, request, garage, planner, FaultsOf, (asked, of, pair, stop) => asked.Compare(of, new() { Goals = pair.First }, pair.Second, stop), cancel);
+    private static Task<IResult> CompareAsync(
+        string car, HttpRequest request, Garage garage, [FromServices] IAccessPlanner? planner, CancellationToken cancel) =>
+        AnswerAsync<IAccessPlanner, Pair, Comparison>(car, request, garage, planner, FaultsOf,
+            (asked, of, pair, stop) => asked.Compare(of, new() { Goals = pair.First }, pair.Second, stop), cancel);
 
     private static ValueList<Fault> FaultsOf(Car car, Pair pair) =>
-        new[] { pair.First, pair.Second, pair.First.Concat(pair.Second).Distinct().ToValueList() }.SelectMany(goals => QuestionCheck.Of(car, new() { Goals = goals })).Distinct().ToValueList();
+        new[] { pair.First, pair.Second,
+            pair.First.Concat(pair.Second).Distinct().ToValueList() }.SelectMany(goals => QuestionCheck.Of(car, new() { Goals = goals }))
+            .Distinct().ToValueList();
 
     /// <summary>Whoever leaves, or waits too long, ends the search; the best answer so far is then given with its bound.</summary>
     internal static Task<IResult> AnswerAsync<TPlanner, TAsked, T>(
@@ -47,7 +53,8 @@ internal static class QuestionRoutes
     /// <summary>Whoever leaves ends the work.</summary>
     /// <param name="refusal">The title of the problem when it cannot be made.</param>
     internal static Task<IResult> MadeAsync<TAsked, T>(
-        string id, HttpRequest request, Garage garage, IAccessPlanner? planner, string refusal, Func<IAccessPlanner, CarHistory, TAsked, Result<T>> make, CancellationToken left) =>
+        string id, HttpRequest request, Garage garage, IAccessPlanner? planner, string refusal,
+        Func<IAccessPlanner, CarHistory, TAsked, Result<T>> make, CancellationToken left) =>
         AskedAsync<IAccessPlanner, TAsked>(id, request, garage, planner, async (planning, history, asked) =>
         {
             var made = await Task.Run(() => make(planning, history, asked), left);
@@ -58,11 +65,13 @@ internal static class QuestionRoutes
 
     /// <summary>Goes on once there is a planner, the car, and a question that can be read.</summary>
     private static async Task<IResult> AskedAsync<TPlanner, TAsked>(
-        string id, HttpRequest request, Garage garage, TPlanner? planner, Func<TPlanner, CarHistory, TAsked, Task<IResult>> answer, CancellationToken left)
+        string id, HttpRequest request, Garage garage, TPlanner? planner, Func<TPlanner, CarHistory, TAsked, Task<IResult>> answer,
+        CancellationToken left)
         where TPlanner : class
     {
         if (planner is null)
-            return Problems.Of(StatusCodes.Status503ServiceUnavailable, "This server has no planner", "Start it with the planner, or ask on the command line.");
+            return Problems.Of(StatusCodes.Status503ServiceUnavailable, "This server has no planner",
+                "Start it with the planner, or ask on the command line.");
         if (garage.History(id) is not { } history)
             return Problems.NoSuchCar(id);
         var asked = await Body.ReadAsync<TAsked>(request, left);

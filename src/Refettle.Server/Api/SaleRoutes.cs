@@ -13,10 +13,13 @@ internal static class SaleRoutes
 {
     public static void Map(IEndpointRouteBuilder api) => api.MapGet("cars/{car}/sale-file.{form}", Give);
 
-    private static IResult Give(string car, string form, ILogbook logbook, Garage garage, TimeProvider clock, bool prices = false, bool names = false, bool hours = false)
+    private static IResult Give(
+        string car, string form, ILogbook logbook, Garage garage, TimeProvider clock, bool prices = false, bool names = false,
+        bool hours = false)
     {
         if (logbook is not IGarageStore store)
-            return Problems.Of(StatusCodes.Status503ServiceUnavailable, "This server has no key to sign with", "Make the file on the command line.");
+            return Problems.Of(StatusCodes.Status503ServiceUnavailable, "This server has no key to sign with",
+                "Make the file on the command line.");
         if (garage.LastPosition(car) is null)
             return Problems.NoSuchCar(car);
         var (write, type) = Form(form);

@@ -21,14 +21,18 @@ internal static class TimelineRoutes
     private const double MostSeconds = 30;
 
     public static void Map(IEndpointRouteBuilder api) => api.MapPost("cars/{car}/timeline", (
-            string car, HttpRequest request, Garage garage, TimelineTools tools, [FromServices] IAccessPlanner? planner, CancellationToken left) =>
+            string car, HttpRequest request, Garage garage, TimelineTools tools, [FromServices] IAccessPlanner? planner,
+            CancellationToken left) =>
             QuestionRoutes.MadeAsync<TimelineAsked, TimelineShown>(car, request, garage, planner, "There is no timeline for that",
-                (planning, history, asked) => Made(Supplied(garage, history, asked.Goals, tools, planning, left), asked.Seconds, tools, left), left))
+                (planning, history, asked) => Made(Supplied(garage, history, asked.Goals, tools, planning, left), asked.Seconds, tools,
+                    left), left))
         .WithMetadata(new BodyLimit(QuestionRoutes.MostBytes));
 
     /// <summary>The tasks of a car, as they stand now.</summary>
-    internal static Result<SuppliedWork> Supplied(Garage garage, CarHistory history, ValueList<Fact> goals, TimelineTools tools, IAccessPlanner planner, CancellationToken cancel) =>
-        SuppliedWork.Of(history, garage.Histories(), goals, tools.Ladders, planner, tools.Clock.GetCurrentInstant(), DateOnly.FromDateTime(tools.Clock.GetLocalNow().DateTime), cancel);
+    internal static Result<SuppliedWork> Supplied(
+        Garage garage, CarHistory history, ValueList<Fact> goals, TimelineTools tools, IAccessPlanner planner, CancellationToken cancel) =>
+        SuppliedWork.Of(history, garage.Histories(), goals, tools.Ladders, planner, tools.Clock.GetCurrentInstant(),
+            DateOnly.FromDateTime(tools.Clock.GetLocalNow().DateTime), cancel);
 
     private static Result<TimelineShown> Made(Result<SuppliedWork> supplied, double asked, TimelineTools tools, CancellationToken cancel)
     {
@@ -41,6 +45,8 @@ internal static class TimelineRoutes
         var seconds = Math.Clamp(asked, 0, MostSeconds);
         var answer = new TimelinePlanner(seconds > 0 ? tools.Scheduler() : new FirstScheduler())
             .Of(work.Ask(supplied.Value.Now), new(TimeSpan.FromSeconds(seconds)), null, cancel);
-        return answer.IsGood ? Result<TimelineShown>.Good(new(work.Plan, tasks.Value, answer.Value)) : Result<TimelineShown>.Bad(answer.Faults);
+        return answer.IsGood
+            ? Result<TimelineShown>.Good(new(work.Plan, tasks.Value, answer.Value))
+            : Result<TimelineShown>.Bad(answer.Faults);
     }
 }

@@ -20,5 +20,6 @@ internal static class Problems
     /// <summary>For what nobody foresaw. What broke goes to the server's own log.</summary>
     public static Task Broke(HttpContext context) => (context.Features.Get<IExceptionHandlerFeature>()?.Error is LogbookException unread
         ? Of(StatusCodes.Status503ServiceUnavailable, "The store cannot be read", "See the faults.", [unread.Fault])
-        : Of(StatusCodes.Status500InternalServerError, "Something broke in the server", "What was acknowledged is kept. The server's log says more.")).ExecuteAsync(context);
+        : Of(StatusCodes.Status500InternalServerError, "Something broke in the server",
+            "What was acknowledged is kept. The server's log says more.")).ExecuteAsync(context);
 }

@@ -20,14 +20,16 @@ internal sealed class RequestGuard(RequestDelegate next, Doorway doorway)
     private IResult? Refusal(HttpRequest request)
     {
         if (!doorway.Hosts.Contains(request.Host.Host, StringComparer.OrdinalIgnoreCase))
-            return Problems.Of(StatusCodes.Status421MisdirectedRequest, $"This server is not {request.Host.Host}", $"Open it as {(doorway.Devices is null ? "127.0.0.1 or localhost" : string.Join(" or ", doorway.Hosts))}.");
+            return Problems.Of(StatusCodes.Status421MisdirectedRequest, $"This server is not {request.Host.Host}",
+                $"Open it as {(doorway.Devices is null ? "127.0.0.1 or localhost" : string.Join(" or ", doorway.Hosts))}.");
         if (HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method))
             return null;
         // The form that pairs a device runs no script, so it can send neither header nor JSON; its code is what no other site knows.
         if (request.Path == PairingRoutes.Path && IsOwnOrigin(request))
             return null;
         if (!IsOwnOrigin(request) || request.Headers[ServerApi.OwnHeader].Count == 0)
-            return Problems.Of(StatusCodes.Status403Forbidden, "This was not sent by the garage's own pages", $"A program sends the header {ServerApi.OwnHeader}: 1 and no foreign Origin.");
+            return Problems.Of(StatusCodes.Status403Forbidden, "This was not sent by the garage's own pages",
+                $"A program sends the header {ServerApi.OwnHeader}: 1 and no foreign Origin.");
         return request.HasJsonContentType() || PhotoRoutes.IsPiece(request)
             ? null
             : Problems.Of(StatusCodes.Status415UnsupportedMediaType, "The body is not JSON", "Send Content-Type: application/json.");

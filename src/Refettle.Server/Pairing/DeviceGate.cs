@@ -4,14 +4,17 @@ using Refettle.Storage.Pairing;
 
 namespace Refettle.Server.Pairing;
 
-/// <summary>Lets in who sits at this machine and devices that were paired. From elsewhere only pairing itself and the health of the server can be reached.</summary>
+/// <summary>Lets in who sits at this machine and devices that were paired. From elsewhere only pairing itself and the
+/// health of the server can be reached.</summary>
 internal sealed class DeviceGate(RequestDelegate next, Doorway doorway)
 {
     /// <summary>The cookie with a device's token. No script can read it, and no other site's page can send it.</summary>
     public const string Cookie = "refettle-device";
 
     public Task InvokeAsync(HttpContext context) =>
-        IsOpenToAll(context.Request.Path) || IsHere(context.Connection) || IsPaired(context.Request) ? next(context) : TurnAwayAsync(context);
+        IsOpenToAll(context.Request.Path) || IsHere(context.Connection) || IsPaired(context.Request)
+            ? next(context)
+            : TurnAwayAsync(context);
 
     public static bool IsOpenToAll(PathString path) => path.StartsWithSegments(PairingRoutes.Path) || path == "/api/health";
 
@@ -24,7 +27,8 @@ internal sealed class DeviceGate(RequestDelegate next, Doorway doorway)
     private static async Task TurnAwayAsync(HttpContext context)
     {
         if (context.Request.Path.StartsWithSegments("/api"))
-            await Problems.Of(StatusCodes.Status401Unauthorized, "This device is not paired with the garage", "On the garage's own machine: refettle pair. What you entered stays on this device until then.").ExecuteAsync(context);
+            await Problems.Of(StatusCodes.Status401Unauthorized, "This device is not paired with the garage",
+                "On the garage's own machine: refettle pair. What you entered stays on this device until then.").ExecuteAsync(context);
         else
             context.Response.Redirect(PairingRoutes.Path);
     }

@@ -28,5 +28,6 @@ public sealed record Doorway(ValueList<string> Hosts, PairedDevices? Devices)
         .Select(address => address.Address.ToString()).Distinct().ToValueList();
 
     /// <summary>The names under which others on the network may find this machine.</summary>
-    public static ValueList<string> Names() => [Environment.MachineName.ToLowerInvariant(), $"{Environment.MachineName.ToLowerInvariant()}.local"];
+    public static ValueList<string> Names() =>
+        [Environment.MachineName.ToLowerInvariant(), $"{Environment.MachineName.ToLowerInvariant()}.local"];
 }

@@ -22,8 +22,10 @@ public static class PairingRoutes
     /// <summary>Codes have 50 bits; at ten tries a minute for all comers nobody guesses one in its ten minutes.</summary>
     internal static void AddLimit(IServiceCollection services) => services.AddRateLimiter(limits =>
     {
-        limits.AddFixedWindowLimiter(Slowly, window => (window.PermitLimit, window.Window, window.QueueLimit) = (TriesAMinute, TimeSpan.FromMinutes(1), 0));
-        limits.OnRejected = async (rejected, cancel) => await Page("", "Too many tries. Wait a minute.", StatusCodes.Status429TooManyRequests).ExecuteAsync(rejected.HttpContext);
+        limits.AddFixedWindowLimiter(Slowly,
+            window => (window.PermitLimit, window.Window, window.QueueLimit) = (TriesAMinute, TimeSpan.FromMinutes(1), 0));
+        limits.OnRejected = async (rejected, cancel) => await Page("", "Too many tries. Wait a minute.",
+            StatusCodes.Status429TooManyRequests).ExecuteAsync(rejected.HttpContext);
     });
 
     /// <param name="authority">In PEM; null when nothing is served encrypted.</param>
@@ -35,7 +37,8 @@ public static class PairingRoutes
         app.MapGet($"{Path}/style.css", () => Results.Text(PairingPage.Style, "text/css"));
         if (authority is not null)
             app.MapGet(AuthorityPath, () => Results.Text(authority, "application/x-x509-ca-cert"));
-        app.MapPost(Path, (HttpContext context, CancellationToken cancel) => PairAsync(context, devices, cancel)).RequireRateLimiting(Slowly).WithMetadata(new BodyLimit(MostBytes));
+        app.MapPost(Path, (HttpContext context, CancellationToken cancel) => PairAsync(context, devices, cancel))
+            .RequireRateLimiting(Slowly).WithMetadata(new BodyLimit(MostBytes));
         api.MapGet("devices", () => Results.Json(devices.All(), ExchangeJson.Options));
         api.MapPost("devices/{id}/revoke", (string id) => devices.Revoke(id) is { IsGood: true } gone
             ? Results.Json(gone.Value, ExchangeJson.Options)

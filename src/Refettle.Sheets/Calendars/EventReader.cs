@@ -54,7 +54,8 @@ internal static class EventReader
         if (one.RecurrenceRule is not { } rule)
             yield break;
         if (one.Start.TzId is { } own && zone is not null && own != zone)
-            yield return ($"it repeats in {own}, and the clock on the wall is {zone}", "Export it in that time zone: summer time begins elsewhere on other days.");
+            yield return ($"it repeats in {own}, and the clock on the wall is {zone}",
+                "Export it in that time zone: summer time begins elsewhere on other days.");
         if (rule.Frequency is not (FrequencyType.Daily or FrequencyType.Weekly))
             yield return ($"it repeats {rule.Frequency.ToString().ToLowerInvariant()}", "Give daily or weekly events, or single ones.");
         if (IsNarrowed(rule))
@@ -64,7 +65,8 @@ internal static class EventReader
     }
 
     private static string? UnknownZone(CalendarEvent one) => one.ExceptionDates.GetAllDates().Append(one.Start).Append(one.End)
-        .Select(time => time?.TzId).FirstOrDefault(zone => zone is not (null or "UTC") && DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) is null);
+        .Select(time => time?.TzId)
+        .FirstOrDefault(zone => zone is not (null or "UTC") && DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) is null);
 
     private static bool IsNarrowed(RecurrenceRule rule) =>
         rule.ByMonth.Count + rule.ByMonthDay.Count + rule.ByYearDay.Count + rule.ByWeekNo.Count + rule.BySetPosition.Count

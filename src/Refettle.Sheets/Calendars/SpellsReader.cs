@@ -24,7 +24,8 @@ public static class SpellsReader
         }
         catch (Exception trouble) when (trouble is not OutOfMemoryException)
         {
-            return Bad("calendar", $"it cannot be read ({trouble.Message.ReplaceLineEndings(" ").TrimEnd('.')})", "Give an iCalendar file, as calendars export it (.ics).");
+            return Bad("calendar", $"it cannot be read ({trouble.Message.ReplaceLineEndings(" ").TrimEnd('.')})",
+                "Give an iCalendar file, as calendars export it (.ics).");
         }
 
         if (file is null || file.Events.Count == 0)
@@ -34,7 +35,8 @@ public static class SpellsReader
             return Bad("calendar", $"its events are in several time zones ({string.Join(", ", named)})", "Export it in one.");
         var home = zone ?? named.FirstOrDefault();
         if (home is not null && DateTimeZoneProviders.Tzdb.GetZoneOrNull(home) is null)
-            return Bad("calendar", $"its time zone \"{home}\" is not in the time-zone database", "Export it with a name such as Europe/Berlin.");
+            return Bad("calendar", $"its time zone \"{home}\" is not in the time-zone database",
+                "Export it with a name such as Europe/Berlin.");
         var events = file.Events.Select((one, index) => EventReader.Read(one, index + 1, home)).ToList();
         var faults = events.SelectMany(one => one.Faults).ToList();
         if (faults.Count > 0)
@@ -42,7 +44,8 @@ public static class SpellsReader
         var spells = events.Select(one => one.Value).ToList();
         var twice = spells.GroupBy(spell => spell.Id).Where(group => group.Count() > 1).Select(group => group.Key).ToList();
         return twice.Count > 0
-            ? Bad("calendar", $"several events are called {string.Join(", ", twice)}", "An event that was moved on one day cannot be read yet: take it out and enter it by hand.")
+            ? Bad("calendar", $"several events are called {string.Join(", ", twice)}",
+                "An event that was moved on one day cannot be read yet: take it out and enter it by hand.")
             : Result<SpellsFile>.Good(new(home, spells.ToValueList()));
     }
 

@@ -13,7 +13,8 @@ public static class TimelineWriter
     public static string Write(TimelineAnswer answer, string car, Instant now)
     {
         var file = new Ical.Net.Calendar { ProductId = "-//Refettle//Timeline//EN" };
-        foreach (var (task, piece, i) in answer.Tasks.Where(task => !task.Task.IsWait).SelectMany(task => task.Pieces.Select((piece, i) => (task, piece, i))).Where(one => one.piece.Start < one.piece.End))
+        foreach (var (task, piece, i) in answer.Tasks.Where(task => !task.Task.IsWait)
+            .SelectMany(task => task.Pieces.Select((piece, i) => (task, piece, i))).Where(one => one.piece.Start < one.piece.End))
         {
             file.Events.Add(new CalendarEvent
             {
@@ -29,5 +30,6 @@ public static class TimelineWriter
         return new CalendarSerializer().SerializeToString(file) ?? "";
     }
 
-    private static CalDateTime At(LocalDateTime time, string zone) => new(time.Year, time.Month, time.Day, time.Hour, time.Minute, time.Second, zone);
+    private static CalDateTime At(LocalDateTime time, string zone) =>
+        new(time.Year, time.Month, time.Day, time.Hour, time.Minute, time.Second, zone);
 }

@@ -32,7 +32,8 @@ internal sealed class CsvTable
         using var parser = new CsvParser(new StringReader(text), Configuration(text));
         if (!Try(parser))
         {
-            _faults.Add(1, 1, "file", "the file is empty", $"Begin with a row of column names, such as {string.Join(", ", _columns.Take(4))}");
+            _faults.Add(1, 1, "file", "the file is empty",
+                $"Begin with a row of column names, such as {string.Join(", ", _columns.Take(4))}");
             return rows;
         }
 
@@ -62,7 +63,8 @@ internal sealed class CsvTable
         }
         catch (Exception fault) when (fault is CsvHelperException)
         {
-            _faults.Add(parser.RawRow, 1, "file", "a cell is too long or its quotes are not closed", "Look at the quotes in this row and just above");
+            _faults.Add(parser.RawRow, 1, "file", "a cell is too long or its quotes are not closed",
+                "Look at the quotes in this row and just above");
             return false;
         }
     }
@@ -72,7 +74,8 @@ internal sealed class CsvTable
         Delimiter = Delimiter(text),
         IgnoreBlankLines = false,
         MaxFieldSize = Limits.ScalarLength,
-        BadDataFound = bad => _faults.Add(bad.Context.Parser!.RawRow, 1, "file", "a quote stands inside a cell", "Put the cell into quotes and double the quotes in it"),
+        BadDataFound = bad => _faults.Add(bad.Context.Parser!.RawRow, 1, "file", "a quote stands inside a cell",
+            "Put the cell into quotes and double the quotes in it"),
     };
 
     /// <summary>The one of comma, semicolon and tab that the first line has most of.</summary>
@@ -90,7 +93,8 @@ internal sealed class CsvTable
             if (_header[i].Length == 0)
                 continue;
             if (!_columns.Contains(_header[i]))
-                _faults.Add(1, i + 1, "header", $"\"{_header[i]}\" is not a column here", _faults.Suggest(_header[i], _columns, $"Known are {string.Join(", ", _columns)}."));
+                _faults.Add(1, i + 1, "header", $"\"{_header[i]}\" is not a column here",
+                    _faults.Suggest(_header[i], _columns, $"Known are {string.Join(", ", _columns)}."));
             else if (Array.IndexOf(_header, _header[i]) < i)
                 _faults.Add(1, i + 1, "header", $"the column \"{_header[i]}\" is there twice", "Keep one of them");
         }

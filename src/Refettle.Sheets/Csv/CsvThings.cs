@@ -7,14 +7,17 @@ namespace Refettle.Sheets.Csv;
 internal sealed class CsvThings(FaultList faults)
 {
     public static readonly string[] PartColumns =
-        ["id", "name", "zone", "side", "count", "scarcity", "mass", "price", "hazards", "duties", "roles", "fixed", "origin", .. OutColumns, .. RefitColumns];
+        ["id", "name", "zone", "side", "count", "scarcity", "mass", "price", "hazards", "duties", "roles", "fixed", "origin", .. OutColumns,
+            .. RefitColumns];
 
     public static readonly string[] JointColumns =
-        ["id", "kind", "name", "holds", "count", "thread", "grade", "torque", "single-use", "at-ride-height", "exposure", "origin", .. WayColumns, .. RefitColumns];
+        ["id", "kind", "name", "holds", "count", "thread", "grade", "torque", "single-use", "at-ride-height", "exposure", "origin",
+            .. WayColumns, .. RefitColumns];
 
     private static string[] OutColumns => ["off", "on", "clear", "tool", "prop", "cautions"];
 
-    private static string[] WayColumns => ["way", "tool", "open", "close", "clear", "where", "odds", "destroys", "spends", "posture", "cautions", "danger"];
+    private static string[] WayColumns =>
+        ["way", "tool", "open", "close", "clear", "where", "odds", "destroys", "spends", "posture", "cautions", "danger"];
 
     private static string[] RefitColumns => [.. RefitKeys.All.Select(key => $"{RefitKeys.Prefix}{key}")];
 
@@ -61,7 +64,8 @@ internal sealed class CsvThings(FaultList faults)
     {
         var (first, more) = ((Mapping)joint.Value, Nested(WithRefit(row), WayColumns, "ways", many: true));
         foreach (var pair in more.Pairs.Where(pair => pair.Key.Text != "ways" && !Says(first, pair)))
-            faults.Add(pair.Value, $"joint {joint.Key.Text}", $"a further way says something else about {pair.Key.Text}", "Leave it empty: only the first row describes the joint itself");
+            faults.Add(pair.Value, $"joint {joint.Key.Text}", $"a further way says something else about {pair.Key.Text}",
+                "Leave it empty: only the first row describes the joint itself");
         var ways = new Sequence(row.Line, row.Column, [.. Ways(first), .. Ways(more)]);
         Pair[] keys = [.. first.Pairs.Where(pair => pair.Key.Text != "ways"), new(new(row.Line, 1, "ways", true), ways)];
         return joint with { Value = first with { Pairs = keys } };
@@ -84,24 +88,34 @@ internal sealed class CsvThings(FaultList faults)
     /// <summary>The row with the columns of its refit way below a key of their own.</summary>
     private static Mapping WithRefit(Mapping row)
     {
-        var columns = row.Pairs.Where(pair => RefitKeys.Is(pair.Key.Text)).Select(RefitKeys.Plain).Select(pair => pair with { Value = Split(pair) }).ToArray();
-        return columns.Length == 0 ? row : row with { Pairs = [.. row.Pairs.Where(pair => !RefitKeys.Is(pair.Key.Text)), RefitKeys.Below(columns)] };
+        var columns = row.Pairs.Where(pair => RefitKeys.Is(pair.Key.Text)).Select(RefitKeys.Plain)
+            .Select(pair => pair with { Value = Split(pair) }).ToArray();
+        return columns.Length == 0
+            ? row
+            : row with { Pairs = [.. row.Pairs.Where(pair => !RefitKeys.Is(pair.Key.Text)), RefitKeys.Below(columns)] };
     }
 
     /// <summary>The row with some of its columns below a key of their own, and lists taken apart.</summary>
     private static Mapping Nested(Mapping row, string[] columns, string key, bool many)
     {
         var cells = row.Pairs.Where(pair => pair.Key.Text != "id").Select(pair => pair with { Value = Split(pair) }).ToArray();
-        var inner = cells.Where(pair => columns.Contains(pair.Key.Text)).Select(pair => pair.Key.Text == "way" ? pair with { Key = pair.Key with { Text = "id" } } : pair).ToArray();
+        var inner = cells.Where(pair => columns.Contains(pair.Key.Text))
+            .Select(pair => pair.Key.Text == "way" ? pair with { Key = pair.Key with { Text = "id" } } : pair).ToArray();
         var outer = cells.Where(pair => !columns.Contains(pair.Key.Text));
         if (inner.Length == 0)
             return row with { Pairs = [.. outer] };
         Node below = new Mapping(row.Line, inner[0].Key.Column, inner);
-        return row with { Pairs = [.. outer, new(new(row.Line, inner[0].Key.Column, key, true), many ? new Sequence(row.Line, below.Column, [below]) : below)] };
+        return row with
+        {
+            Pairs = [.. outer,
+                new(new(row.Line, inner[0].Key.Column, key, true), many ? new Sequence(row.Line, below.Column, [below]) : below)]
+        };
     }
 
     private static Node Split(Pair pair) => !_lists.Contains(pair.Key.Text) || pair.Value is not Scalar cell ? pair.Value
-        : new Sequence(cell.Line, cell.Column, [.. cell.Text.Split(';', '|').Select(item => item.Trim()).Where(item => item.Length > 0).Select(item => cell with { Text = item })]);
+        : new Sequence(cell.Line, cell.Column,
+            [.. cell.Text.Split(';', '|').Select(item => item.Trim()).Where(item => item.Length > 0)
+                .Select(item => cell with { Text = item })]);
 
     private static Scalar? Id(Mapping row, string? name)
     {

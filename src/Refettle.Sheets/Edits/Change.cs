@@ -14,9 +14,11 @@ internal sealed record ChangeTable<T>(Dictionary<string, Change<T>> Keys, string
         foreach (var value in values)
         {
             if (!Keys.ContainsKey(value.Key))
-                yield return new(place, $"it has no key {value.Key}", NearNames.Ask(value.Key, Keys.Keys, $"Known are {string.Join(", ", Keys.Keys)}."));
+                yield return new(place, $"it has no key {value.Key}",
+                    NearNames.Ask(value.Key, Keys.Keys, $"Known are {string.Join(", ", Keys.Keys)}."));
             else if (value.Adds && !Lists.Contains(value.Key))
-                yield return new(place, $"{value.Key} holds one value, so nothing can be added to it", $"Write {value.Key}=… without the +.");
+                yield return new(place, $"{value.Key} holds one value, so nothing can be added to it",
+                    $"Write {value.Key}=… without the +.");
         }
     }
 

@@ -44,7 +44,8 @@ internal sealed class Given(string place)
         return this;
     }
 
-    /// <summary>Keys that begin with <c>refit-</c> moved below <c>refit</c>; the minutes stay where they are not given. None of them with a value: no refit way.</summary>
+    /// <summary>Keys that begin with <c>refit-</c> moved below <c>refit</c>; the minutes stay where they are not given. None of
+    /// them with a value: no refit way.</summary>
     public Given Refit(RefitWay? old)
     {
         var given = _pairs.Where(pair => RefitKeys.Is(pair.Key.Text)).ToList();
@@ -65,11 +66,13 @@ internal sealed class Given(string place)
 
     private static Node Quoted(string text) => new Scalar(0, 0, text, Quoted: true);
 
-    /// <summary>Items with commas between them; cautions, which are sentences, with semicolons. Square brackets around them may be left out.</summary>
+    /// <summary>Items with commas between them; cautions, which are sentences, with semicolons. Square
+    /// brackets around them may be left out.</summary>
     private static Sequence List(KeyValue value)
     {
         var text = value.Value.StartsWith('[') && value.Value.EndsWith(']') ? value.Value[1..^1] : value.Value;
-        var items = text.Split(value.Key.EndsWith("cautions", StringComparison.Ordinal) ? ';' : ',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var items = text.Split(value.Key.EndsWith("cautions", StringComparison.Ordinal) ? ';' : ',',
+            StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         return new(0, 0, [.. items.Select(item => Quoted(item.Trim('"', '\'')))]);
     }
 }

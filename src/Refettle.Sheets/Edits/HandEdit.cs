@@ -7,7 +7,8 @@ public static class HandEdit
 {
     private static readonly string[] _kinds = ["part", "joint", "way", "state", "space", "sub-assembly", "zone"];
 
-    /// <summary>The changed thing alone, as a structure; or all faults of the keys and values. What it refers to is for the structure's own check.</summary>
+    /// <summary>The changed thing alone, as a structure; or all faults of the keys and values. What it refers to is
+    /// for the structure's own check.</summary>
     /// <param name="car">The structure it is in.</param>
     /// <param name="kind"><c>part</c>, <c>joint</c>, <c>way</c>, <c>state</c>, <c>space</c>, <c>sub-assembly</c> or <c>zone</c>.</param>
     /// <param name="id">Its identifier; a way's is <c>joint/way</c> or <c>state/way</c>.</param>
@@ -21,11 +22,13 @@ public static class HandEdit
         "space" => OtherEdits.Space(car, id, values, isNew),
         "sub-assembly" => PartEdit.Unit(car, id, values, isNew),
         "zone" => OtherEdits.Zone(car, id, values, isNew),
-        _ => Result<Structure>.Bad(new Fault(kind, "this is no kind of thing", NearNames.Ask(kind, _kinds, $"Write one of {string.Join(", ", _kinds)}."))),
+        _ => Result<Structure>.Bad(
+            new Fault(kind, "this is no kind of thing", NearNames.Ask(kind, _kinds, $"Write one of {string.Join(", ", _kinds)}."))),
     };
 
     /// <summary>Finds the thing, or a new one where that is asked for, and applies the keys to it.</summary>
-    internal static Result<T> Edited<T>(Subject<T> subject, ValueList<KeyValue> values, bool isNew, ChangeTable<T> table, Func<T?, Given, T> read)
+    internal static Result<T> Edited<T>(
+        Subject<T> subject, ValueList<KeyValue> values, bool isNew, ChangeTable<T> table, Func<T?, Given, T> read)
         where T : class
     {
         var found = subject.Find(isNew);
@@ -58,8 +61,12 @@ internal sealed record Subject<T>(string Kind, string Id, IEnumerable<T> All, Fu
         return (isNew, old) switch
         {
             (true, not null) => Result<T?>.Bad(new Fault(Place, "there is one already", "Leave --new out to change it.")),
-            (true, null) when !Identifier.IsValid(Id) => Result<T?>.Bad(new Fault(Place, "this cannot be an identifier", "Use small letters, digits, - and _, beginning with a letter or digit.")),
-            (false, null) => Result<T?>.Bad(new Fault(Place, "there is none on this car", NearNames.Ask(Id, All.Select(IdOf), "Give --new to make it."))),
+            (true, null) when !Identifier.IsValid(Id) =>
+                Result<T?>.Bad(new Fault(Place, "this cannot be an identifier",
+                    "Use small letters, digits, - and _, beginning with a letter or digit.")),
+            (false, null) =>
+                Result<T?>.Bad(
+                    new Fault(Place, "there is none on this car", NearNames.Ask(Id, All.Select(IdOf), "Give --new to make it."))),
             _ => Result<T?>.Good(old),
         };
     }

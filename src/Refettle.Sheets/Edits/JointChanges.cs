@@ -41,7 +41,8 @@ internal static class JointChanges
         ["holds"]), joint => joint.Refit, (joint, way) => joint with { Refit = way });
 
     /// <summary>A way that was filled in by kind, thread and count follows them.</summary>
-    private static Joint Usual(Joint joint) => joint.Ways is [{ Origin: Origin.Default }] && DefaultWays.For(joint.Kind, joint.Thread, joint.Count) is { Count: > 0 } usual
+    private static Joint Usual(Joint joint) =>
+        joint.Ways is [{ Origin: Origin.Default }] && DefaultWays.For(joint.Kind, joint.Thread, joint.Count) is { Count: > 0 } usual
         ? joint with { Ways = [usual[0] with { Clear = joint.Ways[0].Clear, Cautions = joint.Ways[0].Cautions }] }
         : joint;
 }

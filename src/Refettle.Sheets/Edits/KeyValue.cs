@@ -13,7 +13,8 @@ public sealed record KeyValue(string Key, string Value, bool Adds)
         {
             var cut = word.IndexOf('=', StringComparison.Ordinal);
             if (cut <= 0)
-                faults.Add(new(word, "a key and a value are missing here", "Write key=value, in quotes when it has blanks: \"mass=3 kg\"."));
+                faults.Add(new(word, "a key and a value are missing here",
+                    "Write key=value, in quotes when it has blanks: \"mass=3 kg\"."));
             else if (read.Any(known => known.Key == word[..cut].Trim()))
                 faults.Add(new(word, "this key is given twice", "Give it once."));
             else
@@ -25,5 +26,6 @@ public sealed record KeyValue(string Key, string Value, bool Adds)
 
     public override string ToString() => $"{Key}={(Adds ? "+" : "")}{Value}";
 
-    private static KeyValue Of(string key, string value) => value.StartsWith('+') ? new(key, value[1..].Trim(), true) : new(key, value, false);
+    private static KeyValue Of(string key, string value) =>
+        value.StartsWith('+') ? new(key, value[1..].Trim(), true) : new(key, value, false);
 }

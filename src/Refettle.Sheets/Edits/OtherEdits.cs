@@ -6,7 +6,8 @@ namespace Refettle.Sheets.Edits;
 internal static class OtherEdits
 {
     public static Result<Structure> Space(Structure car, string id, ValueList<KeyValue> values, bool isNew) =>
-        HandEdit.Wrapped(HandEdit.Edited(new Subject<Space>("space", id, car.Spaces, space => space.Id), values, isNew, OtherChanges.OfSpace,
+        HandEdit.Wrapped(
+            HandEdit.Edited(new Subject<Space>("space", id, car.Spaces, space => space.Id), values, isNew, OtherChanges.OfSpace,
             (_, given) => SpaceReader.Read(id, given.Fields(), Refettle.Zone.WholeCar)), space => new() { Spaces = [space] });
 
     public static Result<Structure> Zone(Structure car, string id, ValueList<KeyValue> values, bool isNew) =>

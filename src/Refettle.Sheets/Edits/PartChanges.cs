@@ -28,9 +28,11 @@ internal static class PartChanges
             ["clear"] = (old, given, adds) => old with { Out = old.Out with { Clear = Lists.Of(old.Out.Clear, given.Out.Clear, adds) } },
             ["tool"] = (old, given, _) => old with { Out = old.Out with { Tool = given.Out.Tool } },
             ["prop"] = (old, given, _) => old with { Prop = given.Prop },
-            ["cautions"] = (old, given, adds) => old with { Out = old.Out with { Cautions = Lists.Of(old.Out.Cautions, given.Out.Cautions, adds) } },
+            ["cautions"] = (old, given, adds) => old with
+            { Out = old.Out with { Cautions = Lists.Of(old.Out.Cautions, given.Out.Cautions, adds) } },
         },
-        ["hazards", "duties", "roles", "clear", "cautions"]), part => part.Out.Refit, (part, way) => part with { Out = part.Out with { Refit = way } });
+        ["hazards", "duties", "roles", "clear", "cautions"]), part => part.Out.Refit,
+        (part, way) => part with { Out = part.Out with { Refit = way } });
 
     public static readonly ChangeTable<SubAssembly> OfUnit = RefitChanges.With<SubAssembly>(new(
         new()
@@ -42,7 +44,8 @@ internal static class PartChanges
             ["clear"] = (old, given, adds) => old with { Out = old.Out with { Clear = Lists.Of(old.Out.Clear, given.Out.Clear, adds) } },
             ["tool"] = (old, given, _) => old with { Out = old.Out with { Tool = given.Out.Tool } },
             ["prop"] = (old, given, _) => old with { Prop = given.Prop },
-            ["cautions"] = (old, given, adds) => old with { Out = old.Out with { Cautions = Lists.Of(old.Out.Cautions, given.Out.Cautions, adds) } },
+            ["cautions"] = (old, given, adds) => old with
+            { Out = old.Out with { Cautions = Lists.Of(old.Out.Cautions, given.Out.Cautions, adds) } },
         },
         ["members", "clear", "cautions"]), unit => unit.Out.Refit, (unit, way) => unit with { Out = unit.Out with { Refit = way } });
 }

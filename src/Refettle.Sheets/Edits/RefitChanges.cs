@@ -2,7 +2,8 @@ using Refettle.Sheets.Reading;
 
 namespace Refettle.Sheets.Edits;
 
-/// <summary>The keys of a refit way among those of the joint, part or sub-assembly that goes back by it. Empty minutes take it away.</summary>
+/// <summary>The keys of a refit way among those of the joint, part or sub-assembly that goes back by
+/// it. Empty minutes take it away.</summary>
 internal static class RefitChanges
 {
     private static readonly Dictionary<string, Change<RefitWay>> _keys = new()
@@ -19,7 +20,9 @@ internal static class RefitChanges
     public static ChangeTable<T> With<T>(ChangeTable<T> table, Func<T, RefitWay?> of, Func<T, RefitWay?, T> with)
     {
         foreach (var (key, change) in _keys)
-            table.Keys.Add($"{RefitKeys.Prefix}{key}", (old, given, adds) => with(old, of(given) is not { } read ? null : of(old) is { } way ? change(way, read, adds) : read));
-        return table with { Lists = [.. table.Lists, .. new[] { "clear", "cautions", "danger" }.Select(key => $"{RefitKeys.Prefix}{key}")] };
+            table.Keys.Add($"{RefitKeys.Prefix}{key}",
+                (old, given, adds) => with(old, of(given) is not { } read ? null : of(old) is { } way ? change(way, read, adds) : read));
+        return table with
+        { Lists = [.. table.Lists, .. new[] { "clear", "cautions", "danger" }.Select(key => $"{RefitKeys.Prefix}{key}")] };
     }
 }

@@ -9,7 +9,8 @@ internal static class WayEdits
     public static Result<Structure> Joint(Structure car, string id, ValueList<KeyValue> values, bool isNew)
     {
         var subject = new Subject<Joint>("joint", id, car.Joints, joint => joint.Id);
-        return HandEdit.Wrapped(Edited(subject, values, isNew, JointChanges.OfJoint, (old, given) => JointReader.Read(id, Kept(given, old).Refit(old?.Refit).Fields()),
+        return HandEdit.Wrapped(Edited(subject, values, isNew, JointChanges.OfJoint,
+            (old, given) => JointReader.Read(id, Kept(given, old).Refit(old?.Refit).Fields()),
             joint => joint.Ways, (joint, ways) => joint with { Ways = ways }), joint => new() { Joints = [joint] });
     }
 
@@ -26,11 +27,14 @@ internal static class WayEdits
         var cut = id.LastIndexOf('/');
         var (owner, way) = cut < 0 ? (id, "") : (id[..cut], id[(cut + 1)..]);
         if (car.Joints.FirstOrDefault(joint => joint.Id == owner) is { } joint)
-            return HandEdit.Wrapped(Ways($"joint {owner}", joint.Ways, way, values, isNew), ways => new() { Joints = [joint with { Ways = ways }] });
+            return HandEdit.Wrapped(Ways($"joint {owner}", joint.Ways, way, values, isNew),
+                ways => new() { Joints = [joint with { Ways = ways }] });
         if (car.States.FirstOrDefault(state => state.Id == owner) is { } state)
-            return HandEdit.Wrapped(Ways($"state {owner}", state.Ways, way, values, isNew), ways => new() { States = [state with { Ways = ways }] });
+            return HandEdit.Wrapped(Ways($"state {owner}", state.Ways, way, values, isNew),
+                ways => new() { States = [state with { Ways = ways }] });
         var known = car.Joints.Select(known => known.Id).Concat(car.States.Select(known => known.Id));
-        return Result<Structure>.Bad(new Fault($"way {id}", $"there is no joint or state {owner}", NearNames.Ask(owner, known, "Write it as JOINT/WAY.")));
+        return Result<Structure>.Bad(
+            new Fault($"way {id}", $"there is no joint or state {owner}", NearNames.Ask(owner, known, "Write it as JOINT/WAY.")));
     }
 
     private static Result<T> Edited<T>(Subject<T> subject, ValueList<KeyValue> values, bool isNew, ChangeTable<T> table,
@@ -40,13 +44,16 @@ internal static class WayEdits
         var both = new ChangeTable<T>(new(table.Keys), [.. table.Lists, .. JointChanges.OfWay.Lists]);
         foreach (var key in JointChanges.OfWay.Keys.Keys)
             both.Keys.TryAdd(key, (old, _, _) => old);
-        var ofWay = isNew ? [] : values.Where(value => !table.Keys.ContainsKey(value.Key) && JointChanges.OfWay.Keys.ContainsKey(value.Key)).ToValueList();
+        var ofWay = isNew
+            ? []
+            : values.Where(value => !table.Keys.ContainsKey(value.Key) && JointChanges.OfWay.Keys.ContainsKey(value.Key)).ToValueList();
         var edited = HandEdit.Edited(subject, values.Except(ofWay).ToValueList(), isNew, both, read);
         if (!edited.IsGood || ofWay.Count == 0)
             return edited;
         var ways = waysOf(edited.Value);
         if (ways.Count != 1)
-            return Result<T>.Bad(new Fault(subject.Place, $"it has {ways.Count} ways, so {ofWay[0].Key} could be of any", $"Name one: set way {subject.Id}/{(ways.Count > 0 ? ways[0].Id : "WAY")} …"));
+            return Result<T>.Bad(new Fault(subject.Place, $"it has {ways.Count} ways, so {ofWay[0].Key} could be of any",
+                $"Name one: set way {subject.Id}/{(ways.Count > 0 ? ways[0].Id : "WAY")} …"));
         var changed = Ways(subject.Place, ways, ways[0].Id, ofWay, isNew: false);
         return changed.IsGood ? Result<T>.Good(withWays(edited.Value, changed.Value)) : Result<T>.Bad(changed.Faults);
     }
@@ -54,10 +61,13 @@ internal static class WayEdits
     private static Result<ValueList<Way>> Ways(string owner, ValueList<Way> ways, string id, ValueList<KeyValue> values, bool isNew)
     {
         var subject = new Subject<Way>("way", id, ways, way => way.Id);
-        var edited = HandEdit.Edited(subject, values, isNew, JointChanges.OfWay, (old, given) => WayReader.Ways(Kept(given, old, id).Fields())![0]);
+        var edited = HandEdit.Edited(subject, values, isNew, JointChanges.OfWay,
+            (old, given) => WayReader.Ways(Kept(given, old, id).Fields())![0]);
         return !edited.IsGood
             ? Result<ValueList<Way>>.Bad(edited.Faults.Select(fault => fault with { Place = $"{owner}, {fault.Place}" }))
-            : Result<ValueList<Way>>.Good(isNew ? [.. ways, edited.Value] : ways.Select(way => way.Id == id ? edited.Value : way).ToValueList());
+            : Result<ValueList<Way>>.Good(isNew
+                ? [.. ways, edited.Value]
+                : ways.Select(way => way.Id == id ? edited.Value : way).ToValueList());
     }
 
     /// <summary>What the reader insists on, as it is.</summary>

@@ -22,7 +22,8 @@ internal sealed record Context(FaultList Faults, Origin Given, IReadOnlySet<stri
             return;
         CheckBraces(scalar, place);
         if (!Refettle.Identifier.IsTemplate(scalar.Text))
-            Faults.Add(scalar, place, $"\"{scalar.Text}\" cannot be an identifier", "Use small letters, digits, - _ . and names in braces only");
+            Faults.Add(scalar, place, $"\"{scalar.Text}\" cannot be an identifier",
+                "Use small letters, digits, - _ . and names in braces only");
     }
 
     public T Word<T>(Node at, string place, string key, string text, T otherwise)
@@ -30,7 +31,8 @@ internal sealed record Context(FaultList Faults, Origin Given, IReadOnlySet<stri
     {
         if (EnumWords<T>.TryParse(text, out var value))
             return value;
-        Faults.Add(at, place, $"{key} is \"{text}\"", Faults.Suggest(text, EnumWords<T>.All, $"Known are {string.Join(", ", EnumWords<T>.All)}."));
+        Faults.Add(at, place, $"{key} is \"{text}\"",
+            Faults.Suggest(text, EnumWords<T>.All, $"Known are {string.Join(", ", EnumWords<T>.All)}."));
         return otherwise;
     }
 
@@ -40,7 +42,8 @@ internal sealed record Context(FaultList Faults, Origin Given, IReadOnlySet<stri
             CheckBraces(scalar, place);
         if (Braces is null ? Refettle.Fact.TryParse(scalar.Text, out var fact) : Refettle.Fact.TryParseTemplate(scalar.Text, out fact))
             return fact;
-        Faults.Add(scalar, place, $"\"{scalar.Text}\" is not a fact", "Write off(part), free(part), open(joint), state(state) or reach(space)");
+        Faults.Add(scalar, place, $"\"{scalar.Text}\" is not a fact",
+            "Write off(part), free(part), open(joint), state(state) or reach(space)");
         return null;
     }
 

@@ -4,12 +4,14 @@ using System.Text;
 
 namespace Refettle.Sheets.Reading;
 
-/// <summary>The words that stand for the values of an enumeration: <c>PressFit</c> is <c>press-fit</c>. Of flags each has a word, none and several together have none.</summary>
+/// <summary>The words that stand for the values of an enumeration: <c>PressFit</c> is <c>press-fit</c>. Of flags each has a word, none
+/// and several together have none.</summary>
 internal static class EnumWords<T>
     where T : struct, Enum
 {
     private static readonly Dictionary<string, T> _values = Enum.GetValues<T>()
-        .Where(value => !typeof(T).IsDefined(typeof(FlagsAttribute), inherit: false) || BitOperations.IsPow2(Convert.ToInt64(value, CultureInfo.InvariantCulture))).ToDictionary(Of);
+        .Where(value => !typeof(T).IsDefined(typeof(FlagsAttribute), inherit: false)
+            || BitOperations.IsPow2(Convert.ToInt64(value, CultureInfo.InvariantCulture))).ToDictionary(Of);
 
     public static IEnumerable<string> All => _values.Keys;
 

@@ -33,7 +33,8 @@ internal static class KitTrial
     /// <summary>What fills a hole, as some other kit would bring it: a part, or a sub-assembly with two parts.</summary>
     private static Structure Other(Hole hole, Spot spot)
     {
-        Part[] parts = [.. ((string[])["", "-2"]).Select(end => new Part { Id = OtherId(hole) + end, Name = hole.Role, Side = hole.SpotFor(spot).Side() })];
+        Part[] parts = [.. ((string[])["", "-2"])
+            .Select(end => new Part { Id = OtherId(hole) + end, Name = hole.Role, Side = hole.SpotFor(spot).Side() })];
         if (hole.Joins.Count == 0)
             return new() { Parts = [parts[0]] };
         Part[] members = [parts[0] with { Id = OtherId(hole) + "-1" }, parts[1]];
@@ -52,7 +53,8 @@ internal static class KitTrial
         var template = kit.Template;
         var things = template.Parts.Select(part => ("part", part.Id)).Concat(template.Joints.Select(joint => ("joint", joint.Id)))
             .Concat(template.States.Select(state => ("state", state.Id))).Concat(template.Zones.Select(zone => ("zone", zone.Id)))
-            .Concat(template.Spaces.Select(space => ("space", space.Id))).Concat(template.SubAssemblies.Select(unit => ("sub-assembly", unit.Id)));
+            .Concat(template.Spaces.Select(space => ("space", space.Id)))
+            .Concat(template.SubAssemblies.Select(unit => ("sub-assembly", unit.Id)));
         var (kind, id) = things.FirstOrDefault(thing => $"{thing.Item1} {Braces.Fill(thing.Id, values)}" == fault.Place);
         return kind is null ? fault : fault with { Place = $"{kind} {id}" };
     }

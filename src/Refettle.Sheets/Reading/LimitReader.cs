@@ -18,7 +18,8 @@ internal static class LimitReader
             var unread = new StatedLimit($"limit {limits.Count + 1}", 0, null, Units.One.Symbol, Origin.User, null);
             limits.Add(item is Mapping map ? Limit(new(map, fields.Place, fields.Context), unread) : unread);
             if (item is not Mapping)
-                fields.Fault(item, "a limit is not a set of keys", "Write - { what: axial play, most: 0.5 mm, origin: maker, source: manual page }");
+                fields.Fault(item, "a limit is not a set of keys",
+                    "Write - { what: axial play, most: 0.5 mm, origin: maker, source: manual page }");
         }
 
         return limits.ToValueList();
@@ -28,13 +29,19 @@ internal static class LimitReader
     {
         if (!fields.Has("what"))
             fields.Missing("what", "axial play");
-        var said = unread with { What = fields.Text("what") ?? unread.What, Origin = fields.Word("origin", fields.Context.Given), Source = fields.Text("source") };
+        var said = unread with
+        {
+            What = fields.Text("what") ?? unread.What,
+            Origin = fields.Word("origin", fields.Context.Given),
+            Source = fields.Text("source")
+        };
         var (least, most) = (End(fields, "least"), End(fields, "most"));
         var isRead = (least is null != fields.Has("least")) && (most is null != fields.Has("most"));
         fields.Done();
         var unit = (least ?? most)?.Unit ?? Units.One;
         if (isRead && most is { } end && end.Unit.Dimension != unit.Dimension)
-            fields.Fault(fields.Take("most")!, $"most is in {end.Unit.Symbol}, least in {unit.Symbol}", "Give both ends in units of one kind");
+            fields.Fault(fields.Take("most")!, $"most is in {end.Unit.Symbol}, least in {unit.Symbol}",
+                "Give both ends in units of one kind");
         else if (isRead)
             return said with { Lower = In(least, unit), Upper = In(most, unit), Unit = unit.Symbol };
         return said;
@@ -47,9 +54,11 @@ internal static class LimitReader
         var read = Measure.Read(key, text, null);
         if (read.IsGood && Math.Abs(read.Value.Value) < 1e12)
             return read.Value;
-        fields.Fault(fields.Take(key)!, $"{key}: {(read.IsGood ? $"'{text}' is out of any range" : read.Faults[0].Found)}", "Write a number with its unit, like 0.5 mm");
+        fields.Fault(fields.Take(key)!, $"{key}: {(read.IsGood ? $"'{text}' is out of any range" : read.Faults[0].Found)}",
+            "Write a number with its unit, like 0.5 mm");
         return null;
     }
 
-    private static decimal? In(Measure? end, Unit unit) => end is { } measure ? decimal.Round((decimal)measure.In(unit), MostDecimals) : null;
+    private static decimal? In(Measure? end, Unit unit) =>
+        end is { } measure ? decimal.Round((decimal)measure.In(unit), MostDecimals) : null;
 }

@@ -15,7 +15,8 @@ internal static class Quantity
     /// <summary>Factors: NIST Special Publication 811, appendix B.8 (1 lbf·ft = 1.355 818 N·m, 1 kgf·m = 9.806 65 N·m).</summary>
     private static readonly (string Unit, decimal Factor)[] _newtonMetres =
     [
-        ("N·m", 1), ("Nm", 1), ("N.m", 1), ("N*m", 1), ("lbf·ft", 1.3558179483m), ("lbf.ft", 1.3558179483m), ("lbf*ft", 1.3558179483m), ("lbfft", 1.3558179483m),
+        ("N·m", 1), ("Nm", 1), ("N.m", 1), ("N*m", 1), ("lbf·ft", 1.3558179483m), ("lbf.ft", 1.3558179483m), ("lbf*ft", 1.3558179483m),
+        ("lbfft", 1.3558179483m),
         ("ft·lbf", 1.3558179483m), ("kgf·m", 9.80665m), ("kgf.m", 9.80665m), ("kgf*m", 9.80665m), ("kgfm", 9.80665m),
     ];
 
@@ -43,7 +44,8 @@ internal static class Quantity
         var unit = end < 0 ? "" : trimmed[end..].Trim();
         var digits = (end < 0 ? trimmed : trimmed[..end]).Trim();
         if (!TryNumber(digits, out var number))
-            (found, mend) = ($"\"{text}\" is not {what}", $"Write it like {examples}{(digits.Contains(',') ? ", with a decimal point" : "")}");
+            (found, mend) =
+                ($"\"{text}\" is not {what}", $"Write it like {examples}{(digits.Contains(',') ? ", with a decimal point" : "")}");
         else if (unit.Length == 0)
             (found, mend) = ($"\"{text}\" has no unit", $"Write it like {examples}");
         else if (Array.Find(units, known => known.Unit == unit) is { Unit: not null } known)

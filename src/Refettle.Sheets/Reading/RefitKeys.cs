@@ -2,7 +2,8 @@ using Refettle.Sheets.Tree;
 
 namespace Refettle.Sheets.Reading;
 
-/// <summary>The keys of a refit way where they stand in one row with those of its thing, in a table or by hand: <c>refit-takes</c>.</summary>
+/// <summary>The keys of a refit way where they stand in one row with those of its thing, in a table
+/// or by hand: <c>refit-takes</c>.</summary>
 internal static class RefitKeys
 {
     /// <summary>The key that they stand below in a sheet.</summary>

@@ -5,7 +5,8 @@ namespace Refettle.Sheets.Reading;
 /// <summary>Reads ways: a list below <c>ways</c>, or the keys of one way among the keys of the thing.</summary>
 internal static class WayReader
 {
-    private static readonly string[] _keys = ["id", "tool", "open", "close", "clear", "where", "odds", "destroys", "spends", "posture", "cautions", "danger"];
+    private static readonly string[] _keys =
+        ["id", "tool", "open", "close", "clear", "where", "odds", "destroys", "spends", "posture", "cautions", "danger"];
 
     /// <summary>The ways; null when none are given at all.</summary>
     public static ValueList<Way>? Ways(Fields fields)
@@ -20,7 +21,8 @@ internal static class WayReader
     }
 
     /// <summary>Null where nothing is said.</summary>
-    public static Danger? Dangers(Fields fields) => fields.Words<Danger>("danger") is { Count: > 0 } said ? said.Aggregate(Danger.None, (all, one) => all | one) : null;
+    public static Danger? Dangers(Fields fields) =>
+        fields.Words<Danger>("danger") is { Count: > 0 } said ? said.Aggregate(Danger.None, (all, one) => all | one) : null;
 
     private static ValueList<Way> List(Node listed, Fields fields)
     {

@@ -20,7 +20,8 @@ internal sealed record GridRow(int Line, Cell[] Cells)
     public Cell At(int? column) => column is { } place && place < Cells.Length ? Cells[place] : new("");
 }
 
-/// <summary>The rows of a table, from CSV or from the first sheet of an XLSX workbook. What it is shows in its first bytes, not in its name.</summary>
+/// <summary>The rows of a table, from CSV or from the first sheet of an XLSX workbook. What it is shows in
+/// its first bytes, not in its name.</summary>
 internal static class Grid
 {
     private const int MostRows = 200_000;
@@ -33,7 +34,8 @@ internal static class Grid
     {
         [(byte)'P', (byte)'K', ..] => Workbook(bytes, faults),
         [0xD0, 0xCF, 0x11, 0xE0, ..] => Refused(faults, "it is a workbook of the old kind (XLS)"),
-        _ when faults.File.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase) => Refused(faults, "it is called a workbook (XLSX) and does not begin like one: cut off, or something else"),
+        _ when faults.File.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase) =>
+            Refused(faults, "it is called a workbook (XLSX) and does not begin like one: cut off, or something else"),
         _ => Text(bytes, faults),
     };
 
@@ -59,14 +61,16 @@ internal static class Grid
                 DetectDelimiterValues = [",", ";", "\t"],
                 IgnoreBlankLines = false,
                 MaxFieldSize = Limits.ScalarLength,
-                BadDataFound = bad => faults.Add(bad.Context.Parser!.RawRow, 1, "file", "a quote stands inside a cell", "Put the cell into quotes and double the quotes in it"),
+                BadDataFound = bad => faults.Add(bad.Context.Parser!.RawRow, 1, "file", "a quote stands inside a cell",
+                    "Put the cell into quotes and double the quotes in it"),
             });
             for (var line = 1; rows.Count < MostRows && parser.Read(); line = parser.RawRow + 1)
                 rows.Add(new(line, [.. parser.Record!.Select(cell => new Cell(cell.Trim()))]));
         }
         catch (CsvHelperException)
         {
-            faults.Add(rows.Count + 1, 1, "file", "a cell is too long or its quotes are not closed", "Look at the quotes in this row and just above");
+            faults.Add(rows.Count + 1, 1, "file", "a cell is too long or its quotes are not closed",
+                "Look at the quotes in this row and just above");
         }
 
         return rows;
@@ -79,7 +83,8 @@ internal static class Grid
         {
             if (Unpacked(bytes) > Limits.Bytes)
             {
-                faults.Add(1, 1, "file", "unpacked it is too large", $"Save the one sheet that matters: at most {Limits.Bytes / 1024 / 1024} MB are read");
+                faults.Add(1, 1, "file", "unpacked it is too large",
+                    $"Save the one sheet that matters: at most {Limits.Bytes / 1024 / 1024} MB are read");
                 return rows;
             }
 
@@ -87,11 +92,14 @@ internal static class Grid
             for (var line = 1; rows.Count < MostRows && reader.Read(); line++)
                 rows.Add(new(line, Cells(reader)));
         }
-        catch (Exception trouble) when (trouble is ExcelReaderException or InvalidDataException or System.Xml.XmlException or FormatException
-            or ArgumentException or InvalidOperationException or NullReferenceException or IndexOutOfRangeException or KeyNotFoundException or OverflowException or IOException)
+        catch (Exception trouble) when (trouble is ExcelReaderException or InvalidDataException or System.Xml.XmlException
+            or FormatException
+            or ArgumentException or InvalidOperationException or NullReferenceException or IndexOutOfRangeException or KeyNotFoundException
+            or OverflowException or IOException)
         {
             // The library answers a broken workbook with whatever it stumbled over.
-            faults.Add(1, 1, "file", "it begins like an XLSX workbook and cannot be read as one", "Open it in a spreadsheet and save it again as XLSX or CSV UTF-8");
+            faults.Add(1, 1, "file", "it begins like an XLSX workbook and cannot be read as one",
+                "Open it in a spreadsheet and save it again as XLSX or CSV UTF-8");
         }
 
         return rows;
@@ -116,7 +124,8 @@ internal static class Grid
     {
         null => new(""),
         DateTime day => new(day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), IsDate: true),
-        double number when Math.Abs(number) < 1e15 => new(((decimal)number).ToString("0.############", CultureInfo.InvariantCulture), (decimal)number),
+        double number when Math.Abs(number) < 1e15 =>
+            new(((decimal)number).ToString("0.############", CultureInfo.InvariantCulture), (decimal)number),
         _ => new((Convert.ToString(value, CultureInfo.InvariantCulture) ?? "").Trim()),
     };
 }

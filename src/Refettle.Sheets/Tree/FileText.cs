@@ -48,7 +48,8 @@ internal static class FileText
     {
         var line = text.AsSpan(0, at).Count('\n') + 1;
         var column = at - text.LastIndexOf('\n', Math.Max(0, at - 1));
-        return Refused(file, line, Math.Max(1, column), $"there is a control character (U+{(int)text[at]:X4})", "Remove it: a sheet is plain text");
+        return Refused(file, line, Math.Max(1, column), $"there is a control character (U+{(int)text[at]:X4})",
+            "Remove it: a sheet is plain text");
     }
 
     private static Result<string> TooLong(string file, int length) => Refused(file, 1, 1,

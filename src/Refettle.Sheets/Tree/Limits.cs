@@ -1,6 +1,7 @@
 namespace Refettle.Sheets.Tree;
 
-/// <summary>How much is read before a file is refused. A sheet of 10,000 parts has about 10 MB, 3 levels inside each thing and a million values.</summary>
+/// <summary>How much is read before a file is refused. A sheet of 10,000 parts has about 10 MB, 3 levels inside
+/// each thing and a million values.</summary>
 internal static class Limits
 {
     public const int Bytes = 32 * 1024 * 1024;

@@ -62,7 +62,8 @@ internal sealed class YamlTree
     {
         var start = _parser.Current!;
         if (depth > Limits.Depth)
-            throw new RefusedException(start.Start, $"values are nested more than {Limits.Depth} deep", "A sheet is never that deep: look for a bracket too many");
+            throw new RefusedException(start.Start, $"values are nested more than {Limits.Depth} deep",
+                "A sheet is never that deep: look for a bracket too many");
         if (++_values > Limits.Values)
             throw new RefusedException(start.Start, $"there are more than {Limits.Values:N0} values", "Split the file");
         if (start is AnchorAlias or NodeEvent { Anchor.IsEmpty: false })
@@ -82,7 +83,8 @@ internal sealed class YamlTree
     private static Scalar Text(YamlDotNet.Core.Events.Scalar scalar)
     {
         if (scalar.Value.Length > Limits.ScalarLength)
-            throw new RefusedException(scalar.Start, $"a text has {scalar.Value.Length:N0} characters", $"At most {Limits.ScalarLength:N0} are read: shorten it, or look for a missing quote");
+            throw new RefusedException(scalar.Start, $"a text has {scalar.Value.Length:N0} characters",
+                $"At most {Limits.ScalarLength:N0} are read: shorten it, or look for a missing quote");
         return new((int)scalar.Start.Line, (int)scalar.Start.Column, scalar.Value, scalar.Style is not ScalarStyle.Plain);
     }
 
@@ -104,9 +106,11 @@ internal sealed class YamlTree
             var key = Value(depth + 1);
             var value = Value(depth + 1);
             if (key is not Scalar name)
-                _faults.Add(key.Line, key.Column, "file", "a key is not a single word", "Put keys with braces or brackets in quotes: \"{p}drum\"");
+                _faults.Add(key.Line, key.Column, "file", "a key is not a single word",
+                    "Put keys with braces or brackets in quotes: \"{p}drum\"");
             else if (lines.Of(name.Text) is var line && line > 0)
-                _faults.Add(name.Line, name.Column, "file", $"\"{name.Text}\" is here already, on line {line}", "Rename or remove one of them");
+                _faults.Add(name.Line, name.Column, "file", $"\"{name.Text}\" is here already, on line {line}",
+                    "Rename or remove one of them");
             else
                 pairs.Add(new(name, value));
         }
@@ -128,13 +132,15 @@ internal sealed class YamlTree
         {
             _parser.MoveNext();
         }
-        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException or IndexOutOfRangeException or NullReferenceException)
+        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException or IndexOutOfRangeException
+            or NullReferenceException)
         {
             throw Broken(_parser.Current?.End ?? new Mark(0, 1, 1));
         }
     }
 
-    private static RefusedException Broken(Mark at) => new(at, "this is not YAML", "Look at quotes, colons, brackets and indentation from here on");
+    private static RefusedException Broken(Mark at) =>
+        new(at, "this is not YAML", "Look at quotes, colons, brackets and indentation from here on");
 
     /// <summary>The parser's words without the marks that it puts in front.</summary>
     private static string Reason(YamlException fault)

@@ -90,7 +90,8 @@ internal sealed class YamlText
     /// <summary>The text as it is where that cannot be misread, else in double quotes.</summary>
     private static string Quoted(string text) => IsPlain(text) ? text : $"\"{string.Concat(text.EnumerateRunes().Select(Escaped))}\"";
 
-    /// <summary>Letters stand as they are: the pairs of escapes that JSON has for those beyond the first 65,536 are none in YAML (YAML 1.2.2, 5.7).</summary>
+    /// <summary>Letters stand as they are: the pairs of escapes that JSON has for those beyond the first 65,536 are
+    /// none in YAML (YAML 1.2.2, 5.7).</summary>
     private static string Escaped(Rune letter) => letter.Value switch
     {
         '"' or '\\' => $"\\{letter}",
@@ -103,5 +104,6 @@ internal sealed class YamlText
         text.Length > 0 && char.IsAsciiLetter(text[0]) && text[^1] != ' ' && text.All(IsPlainInside)
         && text.ToLowerInvariant() is not ("null" or "true" or "false" or "yes" or "no" or "on" or "off" or "y" or "n");
 
-    private static bool IsPlainInside(char letter) => char.IsAsciiLetterOrDigit(letter) || letter is ' ' or '-' or '_' or '.' or '/' or '(' or ')' or '·' or ';';
+    private static bool IsPlainInside(char letter) =>
+        char.IsAsciiLetterOrDigit(letter) || letter is ' ' or '-' or '_' or '.' or '/' or '(' or ')' or '·' or ';';
 }

@@ -13,7 +13,8 @@ internal sealed class HighsModel : IDisposable
 
     private static readonly string[] Heuristics =
     [
-        "mip_allow_restart", "mip_heuristic_run_rins", "mip_heuristic_run_rens", "mip_heuristic_run_root_reduced_cost", "mip_heuristic_run_feasibility_jump",
+        "mip_allow_restart", "mip_heuristic_run_rins", "mip_heuristic_run_rens", "mip_heuristic_run_root_reduced_cost",
+        "mip_heuristic_run_feasibility_jump",
     ];
 
     // Checkpoints of the simplex, interior point and branch-and-bound loops.
@@ -57,7 +58,8 @@ internal sealed class HighsModel : IDisposable
         _rows.Add(new(least, most, Array.ConvertAll(all, term => term.Variable), Array.ConvertAll(all, term => term.Coefficient)));
     }
 
-    /// <summary>Leaves out all heuristics that solve smaller models within the model: for who brings a good solution to begin with.</summary>
+    /// <summary>Leaves out all heuristics that solve smaller models within the model: for who brings
+    /// a good solution to begin with.</summary>
     /// <remarks>They take most of the time, and one of them writes to standard output whatever the options say.</remarks>
     public void LeaveOutHeuristics()
     {
@@ -88,7 +90,8 @@ internal sealed class HighsModel : IDisposable
         return Outcome();
     }
 
-    /// <summary>What one more unit of each row's most would save if variables could be broken: 0 or more; null when there is no solution.</summary>
+    /// <summary>What one more unit of each row's most would save if variables could be broken: 0 or more;
+    /// null when there is no solution.</summary>
     public double[]? Prices()
     {
         Pass();

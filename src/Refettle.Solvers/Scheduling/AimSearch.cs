@@ -16,7 +16,8 @@ internal sealed class AimSearch(ScheduleQuestion question, Builder builder, Effo
     {
         _best = known;
         var isProven = true;
-        Consider(new Polish(builder, question.Later, new Random(effort.Limits.Seed)).Run(known, 300_000 / Math.Max(1, builder.Network.Count), effort.Cancel), better);
+        Consider(new Polish(builder, question.Later, new Random(effort.Limits.Seed))
+            .Run(known, 300_000 / Math.Max(1, builder.Network.Count), effort.Cancel), better);
         for (var aim = 0; aim < question.Later.Count; aim++)
         {
             if (question.Later[aim].Cost(_best) == 0)
@@ -44,7 +45,8 @@ internal sealed class AimSearch(ScheduleQuestion question, Builder builder, Effo
             return false;
         model.Model.Minimize(term);
         model.Timings.Hint([.. _best.Starts]);
-        var (status, _, starts) = new ConstraintSearch(effort).Run(model, until, effort.Limits.Work, better: found => Consider(builder.ToSchedule(found), better));
+        var (status, _, starts) = new ConstraintSearch(effort)
+            .Run(model, until, effort.Limits.Work, better: found => Consider(builder.ToSchedule(found), better));
         if (starts is not null)
             Consider(builder.ToSchedule(starts), better);
         return status == CpSolverStatus.Optimal;

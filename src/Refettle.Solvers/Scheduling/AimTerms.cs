@@ -6,15 +6,19 @@ namespace Refettle.Solvers.Scheduling;
 /// <summary>What an aim counts, as an expression of a model that is exact at its least value.</summary>
 internal static class AimTerms
 {
-    /// <summary>Changes are counted along a tour through all that need a set-up, with an arc for each pair: more than these is too much.</summary>
+    /// <summary>Changes are counted along a tour through all that need a set-up, with an arc for each
+    /// pair: more than these is too much.</summary>
     private const int MostSetups = 40;
 
     /// <returns>Null when the aim is too large for the model.</returns>
     public static LinearExpr? Of(Aim aim, ScheduleModel model, int count) => aim switch
     {
         Aim.LateStarts late => LinearExpr.WeightedSum(
-            Weighted(late.Weights).Select(i => model.Makespan - model.Timings.Start(i, null)), Weighted(late.Weights).Select(i => (long)late.Weights[i])),
-        Aim.SameDays same => LinearExpr.WeightedSum(Weighted(same.Weights).Select(i => DaysMoved(same, model, i)), Weighted(same.Weights).Select(i => (long)same.Weights[i])),
+            Weighted(late.Weights).Select(i => model.Makespan - model.Timings.Start(i, null)),
+            Weighted(late.Weights).Select(i => (long)late.Weights[i])),
+        Aim.SameDays same =>
+            LinearExpr.WeightedSum(Weighted(same.Weights).Select(i => DaysMoved(same, model, i)),
+                Weighted(same.Weights).Select(i => (long)same.Weights[i])),
         Aim.FewChanges few when few.Setups.Count(setup => setup >= 0) <= MostSetups => Changes(few.Setups, model, count),
         _ => null,
     };
@@ -51,8 +55,11 @@ internal static class AimTerms
                     continue;
                 var follows = model.Model.NewBoolVar("");
                 tour.AddArc(one + 1, other + 1, follows);
-                var axis = model.Timings.AxisOf(needing[one]) == model.Timings.AxisOf(needing[other]) ? model.Timings.AxisOf(needing[one]) : null;
-                model.Model.Add(model.Timings.Start(needing[other], axis) >= model.Timings.Start(needing[one], axis)).OnlyEnforceIf(follows);
+                var axis = model.Timings.AxisOf(needing[one]) == model.Timings.AxisOf(needing[other])
+                    ? model.Timings.AxisOf(needing[one])
+                    : null;
+                model.Model.Add(model.Timings.Start(needing[other], axis) >= model.Timings.Start(needing[one], axis))
+                    .OnlyEnforceIf(follows);
                 if (setups[needing[one]] != setups[needing[other]])
                     changes.Add(follows);
             }

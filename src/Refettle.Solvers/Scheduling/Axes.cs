@@ -11,8 +11,11 @@ internal sealed class Axes
     {
         OfResource = new Axis?[network.Capacity.Length];
         OfActivity = new Axis?[network.Count];
-        var users = network.Capacity.Select((_, r) => Enumerable.Range(0, network.Count).Where(i => !network.IsDone[i] && network.Need(i, r) > 0).ToList()).ToList();
-        var busiest = Enumerable.Range(0, users.Count).Where(r => network.ResourceTime[r] is not null).OrderByDescending(r => users[r].Count).ToList();
+        var users = network.Capacity
+            .Select((_, r) => Enumerable.Range(0, network.Count).Where(i => !network.IsDone[i] && network.Need(i, r) > 0).ToList())
+            .ToList();
+        var busiest = Enumerable.Range(0, users.Count).Where(r => network.ResourceTime[r] is not null)
+            .OrderByDescending(r => users[r].Count).ToList();
         for (var i = 0; i < network.Count; i++)
         {
             if (network.TimeOf(i) is not { } time)

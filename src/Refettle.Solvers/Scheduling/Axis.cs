@@ -4,7 +4,8 @@ using Refettle.Timeline.Scheduling;
 
 namespace Refettle.Solvers.Scheduling;
 
-/// <summary>A time that only runs while something is open. On it work has no pauses, so a long evening-by-evening task is one stretch.</summary>
+/// <summary>A time that only runs while something is open. On it work has no pauses, so a long
+/// evening-by-evening task is one stretch.</summary>
 internal sealed class Axis(WorkTime time)
 {
     public WorkTime Time => time;

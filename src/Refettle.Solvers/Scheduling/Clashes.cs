@@ -10,8 +10,8 @@ internal sealed class Clashes(Project project, Effort effort, double until)
 {
     private bool _isUnsure;
 
-    /// <summary>Wishes of which none can be left out; empty when nothing clashes, when it is impossible without any condition, or when the time
-    /// ended first.</summary>
+    /// <summary>Wishes of which none can be left out; empty when nothing clashes, when it is
+    /// impossible without any condition, or when the time ended first.</summary>
     public ValueList<Condition> Find()
     {
         var conditions = Conditions.Of(project).ToList();

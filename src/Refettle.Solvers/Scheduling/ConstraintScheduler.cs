@@ -8,7 +8,8 @@ namespace Refettle.Solvers.Scheduling;
 /// <param name="clock">Measures the time that the limits allow; the system's when not said.</param>
 public sealed class ConstraintScheduler(TimeProvider? clock = null) : IScheduler
 {
-    public ScheduleAnswer Solve(ScheduleQuestion question, ScheduleLimits limits, IProgress<ScheduleAnswer>? progress = null, CancellationToken cancel = default)
+    public ScheduleAnswer Solve(
+        ScheduleQuestion question, ScheduleLimits limits, IProgress<ScheduleAnswer>? progress = null, CancellationToken cancel = default)
     {
         if (question.Project.Activities.Count == 0)
             return new FirstScheduler().Solve(question, limits, progress, cancel);
@@ -17,11 +18,13 @@ public sealed class ConstraintScheduler(TimeProvider? clock = null) : IScheduler
         search.Run(question.Later.Count > 0 ? 0.5 : 1);
         var answer = search.Answer();
         if (answer.Status == ScheduleStatus.Impossible)
-            answer = answer with { Clash = new Clashes(question.Project, effort, Math.Max(limits.Time.TotalSeconds, 2 * effort.SecondsPassed)).Find() };
+            answer = answer with
+            { Clash = new Clashes(question.Project, effort, Math.Max(limits.Time.TotalSeconds, 2 * effort.SecondsPassed)).Find() };
         return answer.Schedule is null || question.Later.Count == 0 ? answer : Aimed(question, search.Builder, effort, answer, progress);
     }
 
-    private static ScheduleAnswer Aimed(ScheduleQuestion question, Builder builder, Effort effort, ScheduleAnswer answer, IProgress<ScheduleAnswer>? progress)
+    private static ScheduleAnswer Aimed(
+        ScheduleQuestion question, Builder builder, Effort effort, ScheduleAnswer answer, IProgress<ScheduleAnswer>? progress)
     {
         ScheduleAnswer With(Schedule schedule, bool isProven) => answer with
         {
@@ -29,7 +32,8 @@ public sealed class ConstraintScheduler(TimeProvider? clock = null) : IScheduler
             Costs = question.Later.Select(aim => aim.Cost(schedule)).ToValueList(),
             Status = isProven ? ScheduleStatus.Optimal : ScheduleStatus.Feasible,
         };
-        var (best, areAimsProven) = new AimSearch(question, builder, effort).Run(answer.Schedule!, schedule => progress?.Report(With(schedule, false)));
+        var (best, areAimsProven) = new AimSearch(question, builder, effort)
+            .Run(answer.Schedule!, schedule => progress?.Report(With(schedule, false)));
         return With(best, areAimsProven && answer.IsFinishProven);
     }
 }

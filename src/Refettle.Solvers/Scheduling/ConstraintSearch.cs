@@ -9,14 +9,17 @@ internal sealed class ConstraintSearch(Effort effort)
     /// <summary>More than there are cores: each worker searches in a way of its own, and a good mixture of ways matters more.</summary>
     private const int LeastWorkers = 8;
 
-    /// <summary>Workers that learn clauses without linear relaxation and share out the tree among them. That conflicts are explained by integer bounds, and that no Boolean is made for
-    /// each pair that cannot overlap in a cumulative, makes proofs four times as fast (published instances of 60 activities).</summary>
-    private const string Proof = "subsolvers:\"shared_tree\" linearization_level:0 use_new_integer_conflict_resolution:true also_bump_variables_in_conflict_reasons:true use_disjunctive_constraint_in_cumulative:false";
+    /// <summary>Workers that learn clauses without linear relaxation and share out the tree among them. That conflicts are explained by
+    /// integer bounds, and that no Boolean is made for each pair that cannot overlap in a cumulative, makes proofs four times as fast
+    /// (published instances of 60 activities).</summary>
+    private const string Proof =
+        "subsolvers:\"shared_tree\" linearization_level:0 use_new_integer_conflict_resolution:true also_bump_variables_in_conflict_reasons:true use_disjunctive_constraint_in_cumulative:false";
 
     /// <summary>Looks for better solutions and proofs in many ways.</summary>
     /// <param name="better">Told of the starts of every better solution.</param>
     /// <returns>The solver's status and its proven bound on the objective.</returns>
-    public (CpSolverStatus Status, double Bound, int[]? Starts) Run(ScheduleModel model, double until, double? work, Action<int[]>? better = null)
+    public (CpSolverStatus Status, double Bound, int[]? Starts) Run(
+        ScheduleModel model, double until, double? work, Action<int[]>? better = null)
     {
         var workers = work is null ? Math.Max(LeastWorkers, effort.Limits.Workers) : LeastWorkers;
         var repeat = work is null ? "" : $"interleave_search:true max_deterministic_time:{work:0.###}";
@@ -31,7 +34,8 @@ internal sealed class ConstraintSearch(Effort effort)
         return Run(model, $"num_workers:{workers} shared_tree_num_workers:{workers} {Proof}", until, better);
     }
 
-    private (CpSolverStatus Status, double Bound, int[]? Starts) Run(ScheduleModel model, string parameters, double until, Action<int[]>? better)
+    private (CpSolverStatus Status, double Bound, int[]? Starts) Run(
+        ScheduleModel model, string parameters, double until, Action<int[]>? better)
     {
         using var solver = new CpSolver { StringParameters = $"{parameters} random_seed:{effort.Limits.Seed}" };
         using var listener = new Listener(solution => better?.Invoke(model.Timings.StartsIn(solution)));

@@ -11,10 +11,11 @@ internal sealed class FinishSearch
     /// <summary>Activities placed while breeding, for each unit of work that the solver is given.</summary>
     private const double PlacedPerWork = 1_000_000;
 
-    /// <summary>Breeding and proving take turns: what is easy is proven soon, and what is hard is proven from a better schedule. Each ends at a
-    /// part of the time, or after some seconds if those are fewer: breeding gets within one of the best there in a tenth of a second, and what it
-    /// gains later the proof finds too.</summary>
-    private static readonly (bool IsBreeding, double Part, double Seconds)[] Turns = [(true, 0.05, 0.05), (false, 0.05, 0.25), (true, 0.15, 0.65), (false, 1, double.MaxValue)];
+    /// <summary>Breeding and proving take turns: what is easy is proven soon, and what is hard is
+    /// proven from a better schedule. Each ends at a part of the time, or after some seconds if those are fewer: breeding gets within one
+    /// of the best there in a tenth of a second, and what it gains later the proof finds too.</summary>
+    private static readonly (bool IsBreeding, double Part, double Seconds)[] Turns =
+        [(true, 0.05, 0.05), (false, 0.05, 0.25), (true, 0.15, 0.65), (false, 1, double.MaxValue)];
 
     private readonly ScheduleQuestion _question;
     private readonly Effort _effort;
@@ -88,7 +89,8 @@ internal sealed class FinishSearch
         }
     }
 
-    /// <summary>Breeds on as many islands as there are workers; an island that has got no further begins anew from the best of all.</summary>
+    /// <summary>Breeds on as many islands as there are workers; an island that has got no further
+    /// begins anew from the best of all.</summary>
     private void BreedTogether(double until)
     {
         if (_best.Starts is null)

@@ -42,7 +42,9 @@ internal sealed class ScheduleModel
         // With what is done a lag only bounds the start of the other, and the starts to look at are bounded already.
         if (_network.IsDone[arc.From] || _network.IsDone[arc.To])
             return;
-        var axis = Timings.AxisOf(arc.From) == Timings.AxisOf(arc.To) && (arc.FromFinish == arc.ToFinish || !arc.ToFinish) && arc.Lag == 0 ? Timings.AxisOf(arc.From) : null;
+        var axis = Timings.AxisOf(arc.From) == Timings.AxisOf(arc.To) && (arc.FromFinish == arc.ToFinish || !arc.ToFinish) && arc.Lag == 0
+            ? Timings.AxisOf(arc.From)
+            : null;
         var from = arc.FromFinish ? Timings.Finish(arc.From, axis) : Timings.Start(arc.From, axis);
         var to = arc.ToFinish ? Timings.Finish(arc.To, axis) : Timings.Start(arc.To, axis);
         Model.Add(to >= from + arc.Lag);
@@ -57,7 +59,8 @@ internal sealed class ScheduleModel
             return;
         if (capacity == 1)
         {
-            Model.AddNoOverlap([.. users.Where(i => _network.Need(i, r) == 1).Select(i => Interval(i, axis)), .. done.Select(stretch => stretch.Interval)]);
+            Model.AddNoOverlap([.. users.Where(i => _network.Need(i, r) == 1).Select(i => Interval(i, axis)),
+                .. done.Select(stretch => stretch.Interval)]);
             foreach (var _ in users.Where(i => _network.Need(i, r) > 1))
                 Model.AddBoolOr([]);
             return;
@@ -81,12 +84,14 @@ internal sealed class ScheduleModel
     /// <summary>What is taken by activities that are done or under way, never more than there is.</summary>
     private List<(IntervalVar Interval, int Held)> DoneStretches(int r, Axis? axis)
     {
-        var done = Enumerable.Range(0, _network.Count).Where(i => _network.IsDone[i] && _network.Need(i, r) > 0 && _network.DoneTo[i] > _from).ToList();
+        var done = Enumerable.Range(0, _network.Count)
+            .Where(i => _network.IsDone[i] && _network.Need(i, r) > 0 && _network.DoneTo[i] > _from).ToList();
         var moments = done.SelectMany(i => new[] { Math.Max(_from, _network.DoneFrom[i]), _network.DoneTo[i] }).Distinct().Order().ToList();
         var stretches = new List<(IntervalVar, int)>();
         foreach (var (from, to) in moments.Zip(moments.Skip(1)))
         {
-            var held = Math.Min(_network.Capacity[r], done.Where(i => _network.DoneFrom[i] <= from && _network.DoneTo[i] >= to).Sum(i => _network.Need(i, r)));
+            var held = Math.Min(_network.Capacity[r],
+                done.Where(i => _network.DoneFrom[i] <= from && _network.DoneTo[i] >= to).Sum(i => _network.Need(i, r)));
             var (start, end) = axis is null ? (from, to) : (axis.Time.Worked(from), axis.Time.Worked(to));
             if (held > 0 && end > start)
                 stretches.Add((Model.NewFixedSizeIntervalVar(LinearExpr.Constant(start), end - start, ""), held));

@@ -55,7 +55,8 @@ internal sealed class Timings
             return null;
         var axis = _axes.OfActivity[i];
         var variable = axis is null ? _model.NewIntVar(_earliest[i], _latest[i], "")
-            : _network.IsUnbroken(i) ? _model.NewIntVarFromDomain(axis.Unbroken(_network.TimeOf(i)!, _network.Duration[i], _earliest[i], _latest[i]), "")
+            : _network.IsUnbroken(i)
+            ? _model.NewIntVarFromDomain(axis.Unbroken(_network.TimeOf(i)!, _network.Duration[i], _earliest[i], _latest[i]), "")
             : _model.NewIntVar(axis.Time.Worked(_earliest[i]), axis.Time.Worked(_latest[i]), "");
         _hinted.Add((variable, i, axis, false));
         return variable;

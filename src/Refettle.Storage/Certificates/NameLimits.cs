@@ -11,9 +11,11 @@ internal static class NameLimits
     private const int DnsName = 2;
     private const int Address = 7;
 
-    /// <summary>The addresses of home networks (RFC 1918, RFC 3927), this machine itself, and given names with what lies below them.</summary>
+    /// <summary>The addresses of home networks (RFC 1918, RFC 3927), this machine itself, and given
+    /// names with what lies below them.</summary>
     private static readonly (string Network, string Mask)[] _home =
-        [("10.0.0.0", "255.0.0.0"), ("172.16.0.0", "255.240.0.0"), ("192.168.0.0", "255.255.0.0"), ("169.254.0.0", "255.255.0.0"), ("127.0.0.0", "255.0.0.0")];
+        [("10.0.0.0", "255.0.0.0"), ("172.16.0.0", "255.240.0.0"), ("192.168.0.0", "255.255.0.0"), ("169.254.0.0", "255.255.0.0"),
+            ("127.0.0.0", "255.0.0.0")];
 
     /// <param name="addresses">Addresses beyond those of home networks.</param>
     public static X509Extension To(IEnumerable<string> names, IEnumerable<IPAddress> addresses)
@@ -23,11 +25,16 @@ internal static class NameLimits
         using (writer.PushSequence(new Asn1Tag(TagClass.ContextSpecific, 0)))
         {
             foreach (var name in names)
-                Subtree(writer, () => writer.WriteCharacterString(UniversalTagNumber.IA5String, name, new Asn1Tag(TagClass.ContextSpecific, DnsName)));
+                Subtree(writer,
+                    () => writer.WriteCharacterString(UniversalTagNumber.IA5String, name, new Asn1Tag(TagClass.ContextSpecific, DnsName)));
             foreach (var (network, mask) in _home)
-                Subtree(writer, () => writer.WriteOctetString([.. IPAddress.Parse(network).GetAddressBytes(), .. IPAddress.Parse(mask).GetAddressBytes()], new Asn1Tag(TagClass.ContextSpecific, Address)));
+                Subtree(writer,
+                    () => writer.WriteOctetString([.. IPAddress.Parse(network).GetAddressBytes(),
+                        .. IPAddress.Parse(mask).GetAddressBytes()], new Asn1Tag(TagClass.ContextSpecific, Address)));
             foreach (var address in addresses)
-                Subtree(writer, () => writer.WriteOctetString([.. address.GetAddressBytes(), 255, 255, 255, 255], new Asn1Tag(TagClass.ContextSpecific, Address)));
+                Subtree(writer,
+                    () => writer.WriteOctetString([.. address.GetAddressBytes(), 255, 255, 255, 255],
+                        new Asn1Tag(TagClass.ContextSpecific, Address)));
         }
 
         return new(Oid, writer.Encode(), critical: true);

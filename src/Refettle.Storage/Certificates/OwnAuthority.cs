@@ -5,11 +5,13 @@ using Refettle.Storage.Keys;
 
 namespace Refettle.Storage.Certificates;
 
-/// <summary>A certificate for this machine, and the authority that vouches for it: trusted once on a phone, it makes the garage a secure place for its browser.</summary>
+/// <summary>A certificate for this machine, and the authority that vouches for it: trusted once on a phone, it makes the garage
+/// a secure place for its browser.</summary>
 /// <param name="Authority">What the phone is told to trust, in PEM; its key never leaves this machine.</param>
 public sealed record OwnCertificate(X509Certificate2 Certificate, string Authority);
 
-/// <summary>Makes and keeps both in a folder that only its owner may read. The authority may vouch for addresses of home networks and this machine's names alone.</summary>
+/// <summary>Makes and keeps both in a folder that only its owner may read. The authority may vouch for addresses of home networks
+/// and this machine's names alone.</summary>
 public static class OwnAuthority
 {
     private const string AuthorityFile = "authority.pem";
@@ -28,14 +30,16 @@ public static class OwnAuthority
         {
             Directory.CreateDirectory(folder);
             var now = clock.GetUtcNow();
-            using var authority = Kept(Path.Combine(folder, AuthorityFile), now, _ => true) ?? Keep(Path.Combine(folder, AuthorityFile), NewAuthority(hosts, now));
+            using var authority = Kept(Path.Combine(folder, AuthorityFile), now, _ => true)
+                ?? Keep(Path.Combine(folder, AuthorityFile), NewAuthority(hosts, now));
             var server = Kept(Path.Combine(folder, ServerFile), now, known => IsFor(known, hosts) && IsBy(known, authority))
                 ?? Keep(Path.Combine(folder, ServerFile), NewServer(authority, hosts, now));
             return Result<OwnCertificate>.Good(new(server, authority.ExportCertificatePem()));
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or CryptographicException)
         {
-            return Result<OwnCertificate>.Bad(new Fault(folder, $"the certificates cannot be kept there ({problem.Message.TrimEnd('.')})", "See who owns the folder; if a file in it is damaged, move the folder away and trust the new authority on each phone."));
+            return Result<OwnCertificate>.Bad(new Fault(folder, $"the certificates cannot be kept there ({problem.Message.TrimEnd('.')})",
+                "See who owns the folder; if a file in it is damaged, move the folder away and trust the new authority on each phone."));
         }
     }
 
@@ -61,8 +65,11 @@ public static class OwnAuthority
     {
         using var key = ECDsa.Create(ECCurve.NamedCurves.nistP256);
         var request = new CertificateRequest($"CN=Refettle on {Environment.MachineName}", key, HashAlgorithmName.SHA256);
-        request.CertificateExtensions.Add(new X509BasicConstraintsExtension(certificateAuthority: true, hasPathLengthConstraint: true, pathLengthConstraint: 0, critical: true));
-        request.CertificateExtensions.Add(new X509KeyUsageExtension(X509KeyUsageFlags.KeyCertSign | X509KeyUsageFlags.CrlSign, critical: true));
+        request.CertificateExtensions
+            .Add(new X509BasicConstraintsExtension(certificateAuthority: true, hasPathLengthConstraint: true, pathLengthConstraint: 0,
+                critical: true));
+        request.CertificateExtensions
+            .Add(new X509KeyUsageExtension(X509KeyUsageFlags.KeyCertSign | X509KeyUsageFlags.CrlSign, critical: true));
         request.CertificateExtensions.Add(new X509SubjectKeyIdentifierExtension(request.PublicKey, critical: false));
         request.CertificateExtensions.Add(NameLimits.To(Names(hosts), Addresses(hosts)));
         return request.CreateSelfSigned(now.AddDays(-1), now.AddYears(AuthorityYears));
@@ -81,15 +88,19 @@ public static class OwnAuthority
         request.CertificateExtensions.Add(new X509BasicConstraintsExtension(false, false, 0, critical: true));
         request.CertificateExtensions.Add(new X509KeyUsageExtension(X509KeyUsageFlags.DigitalSignature, critical: true));
         request.CertificateExtensions.Add(new X509EnhancedKeyUsageExtension([new("1.3.6.1.5.5.7.3.1")], critical: false));
-        request.CertificateExtensions.Add(X509AuthorityKeyIdentifierExtension.CreateFromCertificate(authority, includeKeyIdentifier: true, includeIssuerAndSerial: false));
+        request.CertificateExtensions
+            .Add(X509AuthorityKeyIdentifierExtension.CreateFromCertificate(authority, includeKeyIdentifier: true,
+                includeIssuerAndSerial: false));
         var serial = new byte[16];
         RandomNumberGenerator.Fill(serial);
         serial[0] &= 0x7F;
-        using var signed = request.Create(authority, Latest(now.AddDays(-1), authority.NotBefore), Earliest(now.AddDays(ServerDays), authority.NotAfter), serial);
+        using var signed = request.Create(authority, Latest(now.AddDays(-1), authority.NotBefore),
+            Earliest(now.AddDays(ServerDays), authority.NotAfter), serial);
         return signed.CopyWithPrivateKey(key);
     }
 
-    /// <summary>Nothing may be good before or after what vouches for it, also when the clock was set back, or the authority has less than a year left.</summary>
+    /// <summary>Nothing may be good before or after what vouches for it, also when the clock was set back, or the
+    /// authority has less than a year left.</summary>
     private static DateTimeOffset Latest(DateTimeOffset one, DateTimeOffset other) => one > other ? one : other;
 
     private static DateTimeOffset Earliest(DateTimeOffset one, DateTimeOffset other) => one < other ? one : other;
@@ -107,5 +118,6 @@ public static class OwnAuthority
     private static IEnumerable<string> Names(IEnumerable<string> hosts) => hosts.Where(host => !IPAddress.TryParse(host, out _)).Distinct();
 
     private static IEnumerable<IPAddress> Addresses(IEnumerable<string> hosts) =>
-        hosts.Select(host => IPAddress.TryParse(host, out var address) && address.AddressFamily == System.Net.Sockets.AddressFamily.InterNetwork ? address : null).OfType<IPAddress>().Distinct();
+        hosts.Select(host => IPAddress.TryParse(host, out var address)
+            && address.AddressFamily == System.Net.Sockets.AddressFamily.InterNetwork ? address : null).OfType<IPAddress>().Distinct();
 }

@@ -28,7 +28,8 @@ public static class DailyCopies
     /// <summary>The copies there are, the newest first.</summary>
     public static IReadOnlyList<(DateOnly Day, string File)> Of(string logbook) => !Directory.Exists(Folder(logbook)) ? [] :
         Directory.EnumerateFiles(Folder(logbook), Prefix(logbook) + "*.db").Select(file => (Day: DayOf(logbook, file), File: file))
-            .Where(copy => copy.Day is not null).Select(copy => (copy.Day!.Value, copy.File)).OrderByDescending(copy => copy.Value).ToList();
+            .Where(copy => copy.Day is not null).Select(copy => (copy.Day!.Value, copy.File)).OrderByDescending(copy => copy.Value)
+            .ToList();
 
     private static Result<string?> Make(LogbookStore logbook, DateOnly today)
     {
@@ -55,5 +56,6 @@ public static class DailyCopies
     private static string Prefix(string logbook) => Path.GetFileNameWithoutExtension(logbook) + "-";
 
     private static DateOnly? DayOf(string logbook, string file) =>
-        DateOnly.TryParseExact(Path.GetFileNameWithoutExtension(file)[Prefix(logbook).Length..], Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+        DateOnly.TryParseExact(Path.GetFileNameWithoutExtension(file)[Prefix(logbook).Length..], Form, CultureInfo.InvariantCulture,
+            DateTimeStyles.None, out var day) ? day : null;
 }

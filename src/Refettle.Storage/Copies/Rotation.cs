@@ -1,7 +1,7 @@
 namespace Refettle.Storage.Copies;
 
-/// <summary>Which daily copies are kept: every one of the last 7 that there are, then the newest of each of the 5 calendar weeks before (ISO 8601), then the newest
-/// of each of the 12 months before.</summary>
+/// <summary>Which daily copies are kept: every one of the last 7 that there are, then the newest of each of the 5 calendar
+/// weeks before (ISO 8601), then the newest of each of the 12 months before.</summary>
 public static class Rotation
 {
     private const int Days = 7;
@@ -18,7 +18,8 @@ public static class Rotation
         return kept;
     }
 
-    /// <summary>Takes the newest copy of each of the newest spans out of those that are left, and drops what else lies in these spans.</summary>
+    /// <summary>Takes the newest copy of each of the newest spans out of those that are left, and drops
+    /// what else lies in these spans.</summary>
     private static HashSet<DateOnly> Take(List<DateOnly> left, Func<DateOnly, DateOnly> spanOf, int spans)
     {
         var taken = left.GroupBy(spanOf).Take(spans).ToList();

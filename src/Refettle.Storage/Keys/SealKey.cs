@@ -38,7 +38,8 @@ public sealed class SealKey : ISealKey, IDisposable
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            return Result<SealKey>.Bad(new Fault(path, $"the key cannot be kept there ({problem.Message.TrimEnd('.')})", "Free some space, or see who owns the folder."));
+            return Result<SealKey>.Bad(new Fault(path, $"the key cannot be kept there ({problem.Message.TrimEnd('.')})",
+                "Free some space, or see who owns the folder."));
         }
     }
 
@@ -60,5 +61,6 @@ public sealed class SealKey : ISealKey, IDisposable
     }
 
     private static Result<SealKey> Bad(string path, string found) =>
-        Result<SealKey>.Bad(new Fault(path, found, "Bring it back from where you keep keys; or move it away, and files made from now on carry a new one."));
+        Result<SealKey>.Bad(
+            new Fault(path, found, "Bring it back from where you keep keys; or move it away, and files made from now on carry a new one."));
 }

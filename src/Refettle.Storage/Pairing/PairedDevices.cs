@@ -4,7 +4,8 @@ using Refettle.Storage.Tables;
 
 namespace Refettle.Storage.Pairing;
 
-/// <summary>Who may use this garage over the network: codes that pair one device once, and the tokens of paired devices. Of both only hashes are kept.</summary>
+/// <summary>Who may use this garage over the network: codes that pair one device once, and the tokens of paired
+/// devices. Of both only hashes are kept.</summary>
 public sealed class PairedDevices
 {
     /// <summary>How long a code may be used.</summary>
@@ -16,7 +17,8 @@ public sealed class PairedDevices
     private readonly TimeProvider _clock;
     private readonly RandomNumberGenerator _random;
 
-    internal PairedDevices(Transactions tables, TimeProvider clock, RandomNumberGenerator random) => (_tables, _clock, _random) = (tables, clock, random);
+    internal PairedDevices(Transactions tables, TimeProvider clock, RandomNumberGenerator random) =>
+        (_tables, _clock, _random) = (tables, clock, random);
 
     /// <summary>A code that pairs one device within <see cref="CodeLasts"/>.</summary>
     public Result<string> NewCode() => _tables.Run(context =>
@@ -35,9 +37,11 @@ public sealed class PairedDevices
     {
         var (hash, now) = (Hashed(code), Now);
         if (context.Codes.Where(row => row.CodeHash == hash && row.Until > now).ExecuteDelete() == 0)
-            return Result<NewDevice>.Bad(new Fault("the code", "it is not one that is waiting to be used", $"Each works once, for {CodeLasts.TotalMinutes:0} minutes. Ask for a new one: refettle pair."));
+            return Result<NewDevice>.Bad(new Fault("the code", "it is not one that is waiting to be used",
+                $"Each works once, for {CodeLasts.TotalMinutes:0} minutes. Ask for a new one: refettle pair."));
         var token = PairingCode.NewToken(_random);
-        var row = new DeviceRow { Id = RandomText.Hex(_random, IdBytes), Name = Named(name), TokenHash = PairingCode.Hash(token), Since = now };
+        var row = new DeviceRow
+        { Id = RandomText.Hex(_random, IdBytes), Name = Named(name), TokenHash = PairingCode.Hash(token), Since = now };
         context.Devices.Add(row);
         return Result<NewDevice>.Good(new(Of(row), token));
     });
@@ -47,19 +51,22 @@ public sealed class PairedDevices
     public PairedDevice? Find(string token)
     {
         var hash = PairingCode.Hash(token);
-        return _tables.Ask(context => context.Devices.AsNoTracking().SingleOrDefault(row => row.TokenHash == hash) is { } found ? Of(found) : null);
+        return _tables.Ask(
+            context => context.Devices.AsNoTracking().SingleOrDefault(row => row.TokenHash == hash) is { } found ? Of(found) : null);
     }
 
     /// <summary>All devices, the oldest first.</summary>
     /// <exception cref="LogbookException">The store refused.</exception>
     public ValueList<PairedDevice> All() =>
-        _tables.Ask(context => context.Devices.AsNoTracking().OrderBy(row => row.Since).ThenBy(row => row.Id).AsEnumerable().Select(Of).ToValueList());
+        _tables.Ask(context => context.Devices.AsNoTracking().OrderBy(row => row.Since).ThenBy(row => row.Id).AsEnumerable().Select(Of)
+            .ToValueList());
 
     /// <summary>From now on this device is turned away. What it wrote stays.</summary>
     public Result<PairedDevice> Revoke(string id) => _tables.Run(context =>
     {
         if (context.Devices.Find(id) is not { } row)
-            return Result<PairedDevice>.Bad(new Fault($"device {id}", "no device of this name is paired", NearNames.Ask(id, All().Select(device => device.Id), "refettle devices lists them.")));
+            return Result<PairedDevice>.Bad(new Fault($"device {id}", "no device of this name is paired",
+                NearNames.Ask(id, All().Select(device => device.Id), "refettle devices lists them.")));
         context.Devices.Remove(row);
         return Result<PairedDevice>.Good(Of(row));
     });
@@ -68,7 +75,8 @@ public sealed class PairedDevices
 
     private static string Hashed(string code) => PairingCode.Hash(PairingCode.Plain(code));
 
-    private static string Named(string name) => name.Trim() is not { Length: > 0 } given ? "a device" : given.Length <= LongestName ? given : given[..LongestName];
+    private static string Named(string name) =>
+        name.Trim() is not { Length: > 0 } given ? "a device" : given.Length <= LongestName ? given : given[..LongestName];
 
     private static PairedDevice Of(DeviceRow row) => new(row.Id, row.Name, Cell.Moment(row.Since));
 }

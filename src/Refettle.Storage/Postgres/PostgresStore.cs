@@ -8,7 +8,8 @@ using Refettle.Storage.Tables;
 namespace Refettle.Storage.Postgres;
 
 /// <summary>Logbooks on a PostgreSQL server, for several bays that share them.</summary>
-/// <remarks>Writers take turns by a lock of the database: whoever reads a position has seen all before it, and the chain of this store has no two entries with one number.</remarks>
+/// <remarks>Writers take turns by a lock of the database: whoever reads a position has seen all before it, and the chain of this store has
+/// no two entries with one number.</remarks>
 public sealed class PostgresStore : IGarageStore
 {
     /// <summary>"Rftl": the key of the lock that writers hold until they are durable.</summary>
@@ -18,7 +19,8 @@ public sealed class PostgresStore : IGarageStore
     private readonly LogWriter _writer;
     private readonly Transactions _tables;
 
-    private PostgresStore(string place, DbContextOptions<PostgresContext> options, string device, TimeProvider clock, RandomNumberGenerator random)
+    private PostgresStore(
+        string place, DbContextOptions<PostgresContext> options, string device, TimeProvider clock, RandomNumberGenerator random)
     {
         (Place, _options, _writer) = (place, options, new(device, clock, random));
         _tables = Tables();
@@ -57,13 +59,16 @@ public sealed class PostgresStore : IGarageStore
             var options = PostgresContext.Options(connection);
             using var context = new PostgresContext(options);
             if (context.Database.CanConnect() && context.Database.GetAppliedMigrations().Except(context.Database.GetMigrations()).Any())
-                return Result<PostgresStore>.Bad(new Fault(place, "it was written by a newer version of the program", "Update this one; nothing was changed."));
+                return Result<PostgresStore>.Bad(
+                    new Fault(place, "it was written by a newer version of the program", "Update this one; nothing was changed."));
             context.Database.Migrate();
             return Result<PostgresStore>.Good(new(place, options, Named(context, random), clock, random));
         }
         catch (ArgumentException wrong)
         {
-            return Result<PostgresStore>.Bad(new Fault("--store", $"the connection cannot be read ({wrong.Message.ReplaceLineEndings(" ").TrimEnd('.')})", "Give Host=…;Database=…;Username=…;Password=…"));
+            return Result<PostgresStore>.Bad(new Fault("--store",
+                $"the connection cannot be read ({wrong.Message.ReplaceLineEndings(" ").TrimEnd('.')})",
+                "Give Host=…;Database=…;Username=…;Password=…"));
         }
         catch (Exception problem) when (ServerFaults.Of(place, problem) is { } fault)
         {
@@ -73,10 +78,13 @@ public sealed class PostgresStore : IGarageStore
 
     public ValueList<ShelfCar> Cars() => _tables.Ask(context =>
     {
-        var last = context.Entries.GroupBy(row => row.Car).Select(car => new { Id = car.Key, Position = car.Max(row => row.Position) }).ToList();
-        var names = context.Entries.AsNoTracking().Where(row => row.Kind == "car-opened" || row.Kind == "struck").OrderBy(row => row.Position)
+        var last = context.Entries.GroupBy(row => row.Car).Select(car => new { Id = car.Key, Position = car.Max(row => row.Position) })
+            .ToList();
+        var names = context.Entries.AsNoTracking().Where(row => row.Kind == "car-opened" || row.Kind == "struck")
+            .OrderBy(row => row.Position)
             .AsEnumerable().Select(row => row.ToEntry()).ToLookup(entry => entry.Car);
-        return last.Select(car => new ShelfCar(car.Id, CarHistory.Of(car.Id, names[car.Id]).Car.Name, car.Position)).OrderBy(car => car.Id, StringComparer.Ordinal).ToValueList();
+        return last.Select(car => new ShelfCar(car.Id, CarHistory.Of(car.Id, names[car.Id]).Car.Name, car.Position))
+            .OrderBy(car => car.Id, StringComparer.Ordinal).ToValueList();
     });
 
     public IEnumerable<KeptEntry> Read(string car, long after = 0) => _tables.Ask(context => context.Entries.AsNoTracking()

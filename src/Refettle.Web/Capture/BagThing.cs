@@ -14,7 +14,8 @@ public sealed class BagThing(string thing, CarLookup car)
     public string Says => Joint is not { } joint ? "" : string.Join(", ", Notes(joint));
 
     /// <summary>Where to read more, under the car's address: the part, or a joint's first part that comes off.</summary>
-    public string Page => Joint is { } joint ? $"part/{joint.Holds.FirstOrDefault(part => car.Part(part)?.Fixed == false) ?? joint.Holds[0]}"
+    public string Page =>
+        Joint is { } joint ? $"part/{joint.Holds.FirstOrDefault(part => car.Part(part)?.Fixed == false) ?? joint.Holds[0]}"
         : car.Part(_id) is not null ? $"part/{_id}" : "parts";
 
     private Joint? Joint => thing.StartsWith("joint ", StringComparison.Ordinal) ? car.Joint(_id) : null;

@@ -24,7 +24,10 @@ public sealed record ClosingStep(RefitStep Step, StepFasteners? Fasteners = null
     };
 
     /// <summary>Number, side and minutes.</summary>
-    public string Facts => string.Join(" · ", new[] { Step.Side == Side.None ? null : $"{Step.Side} side", $"{Step.Takes}", Step.Origin == Origin.CommonPractice ? "common practice" : null }.OfType<string>());
+    public string Facts =>
+        string.Join(" · ",
+            new[] { Step.Side == Side.None ? null : $"{Step.Side} side", $"{Step.Takes}",
+                Step.Origin == Origin.CommonPractice ? "common practice" : null }.OfType<string>());
 
     /// <summary>What is needed to tighten it, in lines; empty where nothing is tightened.</summary>
     public IEnumerable<string> Tight()
@@ -33,7 +36,9 @@ public sealed record ClosingStep(RefitStep Step, StepFasteners? Fasteners = null
             return [];
         return
         [
-            .. card.Joint.Torque is { } torque ? new[] { $"{torque}, {(card.Joint.Origin == Origin.Maker ? "the maker's figure" : $"not the maker's: {Plain.Word(card.Joint.Origin)}")}" } : [],
+            .. card.Joint.Torque is { } torque
+                ? new[] { $"{torque}, {(card.Joint.Origin == Origin.Maker ? "the maker's figure" : $"not the maker's: {Plain.Word(card.Joint.Origin)}")}" }
+                : [],
             .. card.General is { } general ? new[] { $"General range {general.Low} to {general.High}" } : [],
             .. card.Order.Count > 2 ? new[] { $"Order {string.Join(' ', card.Order)}" } : [],
             .. card.NewFasteners > 0 ? new[] { Fasteners?.Says ?? $"{card.NewFasteners} new" } : [],
@@ -52,6 +57,9 @@ public sealed record ClosingStep(RefitStep Step, StepFasteners? Fasteners = null
         if (Step.Fact.Kind != FactKind.Open || Step.Card is not { } card)
             return [back];
         return card.Joint.AtRideHeight ? [back, new JointTightened(card.Joint.Id, Tightness.Snug, null, null, null)]
-            : torque is not null || checks.Count > 0 ? [back, new JointTightened(card.Joint.Id, Tightness.Torqued, torque, null, null) { Checks = checks.Count == 0 ? null : checks }] : [back];
+            : torque is not null || checks.Count > 0
+            ? [back, new JointTightened(card.Joint.Id, Tightness.Torqued, torque, null, null)
+                { Checks = checks.Count == 0 ? null : checks }]
+            : [back];
     }
 }

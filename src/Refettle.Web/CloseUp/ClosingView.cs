@@ -7,7 +7,9 @@ namespace Refettle.Web.CloseUp;
 /// <summary>All that the close-up page shows of a car: the sheet, and what stands before the road.</summary>
 /// <param name="Logs">The logs that it was worked out from, the car's own first.</param>
 /// <param name="Absent">Parts that are not here, by identifier.</param>
-public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, ValueList<Joint> ToTorque, ValueList<StepFasteners> Fasteners, ValueList<Awaited> Awaited, ValueList<string> Absent)
+public sealed record ClosingView(
+    ValueList<CarHistory> Logs, RefitSheet Sheet, ValueList<Joint> ToTorque, ValueList<StepFasteners> Fasteners, ValueList<Awaited> Awaited,
+    ValueList<string> Absent)
 {
     /// <summary>Worked out anew only when the log has grown: a sheet of a car in pieces takes a while in a browser.</summary>
     /// <param name="logs">Of all cars, since they share the shelf; the car's own first.</param>
@@ -28,6 +30,7 @@ public sealed record ClosingView(ValueList<CarHistory> Logs, RefitSheet Sheet, V
     private static ValueList<Joint> Settling(CarHistory history)
     {
         var record = ClosingRecord.Of(history);
-        return RideHeightLedger.Of(history.Car, record.Opened, record.Tightenings).Where(line => line.IsToSettle).Select(line => line.Joint).ToValueList();
+        return RideHeightLedger.Of(history.Car, record.Opened, record.Tightenings).Where(line => line.IsToSettle).Select(line => line.Joint)
+            .ToValueList();
     }
 }

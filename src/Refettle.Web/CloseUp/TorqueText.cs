@@ -12,8 +12,10 @@ public static class TorqueText
     {
         if (text.Trim().Length == 0)
             return Result<NewtonMetres?>.Good(null);
-        return decimal.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var torque) && torque is > 0 and <= Most
+        return decimal.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture,
+            out var torque) && torque is > 0 and <= Most
             ? Result<NewtonMetres?>.Good(new NewtonMetres(torque))
-            : Result<NewtonMetres?>.Bad(new Fault("torque", $"\"{text.Trim()}\" is not a torque in newton metres", $"Write a number above 0, up to {Most}, or nothing."));
+            : Result<NewtonMetres?>.Bad(new Fault("torque", $"\"{text.Trim()}\" is not a torque in newton metres",
+                $"Write a number above 0, up to {Most}, or nothing."));
     }
 }

@@ -31,7 +31,8 @@ public sealed class Bundles
         var main = Enumerable.Range(0, plan.Steps.Count).ToArray();
         for (var step = main.Length - 1; step >= 0; step--)
         {
-            if (plan.Steps[step].Fact.Kind == FactKind.Open && users[step].Count() == 1 && !plan.Question.Goals.Contains(plan.Steps[step].Fact))
+            if (plan.Steps[step].Fact.Kind == FactKind.Open && users[step].Count() == 1
+                && !plan.Question.Goals.Contains(plan.Steps[step].Fact))
                 main[step] = main[users[step].Single()];
         }
 

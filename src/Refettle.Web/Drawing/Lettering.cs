@@ -5,7 +5,8 @@ public static class Lettering
 {
     private const string More = "…";
 
-    /// <summary>At most so many lines of at most so many letters, broken between words where that is possible; what is left ends in an ellipsis.</summary>
+    /// <summary>At most so many lines of at most so many letters, broken between words where that is possible;
+    /// what is left ends in an ellipsis.</summary>
     public static IReadOnlyList<string> Lines(string text, int letters, int most)
     {
         var lines = new List<string>();

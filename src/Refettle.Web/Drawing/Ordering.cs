@@ -46,7 +46,8 @@ public static class Ordering
         var row = Rows(order, order.Sum(layer => layer.Length));
         foreach (var layer in forward ? order.Skip(1) : order.Reverse().Skip(1))
         {
-            var mean = layer.ToDictionary(slot => slot, slot => neighbours[slot].Select(other => (double)row[other]).DefaultIfEmpty(row[slot]).Average());
+            var mean = layer.ToDictionary(slot => slot,
+                slot => neighbours[slot].Select(other => (double)row[other]).DefaultIfEmpty(row[slot]).Average());
             var sorted = layer.OrderBy(slot => mean[slot]).ToArray();
             sorted.CopyTo(layer, 0);
             for (var i = 0; i < layer.Length; i++)

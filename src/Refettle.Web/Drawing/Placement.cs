@@ -12,7 +12,8 @@ public static class Placement
         var height = new double[layering.Slots.Count];
         foreach (var layer in order)
             Settle(layer, pitch, height, slot => 0);
-        var around = layering.Spans.Concat(layering.Spans.Select(span => (From: span.To, To: span.From))).ToLookup(span => span.From, span => span.To);
+        var around = layering.Spans.Concat(layering.Spans.Select(span => (From: span.To, To: span.From)))
+            .ToLookup(span => span.From, span => span.To);
         for (var pass = 0; pass < Passes; pass++)
             foreach (var layer in pass % 2 == 0 ? order : order.Reverse())
                 Settle(layer, pitch, height, slot => around[slot].Select(other => height[other]).DefaultIfEmpty(height[slot]).Average());

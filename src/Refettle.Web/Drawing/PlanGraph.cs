@@ -28,7 +28,8 @@ public sealed record PlanGraph(int Count, ValueList<Link> Links)
 
     /// <summary>The bundles of a plan's steps.</summary>
     public static PlanGraph Of(PlanGraph steps, Bundles bundles) =>
-        Reduced(bundles.Steps.Count, steps.Links.Select(link => new Link(bundles.Of(link.From), bundles.Of(link.To))).Where(link => link.From != link.To));
+        Reduced(bundles.Steps.Count,
+            steps.Links.Select(link => new Link(bundles.Of(link.From), bundles.Of(link.To))).Where(link => link.From != link.To));
 
     private static PlanGraph Reduced(int count, IEnumerable<Link> links)
     {

@@ -38,11 +38,14 @@ public sealed class Figures(string place)
         return 0;
     }
 
-    /// <summary>An entry of what was typed, when every figure could be read and the log takes it. Faults tell the place as it is called where it is typed.</summary>
+    /// <summary>An entry of what was typed, when every figure could be read and the log takes it. Faults tell the place as
+    /// it is called where it is typed.</summary>
     /// <param name="thing">What the log's check calls it.</param>
     public Result<T> Checked<T>(CarHistory history, T entry, string thing) where T : Happening
     {
-        var faults = _faults.Count > 0 ? Faults : HappeningCheck.Of(history, entry).Select(fault => fault.Place == thing ? fault with { Place = place } : fault).ToValueList();
+        var faults = _faults.Count > 0
+            ? Faults
+            : HappeningCheck.Of(history, entry).Select(fault => fault.Place == thing ? fault with { Place = place } : fault).ToValueList();
         return faults.Count > 0 ? Result<T>.Bad(faults) : Result<T>.Good(entry);
     }
 

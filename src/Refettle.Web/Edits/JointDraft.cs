@@ -44,7 +44,9 @@ public sealed class JointDraft(Joint joint)
         };
         typed = typed with { Ways = Ways.Count > 0 ? WaysAsTyped(figures) : DefaultWays.For(typed.Kind, typed.Thread, typed.Count) };
         var isNew = (typed.Thread, typed.Torque) != (joint.Thread, joint.Torque);
-        return figures.Faults.Count > 0 ? Result<Joint>.Bad(figures.Faults) : Result<Joint>.Good(isNew ? typed with { Origin = Origin.User } : typed);
+        return figures.Faults.Count > 0
+            ? Result<Joint>.Bad(figures.Faults)
+            : Result<Joint>.Good(isNew ? typed with { Origin = Origin.User } : typed);
     }
 
     private ValueList<Way> WaysAsTyped(Figures figures)

@@ -49,7 +49,9 @@ public sealed class PartDraft(Part part)
             Out = OutAsTyped(figures),
         };
         var isNew = (typed.Mass, typed.Price, typed.Scarcity) != (part.Mass, part.Price, part.Scarcity);
-        return figures.Faults.Count > 0 ? Result<Part>.Bad(figures.Faults) : Result<Part>.Good(isNew ? typed with { Origin = Origin.User } : typed);
+        return figures.Faults.Count > 0
+            ? Result<Part>.Bad(figures.Faults)
+            : Result<Part>.Good(isNew ? typed with { Origin = Origin.User } : typed);
     }
 
     private WayOut OutAsTyped(Figures figures)

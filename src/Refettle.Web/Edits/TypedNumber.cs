@@ -8,7 +8,8 @@ public static partial class TypedNumber
 {
     /// <summary>Null where it is no number, or may be two.</summary>
     public static decimal? Of(string typed) => !IsDoubtful(typed)
-        && decimal.TryParse(typed.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value) ? value : null;
+        && decimal.TryParse(typed.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture, out var value) ? value : null;
 
     /// <summary>What to write instead.</summary>
     /// <param name="otherwise">Where it is no number at all.</param>

@@ -9,9 +9,11 @@ namespace Refettle.Web.Find;
 /// <param name="Rank">Of two that are found equally well the smaller comes first.</param>
 public sealed record Findable(string Key, string Name, string More, int Rank = 0)
 {
-    public static IEnumerable<Findable> Parts(CarLookup car) => car.Car.Structure.Parts.Select(part => new Findable(part.Id, part.Name, Goals.More(car, part)));
+    public static IEnumerable<Findable> Parts(CarLookup car) =>
+        car.Car.Structure.Parts.Select(part => new Findable(part.Id, part.Name, Goals.More(car, part)));
 
-    public static IEnumerable<Findable> Joints(CarLookup car) => car.Car.Structure.Joints.Select(joint => new Findable(joint.Id, car.JointName(joint), joint.Id));
+    public static IEnumerable<Findable> Joints(CarLookup car) =>
+        car.Car.Structure.Joints.Select(joint => new Findable(joint.Id, car.JointName(joint), joint.Id));
 }
 
 /// <summary>Finds by words: each word typed must begin, or else be within, a word of the thing.</summary>

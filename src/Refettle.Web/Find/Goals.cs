@@ -10,7 +10,8 @@ public static class Goals
 
     /// <summary>Parts that could be left alone.</summary>
     public static IEnumerable<Findable> PartsOn(CarLookup car) =>
-        car.Car.Structure.Parts.Where(part => !part.Fixed && !car.IsOff(part.Id)).Select(part => new Findable(part.Id, part.Name, More(car, part)));
+        car.Car.Structure.Parts.Where(part => !part.Fixed && !car.IsOff(part.Id))
+            .Select(part => new Findable(part.Id, part.Name, More(car, part)));
 
     /// <summary>What can be asked to be true before something else.</summary>
     public static IEnumerable<Findable> Conditions(CarLookup car) =>
@@ -33,7 +34,8 @@ public static class Goals
 
     /// <summary>All parts that come off, as <c>part x</c>.</summary>
     public static IEnumerable<Findable> PartsOf(CarLookup car) =>
-        car.Car.Structure.Parts.Where(part => !part.Fixed).Select(part => new Findable($"part {part.Id}", part.Name, More(car, part), Rank: 1));
+        car.Car.Structure.Parts.Where(part => !part.Fixed)
+            .Select(part => new Findable($"part {part.Id}", part.Name, More(car, part), Rank: 1));
 
     private static IEnumerable<Findable> Parts(CarLookup car) =>
         car.Car.Structure.Parts.Where(part => !part.Fixed && !car.Holds(Fact.Free(part.Id)))

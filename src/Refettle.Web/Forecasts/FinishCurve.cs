@@ -25,8 +25,10 @@ public sealed record FinishCurve(string Line, ValueList<(double X, string Says)>
         var (first, last) = (forecast.Curve[0].At, forecast.Curve[forecast.Curve.Count - 1].At);
         double X(LocalDateTime at) => Left + (Right - Left) * Minutes(first, at) / Minutes(first, last);
         var line = string.Join(' ', forecast.Curve.Select(point => Point(X(point.At), Y(point.Chance))));
-        var ticks = Enumerable.Range(0, MostTicks).Select(i => first + Period.FromMinutes((long)(Minutes(first, last) * i / (MostTicks - 1))))
-            .Select(at => (X(at), $"{at.Day} {CultureInfo.InvariantCulture.DateTimeFormat.AbbreviatedMonthNames[at.Month - 1]}")).ToValueList();
+        var ticks = Enumerable.Range(0, MostTicks)
+            .Select(i => first + Period.FromMinutes((long)(Minutes(first, last) * i / (MostTicks - 1))))
+            .Select(at => (X(at), $"{at.Day} {CultureInfo.InvariantCulture.DateTimeFormat.AbbreviatedMonthNames[at.Month - 1]}"))
+            .ToValueList();
         return new(line, ticks, forecast.Date is { } date && date >= first && date <= last ? X(date) : null);
     }
 

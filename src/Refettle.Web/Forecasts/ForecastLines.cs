@@ -12,7 +12,9 @@ public static class ForecastLines
     public static string Gain(ShownHelp help)
     {
         var days = $"{Number(help.Days.Value)} days (± {Number(help.Days.StandardError)}) earlier on average";
-        return help.Chance is { } chance ? $"{Number(100 * chance.Value)} points (± {Number(100 * chance.StandardError)}) for the date, {days}" : days;
+        return help.Chance is { } chance
+            ? $"{Number(100 * chance.Value)} points (± {Number(100 * chance.StandardError)}) for the date, {days}"
+            : days;
     }
 
     public static string By(ShownOrder order) => order.Latest is { } latest

@@ -14,7 +14,8 @@ namespace Refettle.Web.Forecasts;
 /// <param name="Jobs">Each job with its sums.</param>
 /// <param name="Lines">Each entry, the newest first.</param>
 public sealed record LedgerBook(
-    string Currency, string Sum, string Unpriced, string ToCome, string Learned, ValueList<(string Name, string Says)> Jobs, ValueList<(string Name, string Says)> Lines)
+    string Currency, string Sum, string Unpriced, string ToCome, string Learned, ValueList<(string Name, string Says)> Jobs,
+    ValueList<(string Name, string Says)> Lines)
 {
     /// <summary>How many jobs are left out; empty when none is.</summary>
     public string NotChosen { get; private init; } = "";
@@ -26,13 +27,15 @@ public sealed record LedgerBook(
 
     /// <summary>The kinds of spending with their words.</summary>
     public static ValueList<(SpendKind Kind, string Word)> Kinds { get; } =
-        [(SpendKind.Consumables, "used up: discs, paint, cleaner"), (SpendKind.Parts, "parts"), (SpendKind.OutsideWork, "outside work"), (SpendKind.Tools, "tools"), (SpendKind.Other, "other")];
+        [(SpendKind.Consumables, "used up: discs, paint, cleaner"), (SpendKind.Parts, "parts"), (SpendKind.OutsideWork, "outside work"),
+            (SpendKind.Tools, "tools"), (SpendKind.Other, "other")];
 
     /// <param name="plan">Its steps are still to come; null when none is here.</param>
     public static LedgerBook Of(CarHistory history, Plan? plan)
     {
         var books = BooksFold.Of(history, ShelfFold.Of([history]));
-        var steps = plan?.Steps.Where(step => !history.Car.Done.Contains(step.Fact)).SelectMany(step => new[] { step.Cost.Open, step.Cost.Close }) ?? [];
+        var steps = plan?.Steps.Where(step => !history.Car.Done.Contains(step.Fact))
+            .SelectMany(step => new[] { step.Cost.Open, step.Cost.Close }) ?? [];
         var toCome = StillToCome.Of(history.Car, books, steps, Seed, Futures);
         return new(
             books.Currency,
@@ -48,8 +51,10 @@ public sealed record LedgerBook(
     /// <summary>A receipt from what was typed.</summary>
     public static Result<Happening> Read(string amount, string what, SpendKind kind, string job, string receipt, DateOnly today) =>
         TypedNumber.Of(amount) is { } money && money >= 0
-            ? Result<Happening>.Good(new MoneySpent(new(new(money), what.Trim(), kind, job.Length == 0 ? null : $"job {job}", null, string.IsNullOrWhiteSpace(receipt) ? null : receipt.Trim(), today)))
-            : Result<Happening>.Bad(new Fault("How much", $"\"{amount}\" is not an amount", TypedNumber.Mend(amount, "Write it as 42.50.")));
+            ? Result<Happening>.Good(new MoneySpent(new(new(money), what.Trim(), kind, job.Length == 0 ? null : $"job {job}", null,
+                string.IsNullOrWhiteSpace(receipt) ? null : receipt.Trim(), today)))
+            : Result<Happening>.Bad(
+                new Fault("How much", $"\"{amount}\" is not an amount", TypedNumber.Mend(amount, "Write it as 42.50.")));
 
     private static string Says(JobSum job) => job.Job is null
         ? $"spent {Money(job.Spent)}{Owed(job.Owed)}; worked {job.Worked}"

@@ -3,7 +3,8 @@ using Refettle.Logbook;
 
 namespace Refettle.Web.Garage;
 
-/// <summary>One car's logbook as this browser has it: read from what is kept here, written here first, then made one with the server's.</summary>
+/// <summary>One car's logbook as this browser has it: read from what is kept here, written here first,
+/// then made one with the server's.</summary>
 public sealed class CarLog(string car, string device, ServerApi server, IKeeper keeper, TimeProvider clock) : IDisposable
 {
     private readonly LogWriter _writer = new(device, clock, RandomNumberGenerator.Create());
@@ -37,7 +38,8 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
     public ValueList<Fault> Faults { get; private set; } = [];
 
     /// <summary>What an entry tells, read once: a whole car is half a megabyte of text, too much to read anew for each mark.</summary>
-    public Result<Happening?> Read(Entry entry) => _read.TryGetValue(entry.Id, out var known) ? known : _read[entry.Id] = Happenings.Decode(entry);
+    public Result<Happening?> Read(Entry entry) =>
+        _read.TryGetValue(entry.Id, out var known) ? known : _read[entry.Id] = Happenings.Decode(entry);
 
     /// <summary>Takes up what is kept in this browser. Own entries are taken first, so that what other devices wrote counts as known
     /// to the next one: it may name more than it has to, never less.</summary>
@@ -47,7 +49,8 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
             Take(kept.Entry, kept.Sent);
     }
 
-    /// <summary>Writes what happened; when this returns it is kept in this browser. It waits for no network: a request may hang for long.</summary>
+    /// <summary>Writes what happened; when this returns it is kept in this browser. It waits for no
+    /// network: a request may hang for long.</summary>
     public Task<Entry> WriteAsync(Happening happening) => InTurnAsync(async () =>
     {
         while (true)
@@ -63,8 +66,8 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
         }
     });
 
-    /// <summary>Sends what waits and fetches what is new; true when entries came. Marks made while the network is silent are sent together: what began after
-    /// one asked serves for it too.</summary>
+    /// <summary>Sends what waits and fetches what is new; true when entries came. Marks made while the network is
+    /// silent are sent together: what began after one asked serves for it too.</summary>
     public async Task<bool> SyncAsync()
     {
         var asked = ++_syncs.Asked;
@@ -90,7 +93,8 @@ public sealed class CarLog(string car, string device, ServerApi server, IKeeper 
 
     private async Task<bool> SendAsync()
     {
-        var batch = await InTurnAsync(() => Task.FromResult(_waiting.Values.OrderBy(entry => entry.Device, StringComparer.Ordinal).ThenBy(entry => entry.Sequence).ToValueList()));
+        var batch = await InTurnAsync(() => Task.FromResult(_waiting.Values.OrderBy(entry => entry.Device, StringComparer.Ordinal)
+            .ThenBy(entry => entry.Sequence).ToValueList()));
         if (batch.Count == 0)
             return true;
         var reply = await server.SendAsync(car, batch);

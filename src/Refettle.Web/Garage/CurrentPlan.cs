@@ -3,7 +3,8 @@ using Refettle.Access.Derivation;
 
 namespace Refettle.Web.Garage;
 
-/// <summary>What the user wants to reach, and the last plan for it. Kept in this browser, so that it can be followed without a network.</summary>
+/// <summary>What the user wants to reach, and the last plan for it. Kept in this browser, so that it can
+/// be followed without a network.</summary>
 public sealed class CurrentPlan(string car, ServerApi server, IKeeper keeper)
 {
     /// <summary>Few enough to answer on a phone within seconds; a plan that is not proven by then says so.</summary>

@@ -3,8 +3,9 @@ using System.Text.Json;
 
 namespace Refettle.Web.Garage;
 
-/// <summary>Entries as js/kept.js hands them over: a list of them in JSON without their payloads, ended by a zero, then the payloads one after the other.
-/// Payloads are most of it: within JSON each quotation mark in them would be masked, and unmasked here at length.</summary>
+/// <summary>Entries as js/kept.js hands them over: a list of them in JSON without their payloads, ended by a
+/// zero, then the payloads one after the other. Payloads are most of it: within JSON each quotation mark in them would be
+/// masked, and unmasked here at length.</summary>
 public static class EntryBytes
 {
     /// <param name="Entry">With no payload.</param>

@@ -3,8 +3,8 @@ using Microsoft.JSInterop;
 
 namespace Refettle.Web.Garage;
 
-/// <summary>Reads a text as one type of the exchange form and writes it again. Trimming can take what reading needs, without a word: in the published pages
-/// a test asks this of every type there is.</summary>
+/// <summary>Reads a text as one type of the exchange form and writes it again. Trimming can take what reading
+/// needs, without a word: in the published pages a test asks this of every type there is.</summary>
 public static class JsonEcho
 {
     /// <param name="type">Its name, with its assembly's.</param>

@@ -10,7 +10,8 @@ using Refettle.Web.Words;
 namespace Refettle.Web.Garage;
 
 /// <summary>The car that the pages show: its log, what the log folds to, and the plan that is followed.</summary>
-public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device, Lookout lookout, PhotoOutbox photos, TimeProvider clock) : IDisposable
+public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device, Lookout lookout, PhotoOutbox photos, TimeProvider clock)
+    : IDisposable
 {
     private string? _id;
     private Task _opened = Task.CompletedTask;
@@ -32,7 +33,9 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
 
     /// <summary>What it showed when something happened; this device's own clock while nobody has said where the car's hangs.</summary>
     public LocalDateTime When(DateTimeOffset at) =>
-        Car!.Car.Calendar.TimeZone is null ? LocalDateTime.FromDateTime(at.LocalDateTime) : WallClock.Of(Car.Car.Calendar, clock.GetCurrentInstant()).At(at);
+        Car!.Car.Calendar.TimeZone is null
+            ? LocalDateTime.FromDateTime(at.LocalDateTime)
+            : WallClock.Of(Car.Car.Calendar, clock.GetCurrentInstant()).At(at);
 
     public Question? Question => _plan?.Question;
 
@@ -60,7 +63,8 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
     public Fault? Clock => ClockDoubts.OfThisDevice(server.Ahead);
 
     /// <summary>Where clocks contradict each other in the log.</summary>
-    public ValueList<Fault> ClocksApart => History is { } history ? ClockDoubts.Of(history, clock.GetUtcNow()).Select(doubt => doubt.Says(_log!.Device)).ToValueList() : [];
+    public ValueList<Fault> ClocksApart =>
+        History is { } history ? ClockDoubts.Of(history, clock.GetUtcNow()).Select(doubt => doubt.Says(_log!.Device)).ToValueList() : [];
 
     /// <summary>Without a network the plan on hand stays good, so that alone is no fault.</summary>
     private ValueList<Fault> PlanFaults => _plan is { Plan: not null } && !IsReached ? [] : _plan?.Faults ?? [];
@@ -86,7 +90,8 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
 
     /// <summary>What forbids to write this; notes do not.</summary>
     public ValueList<Fault> Against(params IEnumerable<Happening> happenings) =>
-        happenings.SelectMany(happening => HappeningCheck.Of(History!, happening)).Where(fault => fault.Severity == Severity.Error).ToValueList();
+        happenings.SelectMany(happening => HappeningCheck.Of(History!, happening)).Where(fault => fault.Severity == Severity.Error)
+            .ToValueList();
 
     /// <summary>Marks a step, unless something forbids it.</summary>
     /// <returns>What forbids it, or what of it is odd though it was written.</returns>
@@ -136,7 +141,8 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
 
     public void Dispose() => _log?.Dispose();
 
-    /// <summary>The page comes first: what waits to be sent is looked up once it is there. Who goes on to another car meanwhile is not led back.</summary>
+    /// <summary>The page comes first: what waits to be sent is looked up once it is there. Who goes on to another
+    /// car meanwhile is not led back.</summary>
     private async Task OpenAnewAsync(string id)
     {
         (_id, Opening, _log, _plan, History, Car, Progress) = (id, true, null, null, null, null, null);

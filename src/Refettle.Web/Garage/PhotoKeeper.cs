@@ -41,7 +41,8 @@ public sealed class BrowserPhotoKeeper(IJSRuntime browser) : IPhotoKeeper
 
     private const int LongestSmall = 320;
 
-    private readonly Lazy<Task<IJSObjectReference>> _module = new(() => browser.InvokeAsync<IJSObjectReference>("import", "./js/photo.js").AsTask());
+    private readonly Lazy<Task<IJSObjectReference>> _module =
+        new(() => browser.InvokeAsync<IJSObjectReference>("import", "./js/photo.js").AsTask());
 
     public async Task<PreparedPhoto?> PrepareAsync(ElementReference input) =>
         await (await _module.Value).InvokeAsync<PreparedPhoto?>("prepare", input, Longest, LongestSmall, Imaging.Sharpness.Longest);
@@ -50,7 +51,8 @@ public sealed class BrowserPhotoKeeper(IJSRuntime browser) : IPhotoKeeper
 
     public async Task ClearAsync(ElementReference input) => await (await _module.Value).InvokeVoidAsync("clear", input);
 
-    public async Task KeepAsync(string hash, byte[] bytes, bool isSmall) => await (await _module.Value).InvokeVoidAsync("keep", hash, bytes, isSmall);
+    public async Task KeepAsync(string hash, byte[] bytes, bool isSmall) =>
+        await (await _module.Value).InvokeVoidAsync("keep", hash, bytes, isSmall);
 
     public async Task<IReadOnlyList<string>> WaitingAsync() => await (await _module.Value).InvokeAsync<string[]>("waiting");
 

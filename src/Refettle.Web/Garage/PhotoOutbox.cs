@@ -44,7 +44,8 @@ public sealed class PhotoOutbox(ServerApi server, IPhotoKeeper keeper) : IDispos
 
     public void Dispose() => _turn.Dispose();
 
-    /// <summary>False when the server cannot be reached: then the rest waits too. A picture that the server refuses holds up no other.</summary>
+    /// <summary>False when the server cannot be reached: then the rest waits too. A picture that the
+    /// server refuses holds up no other.</summary>
     private async Task<bool> SendAsync(string hash)
     {
         if (await keeper.BytesAsync(hash) is not { Length: > 0 } bytes)
@@ -53,7 +54,8 @@ public sealed class PhotoOutbox(ServerApi server, IPhotoKeeper keeper) : IDispos
         for (long from = -1; reply.IsGood && !reply.Value.Kept && reply.Value.Received != from;)
         {
             from = reply.Value.Received < bytes.Length ? reply.Value.Received : 0;
-            reply = await server.SendPhotoAsync(hash, from, bytes.Length, bytes.AsSpan((int)from, (int)Math.Min(Piece, bytes.Length - from)).ToArray());
+            reply = await server.SendPhotoAsync(hash, from, bytes.Length,
+                bytes.AsSpan((int)from, (int)Math.Min(Piece, bytes.Length - from)).ToArray());
         }
 
         if (reply.Reached && !reply.IsGood)

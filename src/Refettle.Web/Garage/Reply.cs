@@ -10,5 +10,6 @@ public sealed record Reply<T>(bool Reached, Result<T> Result)
     public ValueList<Fault> Faults => Result.Faults;
 
     public static Reply<T> Unreached { get; } =
-        new(false, Result<T>.Bad(new Fault("the network", "the garage's server cannot be reached", "What you mark is kept here and sent when it can be.")));
+        new(false, Result<T>.Bad(
+            new Fault("the network", "the garage's server cannot be reached", "What you mark is kept here and sent when it can be.")));
 }

@@ -33,7 +33,8 @@ public sealed class ServerApi(HttpClient http, TimeProvider? clock = null)
     /// <summary>Sends a piece of a picture; doing it twice does no harm.</summary>
     public Task<Reply<PhotoArrived>> SendPhotoAsync(string hash, long from, long of, byte[] piece)
     {
-        var request = new HttpRequestMessage(HttpMethod.Put, $"api/photos/{hash}?from={from}&of={of}") { Content = new ByteArrayContent(piece) };
+        var request = new HttpRequestMessage(HttpMethod.Put, $"api/photos/{hash}?from={from}&of={of}")
+        { Content = new ByteArrayContent(piece) };
         request.Content.Headers.ContentType = new("application/octet-stream");
         request.Headers.Add(OwnHeader, "1");
         return AskAsync<PhotoArrived>(request);
@@ -43,7 +44,8 @@ public sealed class ServerApi(HttpClient http, TimeProvider? clock = null)
 
     public Task<Reply<LadderSet>> LaddersAsync() => GetAsync<LadderSet>("api/ladders");
 
-    public Task<Reply<OpenUpReport>> OpenUpAsync(string car, OpenUpAsked asked) => PostAsync<OpenUpReport>($"api/cars/{car}/open-up", asked);
+    public Task<Reply<OpenUpReport>> OpenUpAsync(string car, OpenUpAsked asked) =>
+        PostAsync<OpenUpReport>($"api/cars/{car}/open-up", asked);
 
     public Task<Reply<ValueList<VerdictAnswer>>> VerdictsAsync(string car, VerdictAsked asked) =>
         PostAsync<ValueList<VerdictAnswer>>($"api/cars/{car}/verdicts", asked);
@@ -56,28 +58,36 @@ public sealed class ServerApi(HttpClient http, TimeProvider? clock = null)
     public Task<Reply<ValueList<OtherPlan>>> OthersAsync(string car, Question question) =>
         PostAsync<ValueList<OtherPlan>>($"api/cars/{car}/others", question);
 
-    public Task<Reply<TimelineShown>> TimelineAsync(string car, TimelineAsked asked) => PostAsync<TimelineShown>($"api/cars/{car}/timeline", asked);
+    public Task<Reply<TimelineShown>> TimelineAsync(string car, TimelineAsked asked) =>
+        PostAsync<TimelineShown>($"api/cars/{car}/timeline", asked);
 
-    public Task<Reply<ScopeAnswer>> ScopeAsync(string car, ScopeQuestion question) => PostAsync<ScopeAnswer>($"api/cars/{car}/scope", question);
+    public Task<Reply<ScopeAnswer>> ScopeAsync(string car, ScopeQuestion question) =>
+        PostAsync<ScopeAnswer>($"api/cars/{car}/scope", question);
 
     /// <summary>The plan is not needed for it, and not sent.</summary>
-    public Task<Reply<ScopeReasons>> ScopeReasonsAsync(string car, ScopeAnswer answer) => PostAsync<ScopeReasons>($"api/cars/{car}/scope/reasons", answer with { Plan = null });
+    public Task<Reply<ScopeReasons>> ScopeReasonsAsync(string car, ScopeAnswer answer) =>
+        PostAsync<ScopeReasons>($"api/cars/{car}/scope/reasons", answer with { Plan = null });
 
-    public Task<Reply<ValueList<FrontierPoint>>> FrontierAsync(string car, FrontierQuestion question) => PostAsync<ValueList<FrontierPoint>>($"api/cars/{car}/scope/frontier", question);
+    public Task<Reply<ValueList<FrontierPoint>>> FrontierAsync(string car, FrontierQuestion question) =>
+        PostAsync<ValueList<FrontierPoint>>($"api/cars/{car}/scope/frontier", question);
 
     public Task<Reply<Brake>> BrakeAsync(string car, BrakeQuestion question) => PostAsync<Brake>($"api/cars/{car}/scope/add", question);
 
-    public Task<Reply<SinceOpenAnswer>> SinceOpenAsync(string car, SinceOpenAsked asked) => PostAsync<SinceOpenAnswer>($"api/cars/{car}/since-open", asked);
+    public Task<Reply<SinceOpenAnswer>> SinceOpenAsync(string car, SinceOpenAsked asked) =>
+        PostAsync<SinceOpenAnswer>($"api/cars/{car}/since-open", asked);
 
-    public Task<Reply<OutlookDifference>> DifferenceAsync(string car, DifferenceAsked asked) => PostAsync<OutlookDifference>($"api/cars/{car}/difference", asked);
+    public Task<Reply<OutlookDifference>> DifferenceAsync(string car, DifferenceAsked asked) =>
+        PostAsync<OutlookDifference>($"api/cars/{car}/difference", asked);
 
-    public Task<Reply<ShownForecast>> ForecastAsync(string car, ForecastAsked asked) => PostAsync<ShownForecast>($"api/cars/{car}/forecast", asked);
+    public Task<Reply<ShownForecast>> ForecastAsync(string car, ForecastAsked asked) =>
+        PostAsync<ShownForecast>($"api/cars/{car}/forecast", asked);
 
     private Task<Reply<T>> GetAsync<T>(string path) => AskAsync<T>(new(HttpMethod.Get, path));
 
     private Task<Reply<T>> PostAsync<T>(string path, object body)
     {
-        var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = JsonContent.Create(body, body.GetType(), options: ExchangeJson.Options) };
+        var request = new HttpRequestMessage(HttpMethod.Post, path)
+        { Content = JsonContent.Create(body, body.GetType(), options: ExchangeJson.Options) };
         request.Headers.Add(OwnHeader, "1");
         return AskAsync<T>(request);
     }
@@ -98,7 +108,9 @@ public sealed class ServerApi(HttpClient http, TimeProvider? clock = null)
         }
         catch (JsonException problem)
         {
-            return new(true, Result<T>.Bad(new Fault("the server's answer", $"it cannot be read at {problem.Path ?? "$"}", "Load the page again; page and server may be of different versions.")));
+            return new(true,
+                Result<T>.Bad(new Fault("the server's answer", $"it cannot be read at {problem.Path ?? "$"}",
+                    "Load the page again; page and server may be of different versions.")));
         }
     }
 
@@ -107,7 +119,9 @@ public sealed class ServerApi(HttpClient http, TimeProvider? clock = null)
         try
         {
             var problem = await response.Content.ReadFromJsonAsync<Problem>(ExchangeJson.Options);
-            return problem?.Faults is { Count: > 0 } faults ? faults : [new("the server", problem?.Title ?? "it refused", problem?.Detail ?? "")];
+            return problem?.Faults is { Count: > 0 } faults
+                ? faults
+                : [new("the server", problem?.Title ?? "it refused", problem?.Detail ?? "")];
         }
         catch (JsonException)
         {

@@ -11,7 +11,8 @@ public sealed class FindingDraft(Part part)
     public ValueList<ConditionScale> Scales { get; } = ConditionScales.For(part);
 
     /// <summary>Every test that its scales know, by what is measured.</summary>
-    public IEnumerable<(ConditionScale Scale, TestForm Form)> Tests => Scales.SelectMany(scale => scale.Tests, (scale, form) => (scale, form));
+    public IEnumerable<(ConditionScale Scale, TestForm Form)> Tests =>
+        Scales.SelectMany(scale => scale.Tests, (scale, form) => (scale, form));
 
     public string What { get; set; } = "";
 
@@ -38,15 +39,25 @@ public sealed class FindingDraft(Part part)
     /// <summary>The findings, or why they are none yet.</summary>
     public Result<ValueList<Finding>> Read()
     {
-        var found = _words.Select(pair => new Finding { Of = $"part {part.Id}", Scale = pair.Key, Word = pair.Value, Note = Text(Note) }).ToList();
+        var found = _words.Select(pair => new Finding { Of = $"part {part.Id}", Scale = pair.Key, Word = pair.Value, Note = Text(Note) })
+            .ToList();
         if (What.Length == 0)
-            return found.Count > 0 ? Result<ValueList<Finding>>.Good(found.ToValueList()) : Bad("nothing is said yet", "Tap a word, or choose what was measured.");
+            return found.Count > 0
+                ? Result<ValueList<Finding>>.Good(found.ToValueList())
+                : Bad("nothing is said yet", "Tap a word, or choose what was measured.");
         var (scale, form) = Tests.First(test => test.Form.What == What);
         var values = Numbers(Values);
         var step = Step.Trim().Length == 0 ? null : Numbers(Step);
         if (values is not { Count: > 0 } || step is { Count: not 1 } || (Step.Trim().Length > 0 && step is null))
-            return Bad($"{What}: that is no number", $"Write {Units.Find(form.Unit)?.Symbol ?? form.Unit} as 0.42, several readings with a blank between.");
-        found.Add(new() { Of = $"part {part.Id}", Scale = scale.Id, Note = _words.Count == 0 ? Text(Note) : null, Reading = new(What, values.ToValueList(), form.Unit, Text(Instrument), step?[0]) });
+            return Bad($"{What}: that is no number",
+                $"Write {Units.Find(form.Unit)?.Symbol ?? form.Unit} as 0.42, several readings with a blank between.");
+        found.Add(new()
+        {
+            Of = $"part {part.Id}",
+            Scale = scale.Id,
+            Note = _words.Count == 0 ? Text(Note) : null,
+            Reading = new(What, values.ToValueList(), form.Unit, Text(Instrument), step?[0])
+        });
         return Result<ValueList<Finding>>.Good(found.ToValueList());
     }
 
@@ -57,7 +68,9 @@ public sealed class FindingDraft(Part part)
         var numbers = new List<decimal>();
         foreach (var word in text.Split([' ', ';'], StringSplitOptions.RemoveEmptyEntries))
         {
-            if (!decimal.TryParse(word.Replace(',', '.'), System.Globalization.NumberStyles.AllowDecimalPoint | System.Globalization.NumberStyles.AllowLeadingSign, System.Globalization.CultureInfo.InvariantCulture, out var number))
+            if (!decimal.TryParse(word.Replace(',', '.'),
+                System.Globalization.NumberStyles.AllowDecimalPoint | System.Globalization.NumberStyles.AllowLeadingSign,
+                System.Globalization.CultureInfo.InvariantCulture, out var number))
                 return null;
             numbers.Add(number);
         }
@@ -65,5 +78,6 @@ public sealed class FindingDraft(Part part)
         return numbers;
     }
 
-    private static Result<ValueList<Finding>> Bad(string found, string mend) => Result<ValueList<Finding>>.Bad(new Fault("finding", found, mend));
+    private static Result<ValueList<Finding>> Bad(string found, string mend) =>
+        Result<ValueList<Finding>>.Bad(new Fault("finding", found, mend));
 }

@@ -18,9 +18,11 @@ public sealed class StuckCard
     public StuckCard(CarLookup car, Joint joint, LadderSet ladders, AtHand atHand, DateTimeOffset now)
     {
         _now = now;
-        HasLadder = ladders.For(joint.Kind).ContainsKey(TriesSoFar.Of(car.Car, joint, ladders).Condition) || TriesSoFar.Of(car.Car, joint, ladders).Condition == JointCondition.Freed;
+        HasLadder = ladders.For(joint.Kind).ContainsKey(TriesSoFar.Of(car.Car, joint, ladders).Condition)
+            || TriesSoFar.Of(car.Car, joint, ladders).Condition == JointCondition.Freed;
         Answer = HasLadder ? StuckAdvice.Of(car.Car, joint.Id, ladders, atHand, now) : null;
-        Destroyed = ladders.For(joint.Kind).Values.SelectMany(ladder => ladder.Rungs).SelectMany(rung => rung.Destroys).Distinct().Order(StringComparer.Ordinal).ToValueList();
+        Destroyed = ladders.For(joint.Kind).Values.SelectMany(ladder => ladder.Rungs).SelectMany(rung => rung.Destroys).Distinct()
+            .Order(StringComparer.Ordinal).ToValueList();
         Soak = SoakClock.RungFor(car.Car, joint, ladders);
     }
 
@@ -37,7 +39,8 @@ public sealed class StuckCard
 
     public Rung? Next => Answer?.Next?.Best;
 
-    /// <summary>How rusted it is believed to be: each level with what exposure alone says and what is believed after the tries, in hundredths.</summary>
+    /// <summary>How rusted it is believed to be: each level with what exposure alone says and what is believed
+    /// after the tries, in hundredths.</summary>
     public IEnumerable<(string Word, int Before, int Now)> Belief => Answer is not { } answer ? [] : Levels
         .Select((word, level) => (word, (int)Math.Round(answer.Before[level] * 100), (int)Math.Round(answer.Now[level] * 100)));
 

@@ -10,7 +10,8 @@ public static class FirstPages
     public static RouteData? At(string path) => Words(path) switch
     {
         [""] => new(typeof(GaragePage), new Dictionary<string, object?>()),
-        ["car", { Length: > 0 } id] => new(typeof(NextPage), new Dictionary<string, object?> { [nameof(NextPage.Id)] = Uri.UnescapeDataString(id) }),
+        ["car", { Length: > 0 } id] =>
+            new(typeof(NextPage), new Dictionary<string, object?> { [nameof(NextPage.Id)] = Uri.UnescapeDataString(id) }),
         _ => null,
     };
 

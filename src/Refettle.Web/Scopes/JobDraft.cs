@@ -63,7 +63,8 @@ public sealed class JobDraft(Job job)
 
     private Worth? WorthAsTyped(Figures figures)
     {
-        var (least, likely, most) = (figures.Maybe("least worth", Least), figures.Maybe("worth", Likely), figures.Maybe("most worth", Most));
+        var (least, likely, most) =
+            (figures.Maybe("least worth", Least), figures.Maybe("worth", Likely), figures.Maybe("most worth", Most));
         return (likely ?? least ?? most) is { } figure ? new(least ?? figure, figure, most ?? figure, In, Origin.User) : null;
     }
 }

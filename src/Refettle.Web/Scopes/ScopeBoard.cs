@@ -12,9 +12,17 @@ public sealed record ScopeBoard(Car Car, ScopeQuestion Question, ScopeAnswer? An
     /// <summary>The answer is to another question than the limits now say.</summary>
     public bool IsStale => Answer is not null && Answer.Question != Question;
 
-    public ScopeQuestion WithHours(int steps) => Question with { Hours = Stepped((Question.Hours ?? Answer?.Sum.Time)?.Value / 60, steps, HourStep) is { } hours ? new Minutes(hours * 60) : null };
+    public ScopeQuestion WithHours(int steps) =>
+        Question with
+        {
+            Hours = Stepped((Question.Hours ?? Answer?.Sum.Time)?.Value / 60, steps, HourStep) is { } hours
+                ? new Minutes(hours * 60)
+                : null
+        };
 
-    public ScopeQuestion WithMoney(int steps) => Question with { Budget = Stepped((Question.Budget ?? Answer?.Sum.Money)?.Amount, steps, MoneyStep) is { } money ? new Money(money) : null };
+    public ScopeQuestion WithMoney(int steps) =>
+        Question with
+        { Budget = Stepped((Question.Budget ?? Answer?.Sum.Money)?.Amount, steps, MoneyStep) is { } money ? new Money(money) : null };
 
     public string Hours => Question.Hours is { } hours ? $"{hours.Value / 60:0.#} h" : "no limit";
 
@@ -30,7 +38,8 @@ public sealed record ScopeBoard(Car Car, ScopeQuestion Question, ScopeAnswer? An
     public IEnumerable<JobLine> In => Answer is null ? [] : Answer.Chosen.Select(id => Line(id, null));
 
     /// <summary>What the jobs that are in open.</summary>
-    public ValueList<Fact> Opened => Answer is null ? [] : Answer.Chosen.SelectMany(id => Car.Jobs.First(job => job.Id == id).Goals).Distinct().ToValueList();
+    public ValueList<Fact> Opened =>
+        Answer is null ? [] : Answer.Chosen.SelectMany(id => Car.Jobs.First(job => job.Id == id).Goals).Distinct().ToValueList();
 
     public IEnumerable<JobLine> Out => Answer is null ? [] : Answer.Left.Select(left => Line(left.Job, left.Why));
 
@@ -40,7 +49,10 @@ public sealed record ScopeBoard(Car Car, ScopeQuestion Question, ScopeAnswer? An
     /// <summary>With a sign, as what is added.</summary>
     public string Takes(ScopeSum takes) => $"{Signed(takes.Time.Value / 60, "0.0")} h, {Signed(takes.Money.Amount, "0")} {Car.Currency}";
 
-    public string Since(Fact? since) => since is { } fact ? $"since {Car.Structure.Parts.FirstOrDefault(part => part.Id == fact.Subject)?.Name ?? Car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == fact.Subject)?.Name ?? fact.Subject} is off" : "";
+    public string Since(Fact? since) =>
+        since is { } fact
+            ? $"since {Car.Structure.Parts.FirstOrDefault(part => part.Id == fact.Subject)?.Name ?? Car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == fact.Subject)?.Name ?? fact.Subject} is off"
+            : "";
 
     /// <summary>What a brake says, in lines.</summary>
     public IEnumerable<string> Says(Brake brake)
@@ -66,10 +78,12 @@ public sealed record ScopeBoard(Car Car, ScopeQuestion Question, ScopeAnswer? An
     private JobLine Line(string id, WhyLeft? why)
     {
         var cost = Reasons?.Costs.FirstOrDefault(cost => cost.Job == id);
-        return new(Car.Jobs.First(job => job.Id == id), cost is null ? "" : Takes(cost.Takes), cost is null ? "" : Since(cost.Since), Word(why));
+        return new(Car.Jobs.First(job => job.Id == id), cost is null ? "" : Takes(cost.Takes), cost is null ? "" : Since(cost.Since),
+            Word(why));
     }
 
-    private string Names(IEnumerable<string> jobs) => string.Join(", ", jobs.Select(id => Car.Jobs.FirstOrDefault(job => job.Id == id)?.Name ?? id));
+    private string Names(IEnumerable<string> jobs) =>
+        string.Join(", ", jobs.Select(id => Car.Jobs.FirstOrDefault(job => job.Id == id)?.Name ?? id));
 
     private static string Word(WhyLeft? why) => why switch
     {
@@ -85,7 +99,8 @@ public sealed record ScopeBoard(Car Car, ScopeQuestion Question, ScopeAnswer? An
     private static decimal? Stepped(decimal? from, int steps, decimal step) =>
         Math.Max(0, (decimal.Floor((from ?? 0) / step) + steps) * step);
 
-    private static string Signed(decimal figure, string format) => $"{(figure < 0 ? "−" : "+")}{Math.Abs(figure).ToString(format, System.Globalization.CultureInfo.InvariantCulture)}";
+    private static string Signed(decimal figure, string format) =>
+        $"{(figure < 0 ? "−" : "+")}{Math.Abs(figure).ToString(format, System.Globalization.CultureInfo.InvariantCulture)}";
 }
 
 /// <summary>A job in or out.</summary>

@@ -11,5 +11,6 @@ public sealed record ListedStep(int Index, Step Step, ValueList<string> Cautions
         .Select(line => new ListedStep(line.Index, line.Step, line.Cautions.ToValueList())).ToValueList();
 
     /// <summary>The step itself where it stands in no list.</summary>
-    public static ListedStep Of(Plan plan, int index) => Of(plan).FirstOrDefault(one => one.Index == index) ?? new(index, plan.Steps[index], plan.Steps[index].Cautions);
+    public static ListedStep Of(Plan plan, int index) =>
+        Of(plan).FirstOrDefault(one => one.Index == index) ?? new(index, plan.Steps[index], plan.Steps[index].Cautions);
 }

@@ -19,7 +19,8 @@ public static class Marking
         }
 
         /// <summary>Takes back what was marked last.</summary>
-        public Task UndoAsync() => open.History is { } history && StepMarks.Last(history) is { } mark ? open.StrikeAsync(mark.Entry.Id) : Task.CompletedTask;
+        public Task UndoAsync() =>
+            open.History is { } history && StepMarks.Last(history) is { } mark ? open.StrikeAsync(mark.Entry.Id) : Task.CompletedTask;
 
         /// <summary>Takes back what was put back last.</summary>
         public async Task UndoClosingAsync()

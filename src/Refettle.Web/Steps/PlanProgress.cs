@@ -31,7 +31,8 @@ public sealed record PlanProgress(Plan Plan, ValueList<bool> Done)
         for (var i = 0; i < changes.Length && earlierDone; i++)
         {
             var end = i + 1 < changes.Length ? changes[i + 1] : done.Length;
-            var worked = Enumerable.Range(changes[i], end - changes[i]).Any(step => done[step] && NeedsStance(plan.Steps[step], plan.Steps[changes[i]]));
+            var worked = Enumerable.Range(changes[i], end - changes[i])
+                .Any(step => done[step] && NeedsStance(plan.Steps[step], plan.Steps[changes[i]]));
             earlierDone = done[changes[i]] = worked || car.Car.Stance == plan.Steps[changes[i]].Fact.Subject;
         }
     }

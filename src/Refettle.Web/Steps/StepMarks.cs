@@ -12,7 +12,10 @@ public static class StepMarks
 
     /// <summary>What to write to take the mark back; null where there is nothing to take back: a stance that the car began in.</summary>
     public static Happening? Back(CarHistory history, Fact fact, bool isStance) =>
-        Last(history, happening => isStance ? happening is StanceTaken taken && taken.Stance == fact.Subject : happening is StepDone done && done.Fact == fact) is { } mark
+        Last(history,
+            happening => isStance
+                ? happening is StanceTaken taken && taken.Stance == fact.Subject
+                : happening is StepDone done && done.Fact == fact) is { } mark
             ? new Struck(mark.Entry.Id, null)
             : isStance ? null : new StepReversed(fact, null);
 

@@ -8,7 +8,8 @@ namespace Refettle.Web.Stores;
 public sealed class OrdersRoom(Refettle.Stock.Shelf shelf, DateOnly today)
 {
     /// <summary>Orders of which something is to come; the one promised first at the front.</summary>
-    public ValueList<Order> ToCome { get; } = shelf.Orders.Where(order => order.IsOpen).OrderBy(order => order.Promised ?? DateOnly.MaxValue).ToValueList();
+    public ValueList<Order> ToCome { get; } = shelf.Orders.Where(order => order.IsOpen)
+        .OrderBy(order => order.Promised ?? DateOnly.MaxValue).ToValueList();
 
     /// <summary>What is away, the longest first.</summary>
     public ValueList<OutsideWork> Away { get; } = shelf.Outside.Where(work => work.IsAway).OrderBy(work => work.On).ToValueList();
@@ -30,12 +31,16 @@ public sealed class OrdersRoom(Refettle.Stock.Shelf shelf, DateOnly today)
     public Result<ValueList<Happening>> AllCame(Order order) => Alone(OrderWork.Arrived(shelf, order, [], today, null, null));
 
     /// <summary>Some of a line is back and was looked at.</summary>
-    public Result<ValueList<Happening>> Back(OutsideWork work, OutsideLine line, int count, string found, bool good) => string.IsNullOrWhiteSpace(found)
-        ? Result<ValueList<Happening>>.Bad(new Fault($"check of {line.Item.What}", "nothing is said of it", "Say what you found: count, function, defects."))
+    public Result<ValueList<Happening>> Back(OutsideWork work, OutsideLine line, int count, string found, bool good) =>
+        string.IsNullOrWhiteSpace(found)
+        ? Result<ValueList<Happening>>.Bad(
+            new Fault($"check of {line.Item.What}", "nothing is said of it", "Say what you found: count, function, defects."))
         : Alone(OrderWork.CameBack(work, [new(line.Item.What, count)], found.Trim(), good, PieceCondition.Refurbished, today));
 
     private string Promise(DateOnly? promised) => promised is not { } day ? "no day promised"
-        : day < today ? $"promised for {DayWords.Day(day)}, {Plain.Days(today.DayNumber - day.DayNumber)} late" : $"promised for {DayWords.Day(day)}";
+        : day < today
+        ? $"promised for {DayWords.Day(day)}, {Plain.Days(today.DayNumber - day.DayNumber)} late"
+        : $"promised for {DayWords.Day(day)}";
 
     private static Result<ValueList<Happening>> Alone(Result<Happening> one) =>
         one.IsGood ? Result<ValueList<Happening>>.Good([one.Value]) : Result<ValueList<Happening>>.Bad(one.Faults);

@@ -15,14 +15,18 @@ public sealed class ShelfRoom(Refettle.Stock.Shelf shelf, DateOnly today)
 
     /// <summary>Lines by what is typed: number, name, or a place that pieces are kept for.</summary>
     public ValueList<ShelfLine> Found(string typed, int most) => Finder.Find(
-            _lines.Select(line => new Findable(line.Number, line.Name.Length > 0 ? line.Name : line.Number, $"{line.Number} {string.Join(' ', line.Claims.Select(claim => claim.Thing))}")), typed, most)
+            _lines.Select(line => new Findable(line.Number, line.Name.Length > 0 ? line.Name : line.Number,
+                $"{line.Number} {string.Join(' ', line.Claims.Select(claim => claim.Thing))}")), typed, most)
         .Select(found => _lines.First(line => line.Number == found.Key)).ToValueList();
 
     /// <summary>Counts in a few words.</summary>
     public static string Counts(ShelfLine line)
     {
-        var pieces = line.OnHand.Count == 0 ? "none" : string.Join(", ", line.OnHand.Select(one => $"{one.Count} {one.Condition.ToString().ToLowerInvariant()}"));
-        string[] more = [line.TooOld > 0 ? $"{line.TooOld} too old" : "", line.Kept > 0 ? $"{line.Kept} kept" : "", line.ToCome > 0 ? $"{line.ToCome} to come" : "", line.Away > 0 ? $"{line.Away} away" : ""];
+        var pieces = line.OnHand.Count == 0
+            ? "none"
+            : string.Join(", ", line.OnHand.Select(one => $"{one.Count} {one.Condition.ToString().ToLowerInvariant()}"));
+        string[] more = [line.TooOld > 0 ? $"{line.TooOld} too old" : "", line.Kept > 0 ? $"{line.Kept} kept" : "",
+            line.ToCome > 0 ? $"{line.ToCome} to come" : "", line.Away > 0 ? $"{line.Away} away" : ""];
         return string.Join(", ", more.Where(text => text.Length > 0).Prepend(pieces));
     }
 
@@ -42,7 +46,9 @@ public sealed class ShelfRoom(Refettle.Stock.Shelf shelf, DateOnly today)
     }
 
     /// <summary>So many new pieces are there, by count.</summary>
-    public ValueList<Happening> Counted(string number, int count) => ShelfWork.Counted(shelf, new(PartNumber.Canonical(number)), count, today);
+    public ValueList<Happening> Counted(string number, int count) =>
+        ShelfWork.Counted(shelf, new(PartNumber.Canonical(number)), count, today);
 
-    public Result<ValueList<Happening>> Fitted(string number, string car, string thing, int count) => ShelfWork.Fitted(shelf, number, count, 0, (car, thing), today);
+    public Result<ValueList<Happening>> Fitted(string number, string car, string thing, int count) =>
+        ShelfWork.Fitted(shelf, number, count, 0, (car, thing), today);
 }

@@ -27,7 +27,9 @@ public sealed class Storeroom(OpenCar open, ThisDevice device, ServerApi server,
     public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
     /// <summary>All cars that are known here, the open one first.</summary>
-    public ValueList<CarHistory> Histories => [.. open.History is { } history ? [history] : Array.Empty<CarHistory>(), .. _others.Where(other => other.Key != open.History?.Car.Id).Select(other => other.Value.History).OfType<CarHistory>()];
+    public ValueList<CarHistory> Histories =>
+        [.. open.History is { } history ? [history] : Array.Empty<CarHistory>(),
+            .. _others.Where(other => other.Key != open.History?.Car.Id).Select(other => other.Value.History).OfType<CarHistory>()];
 
     /// <summary>Each car with the plan that is followed here, if any.</summary>
     public ValueList<(CarHistory History, Plan? Plan)> Plans => Histories.Select(history =>
@@ -81,7 +83,8 @@ public sealed class Storeroom(OpenCar open, ThisDevice device, ServerApi server,
     {
         if (Histories.FirstOrDefault(history => history.Car.Id == car) is not { } history)
             return [new($"car {car}", "its logbook is not here yet", "Wait until it is read.")];
-        var faults = happenings.SelectMany(happening => HappeningCheck.Of(history, happening)).Where(fault => fault.Severity == Severity.Error).ToValueList();
+        var faults = happenings.SelectMany(happening => HappeningCheck.Of(history, happening))
+            .Where(fault => fault.Severity == Severity.Error).ToValueList();
         foreach (var happening in faults.Count > 0 ? [] : happenings)
         {
             if (car == open.History?.Car.Id)

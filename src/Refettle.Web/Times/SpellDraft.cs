@@ -29,7 +29,9 @@ public sealed class SpellDraft(DateOnly today)
         First = LocalDate.FromDateOnly(First),
         From = LocalTime.FromTimeOnly(From),
         Until = LocalTime.FromTimeOnly(Until),
-        Repeats = Days.Count == 0 ? null : new(Rhythm.Weekly, 1, Days.Order().ToValueList(), Last is { } last ? LocalDate.FromDateOnly(last) : null),
+        Repeats = Days.Count == 0
+            ? null
+            : new(Rhythm.Weekly, 1, Days.Order().ToValueList(), Last is { } last ? LocalDate.FromDateOnly(last) : null),
     };
 
     public ValueList<Fault> Faults(CarHistory history) => HappeningCheck.Of(history, new SpellAdded(Spell));

@@ -35,7 +35,8 @@ public sealed class TermsDraft(TaskTerms terms)
         Minutes? takes = figures.Maybe("how many minutes it takes", Minutes) is { } minutes ? new Minutes(minutes) : null;
         if (takes != terms.Takes)
             yield return new TaskTimed(terms.Task, takes);
-        var parts = Parts.Split([' ', ';', '+'], StringSplitOptions.RemoveEmptyEntries).Select(part => new Minutes(figures.Number("the minutes of a part", part))).ToValueList();
+        var parts = Parts.Split([' ', ';', '+'], StringSplitOptions.RemoveEmptyEntries)
+            .Select(part => new Minutes(figures.Number("the minutes of a part", part))).ToValueList();
         if (!parts.Equals(terms.Parts))
             yield return new TaskSplit(terms.Task, parts);
         if ((NotFrom ?? NotUntil) is { } first)

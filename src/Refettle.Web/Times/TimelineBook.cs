@@ -63,14 +63,18 @@ public sealed class TimelineBook(ServerApi server, Storeroom store, TimeProvider
     /// <summary>The timeline if a task began then: at once, without the server. Faults when that does not work.</summary>
     public Result<TimelineShown> Try(Car car, string task, LocalDateTime start)
     {
-        var network = Shown!.Network with { Tasks = Shown.Network.Tasks.Select(one => one.Id == task ? one with { FixedStart = start } : one).ToValueList() };
+        var network = Shown!.Network with
+        { Tasks = Shown.Network.Tasks.Select(one => one.Id == task ? one with { FixedStart = start } : one).ToValueList() };
         var answer = new TimelinePlanner(new FirstScheduler()).Moved(Asked(car, Shown.Plan, network), AtOnce);
         if (!answer.IsGood)
             return Result<TimelineShown>.Bad(answer.Faults);
         var isPast = WallClock.Of(car.Calendar, clock.GetCurrentInstant()).Minute(start) < 0;
-        return !isPast && answer.Value.Tasks.Count > 0 && !answer.Value.Tasks.Any(one => one.Task.Latest < one.Finish && IsInTime(one.Task.Id))
+        return !isPast && answer.Value.Tasks.Count > 0
+            && !answer.Value.Tasks.Any(one => one.Task.Latest < one.Finish && IsInTime(one.Task.Id))
             ? Result<TimelineShown>.Good(new(Shown.Plan, network, answer.Value))
-            : Result<TimelineShown>.Bad(new Fault(Said(task), $"it cannot begin {DayWords.Moment(start)}: {MoveRefusal.Why(Asked(car, Shown.Plan, Freed(task)), task, start)}", "Move that first, or choose another time."));
+            : Result<TimelineShown>.Bad(new Fault(Said(task),
+                $"it cannot begin {DayWords.Moment(start)}: {MoveRefusal.Why(Asked(car, Shown.Plan, Freed(task)), task, start)}",
+                "Move that first, or choose another time."));
     }
 
     private async Task AskNowAsync(Car car, ValueList<Fact> goals, double seconds)
@@ -102,9 +106,12 @@ public sealed class TimelineBook(ServerApi server, Storeroom store, TimeProvider
 
     private string Said(string task) => Shown!.Network.Tasks.FirstOrDefault(one => one.Id == task)?.Says ?? task;
 
-    private TaskNetwork Freed(string task) => Shown!.Network with { Tasks = Shown.Network.Tasks.Select(one => one.Id == task ? one with { FixedStart = null } : one).ToValueList() };
+    private TaskNetwork Freed(string task) =>
+        Shown!.Network with
+        { Tasks = Shown.Network.Tasks.Select(one => one.Id == task ? one with { FixedStart = null } : one).ToValueList() };
 
-    private TimelineQuestion Asked(Car car, Plan plan, TaskNetwork network) => new() { Car = car, Network = network, Plan = plan, Now = clock.GetCurrentInstant() };
+    private TimelineQuestion Asked(Car car, Plan plan, TaskNetwork network) =>
+        new() { Car = car, Network = network, Plan = plan, Now = clock.GetCurrentInstant() };
 
     private Result<TimelineShown> Here(Car car, ValueList<Fact> goals)
     {
@@ -116,13 +123,17 @@ public sealed class TimelineBook(ServerApi server, Storeroom store, TimeProvider
         if (!tasks.IsGood)
             return Result<TimelineShown>.Bad(tasks.Faults);
         var answer = Planned(car, supplied.Plan, tasks.Value);
-        return answer.IsGood ? Result<TimelineShown>.Good(new(supplied.Plan, tasks.Value, answer.Value)) : Result<TimelineShown>.Bad(answer.Faults);
+        return answer.IsGood
+            ? Result<TimelineShown>.Good(new(supplied.Plan, tasks.Value, answer.Value))
+            : Result<TimelineShown>.Bad(answer.Faults);
     }
 
     /// <summary>Waiting for what is not on the shelf, as far as the cars' logs are here.</summary>
     private TimelineWork Supplied(TimelineWork work)
     {
-        var cars = store.Plans.Select(one => one.History.Car.Id == work.Car.Id ? new(one.History, work, []) : PlannedCar.Of(one.History, one.Plan)).ToValueList();
+        var cars = store.Plans
+            .Select(one => one.History.Car.Id == work.Car.Id ? new(one.History, work, []) : PlannedCar.Of(one.History, one.Plan))
+            .ToValueList();
         var own = cars.TakeWhile(car => car.History.Car.Id != work.Car.Id).Count();
         return own == cars.Count ? work : ShelfPlanner.Of(store.Shelf, cars, clock.GetCurrentInstant(), store.Today).Works[own];
     }

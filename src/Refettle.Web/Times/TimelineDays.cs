@@ -13,19 +13,21 @@ public sealed record TimelineDays(ValueList<TimelineDay> Days, int FirstHour, in
     public static TimelineDays Of(TimelineAnswer answer)
     {
         var work = answer.Tasks.Where(task => !task.Task.IsWait && task.Task.Takes > Minutes.Zero)
-            .SelectMany(task => task.Pieces.Select((piece, i) => new TimelineLine(task, piece, i == 0))).ToLookup(line => line.Piece.Start.Date);
+            .SelectMany(task => task.Pieces.Select((piece, i) => new TimelineLine(task, piece, i == 0)))
+            .ToLookup(line => line.Piece.Start.Date);
         var spells = answer.Spells.ToLookup(window => window.Start.Date);
         var waits = answer.Tasks.Where(task => task.Task.IsWait && task.Task.Takes > Minutes.Zero).ToList();
         var days = work.Select(group => group.Key).Concat(spells.Select(group => group.Key)).Distinct().Order()
             .Where(day => answer.Finish is not { } finish || day <= finish.Date)
             .ToList();
         var before = days.Prepend(LocalDate.MinIsoValue);
-        var shown = days.Zip(before, (day, last) => new TimelineDay(day, work[day].OrderBy(line => line.Piece.Start).ToValueList(), spells[day].ToValueList(),
+        var shown = days.Zip(before,
+            (day, last) => new TimelineDay(day, work[day].OrderBy(line => line.Piece.Start).ToValueList(), spells[day].ToValueList(),
             waits.Where(wait => wait.Start.Date <= day && wait.Finish.Date >= day).ToValueList())
-        {
-            Begin = waits.Where(wait => wait.Start.Date <= day && wait.Start.Date > last).ToValueList(),
-            Over = waits.Where(wait => wait.Start.Date <= last && wait.Finish.Date <= day && wait.Finish.Date > last).ToValueList(),
-        }).ToValueList();
+            {
+                Begin = waits.Where(wait => wait.Start.Date <= day && wait.Start.Date > last).ToValueList(),
+                Over = waits.Where(wait => wait.Start.Date <= last && wait.Finish.Date <= day && wait.Finish.Date > last).ToValueList(),
+            }).ToValueList();
         var hours = shown.SelectMany(day => day.Spells.Concat(day.Lines.Select(line => line.Piece))).ToList();
         return new(shown, hours.Count == 0 ? 8 : hours.Min(window => window.Start.Hour), hours.Count == 0 ? 22 : hours.Max(LastHourOf));
     }
@@ -37,12 +39,14 @@ public sealed record TimelineDays(ValueList<TimelineDay> Days, int FirstHour, in
     /// <summary>Width of the bars in minutes.</summary>
     public int Width => Math.Max(1, LastHour - FirstHour) * 60;
 
-    private static int LastHourOf(PlannedWindow window) => window.End.Date > window.Start.Date ? 24 : window.End.Hour + (window.End.Minute > 0 ? 1 : 0);
+    private static int LastHourOf(PlannedWindow window) =>
+        window.End.Date > window.Start.Date ? 24 : window.End.Hour + (window.End.Minute > 0 ? 1 : 0);
 }
 
 /// <summary>One day.</summary>
 /// <param name="Waits">Those that run on this day.</param>
-public sealed record TimelineDay(LocalDate Day, ValueList<TimelineLine> Lines, ValueList<PlannedWindow> Spells, ValueList<PlannedTask> Waits)
+public sealed record TimelineDay(
+    LocalDate Day, ValueList<TimelineLine> Lines, ValueList<PlannedWindow> Spells, ValueList<PlannedTask> Waits)
 {
     public string Name => DayWords.Day(Day);
 

@@ -78,7 +78,8 @@ public static class Plain
     public static string Proof(Plan plan) => plan.Status switch
     {
         PlanStatus.Optimal => $"Proven: on these figures no plan counts less than {Time(plan.Cost.Total)} in all.",
-        PlanStatus.Feasible => $"It works and counts {Time(plan.Cost.Total)} in all. A better plan may exist, but none under {Time(plan.Bound)}.",
+        PlanStatus.Feasible =>
+            $"It works and counts {Time(plan.Cost.Total)} in all. A better plan may exist, but none under {Time(plan.Bound)}.",
         _ => "This cannot be done as things stand.",
     };
 }

@@ -43,7 +43,9 @@ public static class ReadingWords
         if (reading.Need is { } need)
             yield return $"{need} new into the basket";
         if (reading.Kind == LineKind.Try)
-            yield return reading.Rung is { } rung ? $"{rung}{(reading.IsSoaked ? ", soaked" : "")}: {Outcome(reading.Becomes)}" : "method not said: kept as a note";
+            yield return reading.Rung is { } rung
+                ? $"{rung}{(reading.IsSoaked ? ", soaked" : "")}: {Outcome(reading.Becomes)}"
+                : "method not said: kept as a note";
         if (reading.Took is { } took)
             yield return $"{took}";
         if (reading.Kind == LineKind.Tightened)

@@ -42,24 +42,32 @@ internal static class Cautions
         if (danger == Danger.None)
             return [];
         var joint = way.Fact.Kind == FactKind.Open ? standing.Joints[way.Fact.Subject] : null;
-        var soft = way.Way?.Where == WorkPlace.OnBench ? [] : SoftParts.Near(standing, FireNeeds.HeldBy(way.Fact, standing)).Where(part => !gone.Contains(part.Id)).Select(part => part.Name).ToList();
+        var soft = way.Way?.Where == WorkPlace.OnBench
+            ? []
+            : SoftParts.Near(standing, FireNeeds.HeldBy(way.Fact, standing)).Where(part => !gone.Contains(part.Id))
+                .Select(part => part.Name).ToList();
         var lost = way.Way?.Destroys.Select(part => standing.Parts[part].Name).ToList() ?? [];
         return
         [
             .. UsualCautions.OfDanger(danger, joint),
             .. soft.Count == 0 ? [] : new[] { $"Shield, or take off first: {string.Join(", ", soft)}. Rubber and plastic burn and melt." },
-            .. lost.Count == 0 || (danger & Danger.Fire) == 0 || HasLeave(way, standing) ? [] : new[] { $"In hand before it, as it is destroyed: {string.Join(", ", lost)}." },
+            .. lost.Count == 0 || (danger & Danger.Fire) == 0 || HasLeave(way, standing)
+                ? []
+                : new[] { $"In hand before it, as it is destroyed: {string.Join(", ", lost)}." },
         ];
     }
 
     private static bool HasLeave(WaySource way, CarStanding standing) =>
-        standing.Car.LeaveForMissing.Any(leave => leave.Joint == way.Fact.Subject && leave.Rung == way.Name && way.Fact.Kind == FactKind.Open);
+        standing.Car.LeaveForMissing
+            .Any(leave => leave.Joint == way.Fact.Subject && leave.Rung == way.Name && way.Fact.Kind == FactKind.Open);
 
     /// <summary>What is lifted out passes the unique parts that stay and that it is joined to.</summary>
-    private static IEnumerable<string> Passed(WaySource way, Part[] touched, CarStanding standing, IReadOnlySet<string> gone) => way.Fact.Kind != FactKind.Off ? []
+    private static IEnumerable<string> Passed(WaySource way, Part[] touched, CarStanding standing, IReadOnlySet<string> gone) =>
+        way.Fact.Kind != FactKind.Off ? []
         : UniquesJoined(touched, standing, gone).Select(part => $"Passes {part.Name}, which is unique: there is no other. Guide it clear.");
 
-    /// <summary>Tools work beside the unique parts in the same zone that are joined to what the joint holds; a line for all of them.</summary>
+    /// <summary>Tools work beside the unique parts in the same zone that are joined to what the joint
+    /// holds; a line for all of them.</summary>
     private static IEnumerable<string> Beside(WaySource way, Part[] touched, CarStanding standing, IReadOnlySet<string> gone)
     {
         if (way.Fact.Kind != FactKind.Open || way.Way?.Where == WorkPlace.OnBench)
@@ -76,20 +84,27 @@ internal static class Cautions
     private static IEnumerable<Part> UniquesJoined(IEnumerable<Part> parts, CarStanding standing, IReadOnlySet<string> gone)
     {
         var from = parts.ToList();
-        return from.SelectMany(part => standing.JointsOf(part.Id)).SelectMany(joint => joint.Holds).Distinct().Select(name => standing.Parts[name])
-            .Where(part => part.Scarcity == Scarcity.Unique && !part.Fixed && !from.Contains(part) && !gone.Contains(part.Id) && !standing.IsTrue(Fact.Off(part.Id)));
+        return from.SelectMany(part => standing.JointsOf(part.Id)).SelectMany(joint => joint.Holds).Distinct()
+            .Select(name => standing.Parts[name])
+            .Where(part => part.Scarcity == Scarcity.Unique && !part.Fixed && !from.Contains(part) && !gone.Contains(part.Id)
+                && !standing.IsTrue(Fact.Off(part.Id)));
     }
 
     /// <summary>The usual caution of a hazard; null where the material alone asks for none at this step.</summary>
     public static string? Caution(Hazard hazard) => hazard switch
     {
-        Hazard.Fuel => "Fuel: no flame, spark or hot lamp; drain and catch outdoors, never over a pit; extinguisher at hand. The maker's manual comes first.",
-        Hazard.BrakeFluid => "Brake fluid harms skin and paint: catch it, rinse with water. Blank open pipes; bleed what was opened as the maker says.",
-        Hazard.Airbag => "Airbag: battery off and the maker's waiting time over before a connector is touched (makers ask from 10 seconds to 20 minutes: without his figure wait the longest); carry it facing away, store it facing up. Licensed work in some places.",
-        Hazard.SpringLoad => "Spring under load: rated compressor or support, never an impact tool on it, stay out of its line. The maker's manual comes first.",
+        Hazard.Fuel =>
+            "Fuel: no flame, spark or hot lamp; drain and catch outdoors, never over a pit; extinguisher at hand. The maker's manual comes first.",
+        Hazard.BrakeFluid =>
+            "Brake fluid harms skin and paint: catch it, rinse with water. Blank open pipes; bleed what was opened as the maker says.",
+        Hazard.Airbag =>
+            "Airbag: battery off and the maker's waiting time over before a connector is touched (makers ask from 10 seconds to 20 minutes: without his figure wait the longest); carry it facing away, store it facing up. Licensed work in some places.",
+        Hazard.SpringLoad =>
+            "Spring under load: rated compressor or support, never an impact tool on it, stay out of its line. The maker's manual comes first.",
         Hazard.Refrigerant => "Refrigerant: recovered by a licensed shop before a line is opened.",
         Hazard.HotCoolant => "Coolant: cold engine only; catch it, it poisons animals.",
-        Hazard.FrictionDust => "Friction dust may hold asbestos: wet method or extraction with a fine filter, never dry brushing or compressed air.",
+        Hazard.FrictionDust =>
+            "Friction dust may hold asbestos: wet method or extraction with a fine filter, never dry brushing or compressed air.",
         Hazard.BatteryAcid => "Battery: acid and hydrogen; earth lead off first and on last, no sparks, keep it upright.",
         Hazard.Oil => "Oil: catch it, gloves, wipe the floor at once; blank what stays open.",
         Hazard.Mercury => "Mercury: take the switch off whole. Broken: everyone out, fresh air, never a vacuum cleaner.",

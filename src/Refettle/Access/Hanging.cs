@@ -4,7 +4,8 @@ namespace Refettle.Access;
 internal static class Hanging
 {
     /// <summary>These carry nothing: what only they hold hangs already. Common practice, no source.</summary>
-    private static readonly JointKind[] _slack = [JointKind.Clip, JointKind.Connector, JointKind.Hose, JointKind.Pipe, JointKind.Cable, JointKind.Seal];
+    private static readonly JointKind[] _slack =
+        [JointKind.Clip, JointKind.Connector, JointKind.Hose, JointKind.Pipe, JointKind.Cable, JointKind.Seal];
 
     public static bool Carries(Joint joint) => !_slack.Contains(joint.Kind);
 
@@ -26,7 +27,9 @@ internal static class Hanging
         var next = new Queue<string>(carried);
         while (next.TryDequeue(out var part))
         {
-            foreach (var other in standing.JointsOf(part).Where(joint => Carries(joint) && !opened.Contains(joint.Id) && !standing.IsTrue(Fact.Open(joint.Id))).SelectMany(joint => joint.Holds)
+            foreach (var other in standing.JointsOf(part)
+                .Where(joint => Carries(joint) && !opened.Contains(joint.Id) && !standing.IsTrue(Fact.Open(joint.Id)))
+                .SelectMany(joint => joint.Holds)
                 .Where(other => !gone.Contains(other) && !standing.IsTrue(Fact.Off(other)) && carried.Add(other)))
                 next.Enqueue(other);
         }

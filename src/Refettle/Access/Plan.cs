@@ -62,7 +62,8 @@ public sealed record Step
     /// <summary>What becomes true.</summary>
     public required Fact Fact { get; init; }
 
-    /// <summary>The way chosen: a way's identifier; <c>alone</c> or <c>with SUB-ASSEMBLY</c> for a part; empty where there is one only.</summary>
+    /// <summary>The way chosen: a way's identifier; <c>alone</c> or <c>with SUB-ASSEMBLY</c> for a part;
+    /// empty where there is one only.</summary>
     public required string Way { get; init; }
 
     /// <summary>What to do, in words.</summary>

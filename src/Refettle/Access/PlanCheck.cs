@@ -2,7 +2,8 @@ using Refettle.Access.Fire;
 
 namespace Refettle.Access;
 
-/// <summary>Replays a plan step by step on the car, from the access rules alone: it shares nothing with the planner but the words.</summary>
+/// <summary>Replays a plan step by step on the car, from the access rules alone: it shares nothing
+/// with the planner but the words.</summary>
 public static class PlanCheck
 {
     /// <summary>Everything that keeps the plan from working as written; empty for a valid plan.</summary>
@@ -73,8 +74,10 @@ public static class PlanCheck
         {
             var (danger, onBench) = step.Fact.Kind switch
             {
-                FactKind.Open when Named(_before.Joints[step.Fact.Subject].Ways, step.Way) is { } way => (HotWork.Of(way, _before.Joints[step.Fact.Subject]), way.Where == WorkPlace.OnBench),
-                FactKind.State when Named(_before.States[step.Fact.Subject].Ways, step.Way) is { } way => (HotWork.Of(way, joint: null), false),
+                FactKind.Open when Named(_before.Joints[step.Fact.Subject].Ways, step.Way) is { } way =>
+                    (HotWork.Of(way, _before.Joints[step.Fact.Subject]), way.Where == WorkPlace.OnBench),
+                FactKind.State when Named(_before.States[step.Fact.Subject].Ways, step.Way) is { } way =>
+                    (HotWork.Of(way, joint: null), false),
                 FactKind.Off when step.Way is "alone" or "" => (HotWork.OfTool(step.Tool), false),
                 _ => (Danger.None, false),
             };
@@ -93,7 +96,8 @@ public static class PlanCheck
             FactKind.Open => OfJoint(_before.Joints[step.Fact.Subject], step),
             FactKind.Off when _before.Parts.TryGetValue(step.Fact.Subject, out var part) => OfPart(part, step),
             FactKind.Off => OfUnit(_before.SubAssemblies[step.Fact.Subject]),
-            FactKind.Free => First(_before.JointsOf(step.Fact.Subject).Select(joint => Fact.Open(joint.Id)).Prepend(Fact.Off(step.Fact.Subject))),
+            FactKind.Free =>
+                First(_before.JointsOf(step.Fact.Subject).Select(joint => Fact.Open(joint.Id)).Prepend(Fact.Off(step.Fact.Subject))),
             FactKind.Reach => First(_before.Spaces[step.Fact.Subject].ClosedBy.Select(Fact.Off)),
             _ => OfState(_before.States[step.Fact.Subject], step),
         };
@@ -104,11 +108,13 @@ public static class PlanCheck
             FactKind.Open => CostOf(_before.Joints[step.Fact.Subject].Ways, step.Way, _before.Joints[step.Fact.Subject].Refit),
             FactKind.State => CostOf(_before.States[step.Fact.Subject].Ways, step.Way),
             FactKind.Off when step.Way == "alone" => CostOf(_before.Parts[step.Fact.Subject].Out, [step.Fact.Subject]),
-            FactKind.Off when step.Way.Length == 0 => CostOf(_before.SubAssemblies[step.Fact.Subject].Out, _before.SubAssemblies[step.Fact.Subject].Members),
+            FactKind.Off when step.Way.Length == 0 =>
+                CostOf(_before.SubAssemblies[step.Fact.Subject].Out, _before.SubAssemblies[step.Fact.Subject].Members),
             _ => 0,
         };
 
-        private decimal CostOf(ValueList<Way> ways, string name, RefitWay? refit = null) => ways.Where(way => way.Id == name).Select(way => CostOf(way, refit)).FirstOrDefault();
+        private decimal CostOf(ValueList<Way> ways, string name, RefitWay? refit = null) =>
+            ways.Where(way => way.Id == name).Select(way => CostOf(way, refit)).FirstOrDefault();
 
         private decimal CostOf(Way way, RefitWay? refit) => way.Open.Value + (refit?.Takes ?? way.Close).Value
             + ((way.Spends.Amount + way.Destroys.Sum(part => (_before.Parts[part].Price ?? _car.Settings.UnknownPrice).Amount))
@@ -116,7 +122,8 @@ public static class PlanCheck
 
         private decimal CostOf(WayOut way, IEnumerable<string> parts) => way.Off.Value + (way.Refit?.Takes ?? way.On).Value
             + (_car.Settings.UniqueOff.Value
-                * parts.Count(part => _before.Parts[part].Scarcity == Scarcity.Unique && !_before.IsTrue(Fact.Off(part)) && _uniquesPaid.Add(part)));
+                * parts.Count(
+                    part => _before.Parts[part].Scarcity == Scarcity.Unique && !_before.IsTrue(Fact.Off(part)) && _uniquesPaid.Add(part)));
 
         private string? OfJoint(Joint joint, Step step)
         {
@@ -151,7 +158,9 @@ public static class PlanCheck
             var way = state.Ways.FirstOrDefault(way => way.Id == step.Way);
             if (way is null)
                 return $"state {state.Id} has no way '{step.Way}'";
-            var lost = state.IsStance ? _before.Carriers(state).FirstOrDefault(part => Holds(Fact.Off(part)) || _car.Unsound.Contains(part)) : null;
+            var lost = state.IsStance
+                ? _before.Carriers(state).FirstOrDefault(part => Holds(Fact.Off(part)) || _car.Unsound.Contains(part))
+                : null;
             return lost is not null ? $"{lost} is to carry the car and cannot" : Destroyed(way) ?? First(way.Clear);
         }
 

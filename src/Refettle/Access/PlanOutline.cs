@@ -28,7 +28,8 @@ public sealed record PlanOutline(ValueList<Chapter> Chapters)
 
     /// <summary>Whether a step is true without work once the steps before it are done.</summary>
     public static bool FollowsByItself(Step step) =>
-        step.Fact.Kind is FactKind.Free or FactKind.Reach || (step.Fact.Kind == FactKind.Off && step.Way.StartsWith("with ", StringComparison.Ordinal));
+        step.Fact.Kind is FactKind.Free or FactKind.Reach
+        || (step.Fact.Kind == FactKind.Off && step.Way.StartsWith("with ", StringComparison.Ordinal));
 
     private static ValueList<Chapter> Divide(List<(Step Step, int Index, List<Step> Along)> lines)
     {

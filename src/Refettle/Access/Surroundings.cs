@@ -31,6 +31,8 @@ internal sealed class Surroundings(IDerivationSolver solver, Car car, Question q
     {
         var compilation = Compilation.Of(after, question with { Goals = [fact] });
         var answer = solver.Solve(compilation.Problem, cancel);
-        return answer.WayOf is null ? null : new(fact, Wording.NameOf(fact, after), compilation.CostOf(answer, car.Settings), answer.IsOptimal);
+        return answer.WayOf is null
+            ? null
+            : new(fact, Wording.NameOf(fact, after), compilation.CostOf(answer, car.Settings), answer.IsOptimal);
     }
 }

@@ -8,7 +8,8 @@ public static class Why
     {
         if (plan.Steps.All(step => step.Fact != fact))
             return null;
-        var users = plan.Steps.SelectMany(step => step.Needs, (step, need) => (step, need)).ToLookup(pair => pair.need, pair => pair.step.Fact);
+        var users = plan.Steps.SelectMany(step => step.Needs, (step, need) => (step, need))
+            .ToLookup(pair => pair.need, pair => pair.step.Fact);
         var from = new Dictionary<Fact, Fact?> { [fact] = null };
         var queue = new Queue<Fact>([fact]);
         var goals = new List<Fact>();

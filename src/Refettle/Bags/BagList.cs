@@ -3,8 +3,9 @@ namespace Refettle.Bags;
 /// <summary>Which bags matter now.</summary>
 public static class BagList
 {
-    /// <summary>The bags that belong to a step: those of the joint it opens or closes, of the part it takes off or puts on (with that part's
-    /// joints), of the members of a sub-assembly, of the state it brings about. Empty bags are left out.</summary>
+    /// <summary>The bags that belong to a step: those of the joint it opens or closes, of the part
+    /// it takes off or puts on (with that part's joints), of the members of a sub-assembly, of the state it brings
+    /// about. Empty bags are left out.</summary>
     public static ValueList<Bag> Of(Car car, Fact step)
     {
         var things = Things(car.Structure, step).ToHashSet();
@@ -22,7 +23,8 @@ public static class BagList
     private static bool IsTogether(Car car, string thing) => thing.Split(' ') is not [var kind, var id] || kind switch
     {
         "joint" => !car.Done.Contains(Fact.Open(id)),
-        "part" => !car.Done.Contains(Fact.Off(id)) && !car.Structure.Joints.Any(joint => joint.Holds.Contains(id) && car.Done.Contains(Fact.Open(joint.Id))),
+        "part" => !car.Done.Contains(Fact.Off(id))
+            && !car.Structure.Joints.Any(joint => joint.Holds.Contains(id) && car.Done.Contains(Fact.Open(joint.Id))),
         "sub-assembly" => !car.Done.Contains(Fact.Off(id)),
         "state" => !car.Done.Contains(Fact.State(id)),
         _ => true,

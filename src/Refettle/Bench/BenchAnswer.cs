@@ -9,7 +9,8 @@ public sealed record BenchValue(string Name, double Value, Unit Unit, double? Lo
     public BenchValue In(Unit unit) => new(Name, Unit.To(unit, Value), unit, Turn(Low, unit), Turn(High, unit));
 
     public override string ToString() =>
-        $"{Name}: {new Measure(Value, Unit)}" + (Low is { } low && High is { } high ? $" ({Measure.Figure(low)} to {new Measure(high, Unit)})" : "");
+        $"{Name}: {new Measure(Value, Unit)}"
+        + (Low is { } low && High is { } high ? $" ({Measure.Figure(low)} to {new Measure(high, Unit)})" : "");
 
     private double? Turn(double? value, Unit unit) => value is { } known ? Unit.To(unit, known) : null;
 }

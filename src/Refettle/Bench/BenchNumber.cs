@@ -39,7 +39,9 @@ public sealed record BenchNumber
             if (Inputs.Any(input => input.Name.Equals(name, StringComparison.OrdinalIgnoreCase)))
                 asked[name] = text;
             else
-                faults.Add(new(Name, $"'{name}' is not one of its inputs", NearNames.Ask(name, Inputs.Select(input => input.Name), "It takes: " + string.Join(", ", Inputs.Select(input => input.Name)))));
+                faults.Add(new(Name, $"'{name}' is not one of its inputs",
+                    NearNames.Ask(name, Inputs.Select(input => input.Name),
+                        "It takes: " + string.Join(", ", Inputs.Select(input => input.Name)))));
         }
 
         var given = new Given();
@@ -60,7 +62,8 @@ public sealed record BenchNumber
             Says = Says,
             Values = outcome.Value.Values,
             Verdict = outcome.Value.Verdict,
-            Inputs = Inputs.Where(input => asked.ContainsKey(input.Name) || input.Default is not null).Select(input => Understand(input, asked)).ToValueList(),
+            Inputs = Inputs.Where(input => asked.ContainsKey(input.Name) || input.Default is not null)
+                .Select(input => Understand(input, asked)).ToValueList(),
             Formula = Formula,
             Source = Source,
             Uncertainty = Uncertainty,

@@ -12,7 +12,8 @@ public static class Conversion
         Accepts = "a unit that measures the same",
         Reader = text => Units.Find(text) is { } unit
             ? Result<Unit>.Good(unit)
-            : Result<Unit>.Bad(new Fault("to", $"the unit '{text}' is not known", "Known: " + string.Join(", ", Units.All.Skip(1).Select(known => known.Symbol)))),
+            : Result<Unit>.Bad(new Fault("to", $"the unit '{text}' is not known",
+                "Known: " + string.Join(", ", Units.All.Skip(1).Select(known => known.Symbol)))),
     };
 
     public static BenchNumber Number { get; } = new()

@@ -46,18 +46,20 @@ public static class Inputs
     };
 
     /// <summary>Quantities with commas between; a unit at the last one serves those without.</summary>
-    public static Input<ValueList<double>> List(string name, string says, Unit unit, double least, double most, int fewest, int greatest) => new()
-    {
-        Name = name,
-        Says = says,
-        Accepts = $"{fewest} to {greatest} values with commas between, each {Range(unit, least, most)}",
-        Unit = unit,
-        Reader = text => ReadList(name, text, unit, least, most, fewest, greatest),
-    };
+    public static Input<ValueList<double>> List(string name, string says, Unit unit, double least, double most, int fewest, int greatest) =>
+        new()
+        {
+            Name = name,
+            Says = says,
+            Accepts = $"{fewest} to {greatest} values with commas between, each {Range(unit, least, most)}",
+            Unit = unit,
+            Reader = text => ReadList(name, text, unit, least, most, fewest, greatest),
+        };
 
     /// <summary>A point as two lengths: outward from the middle of the car, then up from the ground.</summary>
     public static Input<ValueList<double>> Point(string name, string says) =>
-        List(name, says, Units.Millimetre, -3000, 3000, 2, 2) with { Accepts = "outward and up with a comma between, each -3000 to 3000 mm" };
+        List(name, says, Units.Millimetre, -3000, 3000, 2, 2) with
+        { Accepts = "outward and up with a comma between, each -3000 to 3000 mm" };
 
     private static string Range(Unit unit, double least, double most) =>
         $"{Measure.Figure(least)} to {new Measure(most, unit)}";
@@ -73,7 +75,8 @@ public static class Inputs
             : Bad<double>(name, $"{read.Value} is {(value < least ? "below" : "above")} the range", "Give " + Range(unit, least, most));
     }
 
-    private static Result<ValueList<double>> ReadList(string name, string text, Unit unit, double least, double most, int fewest, int greatest)
+    private static Result<ValueList<double>> ReadList(
+        string name, string text, Unit unit, double least, double most, int fewest, int greatest)
     {
         var pieces = text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (pieces.Length < fewest || pieces.Length > greatest)
@@ -81,7 +84,9 @@ public static class Inputs
         var suffix = string.Concat(pieces[^1].SkipWhile(c => !char.IsLetter(c) && c is not ('°' or '%' or '′')));
         var results = pieces.Select(piece => ReadQuantity(name, piece.All(IsFigure) ? piece + suffix : piece, unit, least, most)).ToList();
         var faults = results.SelectMany(result => result.Faults).ToList();
-        return faults.Count > 0 ? Result<ValueList<double>>.Bad(faults) : Result<ValueList<double>>.Good(results.Select(result => result.Value).ToValueList());
+        return faults.Count > 0
+            ? Result<ValueList<double>>.Bad(faults)
+            : Result<ValueList<double>>.Good(results.Select(result => result.Value).ToValueList());
     }
 
     private static bool IsFigure(char c) => char.IsDigit(c) || c is '.' or '-' or '+' or '/' or ' ' or '−';

@@ -12,7 +12,8 @@ public readonly partial record struct Measure(double Value, Unit Unit)
     /// <summary>The value in another unit of the same dimension.</summary>
     public double In(Unit unit) => Unit.To(unit, Value);
 
-    /// <summary>Reads a number and the unit behind it. Numbers have a decimal point or are fractions: <c>0.375</c>, <c>3/8</c>, <c>1 1/2</c>.</summary>
+    /// <summary>Reads a number and the unit behind it. Numbers have a decimal point or are fractions:
+    /// <c>0.375</c>, <c>3/8</c>, <c>1 1/2</c>.</summary>
     /// <param name="place">The name of the input, for faults.</param>
     /// <param name="dimension">What it must measure; null for anything.</param>
     public static Result<Measure> Read(string place, string text, Dimension? dimension)
@@ -24,12 +25,14 @@ public readonly partial record struct Measure(double Value, Unit Unit)
             return Bad(place, $"'{text}' is more than anything on a car", dimension);
         var word = match.Groups["unit"].Value;
         if (word.StartsWith(',') || word.StartsWith('/'))
-            return Bad(place, $"'{text}' is not a number that is understood here", dimension, "Write a decimal point (48.5) or a fraction (3/8). ");
+            return Bad(place, $"'{text}' is not a number that is understood here", dimension,
+                "Write a decimal point (48.5) or a fraction (3/8). ");
         var unit = dimension is { } wanted ? Units.Find(wanted, word) : Units.Find(word);
         return unit is not null ? Result<Measure>.Good(new(value, unit)) : Bad(place, WrongUnit(text, word), dimension);
     }
 
-    public override string ToString() => Unit.Symbol is { Length: > 0 } symbol ? Figure(Value) + (symbol is "°" or "′" ? "" : " ") + symbol : Figure(Value);
+    public override string ToString() =>
+        Unit.Symbol is { Length: > 0 } symbol ? Figure(Value) + (symbol is "°" or "′" ? "" : " ") + symbol : Figure(Value);
 
     /// <summary>Four significant digits, without an exponent between 0.0001 and 10 million.</summary>
     public static string Figure(double value)
@@ -55,7 +58,9 @@ public readonly partial record struct Measure(double Value, Unit Unit)
 
     private static string WrongUnit(string text, string word) => word.Length == 0
         ? $"'{text}' has no unit"
-        : Units.Find(word) is { } other ? $"'{text}' is {Article(other.Dimension)} {Word(other.Dimension)}" : $"'{text}': the unit '{word}' is not known";
+        : Units.Find(word) is { } other
+        ? $"'{text}' is {Article(other.Dimension)} {Word(other.Dimension)}"
+        : $"'{text}': the unit '{word}' is not known";
 
     private static Result<Measure> Bad(string place, string found, Dimension? dimension, string mend = "") =>
         Result<Measure>.Bad(new Fault(place, found, mend + (dimension switch

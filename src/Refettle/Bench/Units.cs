@@ -109,6 +109,7 @@ public static class Units
     private static string Key(string text)
     {
         var kept = text.Where(c => !char.IsWhiteSpace(c) && c is not ('·' or '⋅' or '*' or '-' or '.'));
-        return string.Concat(kept.Select(c => c switch { '²' => '2', '³' => '3', 'µ' or 'μ' => 'u', 'º' => '°', '’' => '\'', _ => char.ToLowerInvariant(c) }));
+        return string.Concat(kept.Select(
+            c => c switch { '²' => '2', '³' => '3', 'µ' or 'μ' => 'u', 'º' => '°', '’' => '\'', _ => char.ToLowerInvariant(c) }));
     }
 }

@@ -7,7 +7,8 @@ internal static class CircleCheck
 
     private const string Apart = "Correct a clear list, or describe another way for one of them";
 
-    private const string Together = "Correct what a refit way asks for (its clear), or leave that way out: then it goes back as it came off";
+    private const string Together =
+        "Correct what a refit way asks for (its clear), or leave that way out: then it goes back as it came off";
 
     /// <summary>Reports a smallest circle of each group that waits for nothing but itself, takes it for broken, and looks again.</summary>
     public static void Run(Structure structure, Names names, FaultBook book)

@@ -14,10 +14,12 @@ public static class Doubles
         return (from part in added.Parts
                 where Spots.Of(part).IsCorner()
                 from other in here
-                where Spots.Of(other) == Spots.Of(part) && _oneOf.Any(roles => part.Roles.Any(roles.Contains) && other.Roles.Any(roles.Contains))
+                where Spots.Of(other) == Spots.Of(part)
+                    && _oneOf.Any(roles => part.Roles.Any(roles.Contains) && other.Roles.Any(roles.Contains))
                 select Note(part, other)).ToValueList();
     }
 
     private static Fault Note(Part part, Part other) => new($"part {part.Id}", $"the car has {other.Name} there already",
-        "If it is one or the other, undo this addition and say the sides that it is for.") { Severity = Severity.Note };
+        "If it is one or the other, undo this addition and say the sides that it is for.")
+    { Severity = Severity.Note };
 }

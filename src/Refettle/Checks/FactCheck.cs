@@ -60,7 +60,8 @@ internal static class FactCheck
             if (!names.IsStance(clear[i]) || clear[i] == first)
                 continue;
             if (first is not null)
-                book.Error(place, $"{path}[{i}]", $"{first} and {clear[i]} are both asked for, but a car is in one stance at a time", "Keep one of them");
+                book.Error(place, $"{path}[{i}]", $"{first} and {clear[i]} are both asked for, but a car is in one stance at a time",
+                    "Keep one of them");
             first ??= clear[i];
         }
     }

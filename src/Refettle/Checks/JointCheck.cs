@@ -40,7 +40,8 @@ internal static class JointCheck
         {
             var stays = joint.Ways[i].Where == WorkPlace.OnBench ? joint.Holds.FirstOrDefault(names.IsFixed) : null;
             if (stays is not null)
-                book.Error(place, $"ways[{i}].where", $"it is opened on the bench, but part {stays} is fixed and never gets there", "Write where: on-car");
+                book.Error(place, $"ways[{i}].where", $"it is opened on the bench, but part {stays} is fixed and never gets there",
+                    "Write where: on-car");
         }
     }
 }

@@ -21,7 +21,8 @@ internal static class LimitCheck
         if (limit.Lower is null && limit.Upper is null)
             book.Error(place, path, "neither end of the limit is given", "Write least, most or both, like most: 0.5 mm");
         if (limit.Lower >= limit.Upper)
-            book.Error(place, $"{path}.least", $"the least, {limit.Lower:0.####} {limit.Unit}, is not below the most, {limit.Upper:0.####} {limit.Unit}", "Exchange them");
+            book.Error(place, $"{path}.least",
+                $"the least, {limit.Lower:0.####} {limit.Unit}, is not below the most, {limit.Upper:0.####} {limit.Unit}", "Exchange them");
         if (limit.Origin == Origin.Default)
             book.Error(place, $"{path}.origin", "a limit has to come from somewhere", "Write maker, common-practice, user or measured");
     }

@@ -14,7 +14,8 @@ internal static class StuckGroups
         return search.Groups;
     }
 
-    /// <summary>A shortest circle in a group, beginning with its first name; in a large group the shortest through one of its first facts.</summary>
+    /// <summary>A shortest circle in a group, beginning with its first name; in a large group the shortest
+    /// through one of its first facts.</summary>
     public static List<int> SmallestCircle(SupportGraph graph, int[] group)
     {
         List<int>? best = null;

@@ -12,7 +12,8 @@ internal static class WayCheck
         {
             One(place, $"ways[{i}]", ways[i], names, book);
             if (!Identifier.IsValid(ways[i].Id))
-                book.Error(place, $"ways[{i}].id", $"\"{ways[i].Id}\" cannot be an identifier", "Use small letters, digits, - _ and . only");
+                book.Error(place, $"ways[{i}].id", $"\"{ways[i].Id}\" cannot be an identifier",
+                    "Use small letters, digits, - _ and . only");
             else if (!taken.Add(ways[i].Id))
                 book.Error(place, $"ways[{i}].id", $"there is a way \"{ways[i].Id}\" already", "Give each way its own id");
         }
@@ -38,7 +39,8 @@ internal static class WayCheck
         for (var i = 0; i < back.Clear.Count; i++)
         {
             if (names.IsStance(back.Clear[i]))
-                book.Error(place, $"{path}.clear[{i}]", $"{back.Clear[i]} is a stance", "Leave it out: it goes back in the stance that it came apart in");
+                book.Error(place, $"{path}.clear[{i}]", $"{back.Clear[i]} is a stance",
+                    "Leave it out: it goes back in the stance that it came apart in");
         }
     }
 

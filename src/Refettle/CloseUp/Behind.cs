@@ -3,7 +3,8 @@ namespace Refettle.CloseUp;
 /// <summary>What can be undone only once a space can be reached, and so is done again only before it is closed.</summary>
 internal static class Behind
 {
-    /// <summary>What lies behind all that closes the space: what lies behind one of several can still be reached while another is on.</summary>
+    /// <summary>What lies behind all that closes the space: what lies behind one of several can still
+    /// be reached while another is on.</summary>
     public static HashSet<Fact> Of(Structure structure, Space space)
     {
         var behind = space.ClosedBy.Select(unit => Of(structure, Closing(structure, unit).Append(Fact.Reach(space.Id)))).ToList();
@@ -20,14 +21,20 @@ internal static class Behind
     private static HashSet<Fact> Of(Structure structure, IEnumerable<Fact> first)
     {
         var behind = first.ToHashSet();
-        var held = structure.Joints.SelectMany(joint => joint.Holds.Select(part => (part, joint.Id))).ToLookup(pair => pair.part, pair => Fact.Open(pair.Id));
+        var held = structure.Joints.SelectMany(joint => joint.Holds.Select(part => (part, joint.Id)))
+            .ToLookup(pair => pair.part, pair => Fact.Open(pair.Id));
         for (var before = 0; before < behind.Count;)
         {
             before = behind.Count;
-            behind.UnionWith(structure.Joints.Where(joint => joint.Ways.All(way => Needs(joint, way).Any(behind.Contains))).Select(joint => Fact.Open(joint.Id)));
-            behind.UnionWith(structure.Parts.Where(part => !part.Fixed && (part.Out.Clear.Any(behind.Contains) || IsHeldBehind(held[part.Id], behind))).SelectMany(part => Leaves(part.Id)));
-            behind.UnionWith(structure.SubAssemblies.Where(group => group.Out.Clear.Any(behind.Contains)).Select(group => Fact.Off(group.Id)));
-            behind.UnionWith(structure.Spaces.Where(space => space.ClosedBy.Any(unit => behind.Contains(Fact.Off(unit)))).Select(space => Fact.Reach(space.Id)));
+            behind.UnionWith(structure.Joints.Where(joint => joint.Ways.All(way => Needs(joint, way).Any(behind.Contains)))
+                .Select(joint => Fact.Open(joint.Id)));
+            behind.UnionWith(structure.Parts
+                .Where(part => !part.Fixed && (part.Out.Clear.Any(behind.Contains) || IsHeldBehind(held[part.Id], behind)))
+                .SelectMany(part => Leaves(part.Id)));
+            behind.UnionWith(structure.SubAssemblies.Where(group => group.Out.Clear.Any(behind.Contains))
+                .Select(group => Fact.Off(group.Id)));
+            behind.UnionWith(structure.Spaces.Where(space => space.ClosedBy.Any(unit => behind.Contains(Fact.Off(unit))))
+                .Select(space => Fact.Reach(space.Id)));
         }
 
         return behind;
@@ -36,7 +43,8 @@ internal static class Behind
     private static Fact[] Leaves(string part) => [Fact.Off(part), Fact.Free(part)];
 
     /// <summary>On the bench its parts are off.</summary>
-    private static IEnumerable<Fact> Needs(Joint joint, Way way) => way.Where == WorkPlace.OnBench ? way.Clear.Concat(joint.Holds.Select(Fact.Off)) : way.Clear;
+    private static IEnumerable<Fact> Needs(Joint joint, Way way) =>
+        way.Where == WorkPlace.OnBench ? way.Clear.Concat(joint.Holds.Select(Fact.Off)) : way.Clear;
 
     /// <summary>All that holds it lies behind. What is held elsewhere too can come with its neighbours.</summary>
     private static bool IsHeldBehind(IEnumerable<Fact> joints, HashSet<Fact> behind) => joints.Any() && joints.All(behind.Contains);

@@ -7,19 +7,22 @@ namespace Refettle.CloseUp;
 /// <param name="Stages">Empty while the torque is not settled.</param>
 /// <param name="NewFasteners">How many are needed new; 0 when they may be used again.</param>
 public sealed record ClosingCard(
-    Joint Joint, TorqueAdvice? Advice, GeneralTorque? General, ValueList<int> Order, ValueList<TorqueStage> Stages, int NewFasteners, ValueList<string> Says)
+    Joint Joint, TorqueAdvice? Advice, GeneralTorque? General, ValueList<int> Order, ValueList<TorqueStage> Stages, int NewFasteners,
+    ValueList<string> Says)
 {
     /// <param name="statedFor">The thread condition that the joint's figure is for.</param>
     /// <param name="fitted">The condition that it will be fitted in.</param>
     /// <param name="rows">Rows that the fasteners stand in; null when they stand on a circle.</param>
     /// <param name="angles">Turns after the torque, in degrees.</param>
     /// <returns>A fault when the fasteners do not fill the rows, or are more than can be ordered.</returns>
-    public static Result<ClosingCard> Of(Joint joint, ThreadCondition statedFor, ThreadCondition fitted, int? rows, params ValueList<decimal> angles)
+    public static Result<ClosingCard> Of(
+        Joint joint, ThreadCondition statedFor, ThreadCondition fitted, int? rows, params ValueList<decimal> angles)
     {
         if (joint.Count > TighteningSequence.Most)
             return Bad(joint, $"{joint.Count} fasteners", $"An order is given for up to {TighteningSequence.Most}");
         if (rows is { } asked && (asked < 1 || joint.Count % asked != 0))
-            return Bad(joint, $"{joint.Count} fasteners do not stand in {asked} equal rows", "Give rows that divide their number, or none for a circle");
+            return Bad(joint, $"{joint.Count} fasteners do not stand in {asked} equal rows",
+                "Give rows that divide their number, or none for a circle");
         if (angles.Any(angle => angle is <= 0 or > 360))
             return Bad(joint, "an angle outside a turn", "Give more than 0, up to 360°");
         var order = rows is { } number ? TighteningSequence.Spiral(number, joint.Count / number) : TighteningSequence.Star(joint.Count);
@@ -46,5 +49,6 @@ public sealed record ClosingCard(
             yield return "The figure is not from the vehicle maker, whose figure comes first.";
     }
 
-    private static Result<ClosingCard> Bad(Joint joint, string found, string mend) => Result<ClosingCard>.Bad(new Fault($"joint {joint.Id}", found, mend));
+    private static Result<ClosingCard> Bad(Joint joint, string found, string mend) =>
+        Result<ClosingCard>.Bad(new Fault($"joint {joint.Id}", found, mend));
 }

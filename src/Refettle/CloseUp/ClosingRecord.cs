@@ -6,7 +6,8 @@ namespace Refettle.CloseUp;
 /// <param name="Opened">Joints that were ever opened.</param>
 /// <param name="Tightenings">In their order, those after a joint's last opening only.</param>
 /// <param name="Heights">Corner → height, the newest of each.</param>
-public sealed record ClosingRecord(ValueList<string> Opened, ValueList<Tightening> Tightenings, ValueList<(string Corner, Millimetres Height)> Heights)
+public sealed record ClosingRecord(
+    ValueList<string> Opened, ValueList<Tightening> Tightenings, ValueList<(string Corner, Millimetres Height)> Heights)
 {
     public static ClosingRecord Of(CarHistory history)
     {
@@ -26,21 +27,25 @@ public sealed record ClosingRecord(ValueList<string> Opened, ValueList<Tightenin
                 heights[measured.Corner] = measured.Height;
         }
 
-        return new(history.Car.Disturbed.Where(one => one.Fact.Kind == FactKind.Open).Select(one => one.Fact.Subject).ToValueList(), tightenings.ToValueList(),
+        return new(history.Car.Disturbed.Where(one => one.Fact.Kind == FactKind.Open).Select(one => one.Fact.Subject).ToValueList(),
+            tightenings.ToValueList(),
             heights.OrderBy(height => height.Key, StringComparer.Ordinal).Select(height => (height.Key, height.Value)).ToValueList());
     }
 
-    /// <summary>The joints that were opened since the strip began, those open now among them, in the order of the car's description.</summary>
+    /// <summary>The joints that were opened since the strip began, those open now among them, in the
+    /// order of the car's description.</summary>
     public static IEnumerable<Joint> Disturbed(Car car, IEnumerable<string> opened)
     {
         var disturbed = opened.Concat(car.Done.Where(fact => fact.Kind == FactKind.Open).Select(fact => fact.Subject)).ToHashSet();
         return car.Structure.Joints.Where(joint => disturbed.Contains(joint.Id));
     }
 
-    /// <summary>The joints that a step opens: the one named, those between what came off and what stayed, all of a part that was freed.</summary>
+    /// <summary>The joints that a step opens: the one named, those between what came off and what
+    /// stayed, all of a part that was freed.</summary>
     internal static IEnumerable<string> OpenedBy(Structure structure, Fact fact)
     {
-        string[] Members(string unit) => structure.SubAssemblies.FirstOrDefault(group => group.Id == unit) is { } group ? [.. group.Members] : [unit];
+        string[] Members(string unit) =>
+            structure.SubAssemblies.FirstOrDefault(group => group.Id == unit) is { } group ? [.. group.Members] : [unit];
         IEnumerable<string> Between(string[] moved) =>
             structure.Joints.Where(joint => joint.Holds.Any(moved.Contains) && !joint.Holds.All(moved.Contains)).Select(joint => joint.Id);
         return fact.Kind switch
@@ -48,7 +53,9 @@ public sealed record ClosingRecord(ValueList<string> Opened, ValueList<Tightenin
             FactKind.Open => [fact.Subject],
             FactKind.Off => Between(Members(fact.Subject)),
             FactKind.Free => structure.Joints.Where(joint => joint.Holds.Contains(fact.Subject)).Select(joint => joint.Id),
-            FactKind.Reach => Between([.. structure.Spaces.Where(space => space.Id == fact.Subject).SelectMany(space => space.ClosedBy).SelectMany(Members)]),
+            FactKind.Reach =>
+                Between([.. structure.Spaces.Where(space => space.Id == fact.Subject).SelectMany(space => space.ClosedBy)
+                    .SelectMany(Members)]),
             _ => [],
         };
     }

@@ -9,7 +9,8 @@ namespace Refettle.CloseUp;
 public sealed record GeneralTorque(NewtonMetres Low, NewtonMetres High)
 {
     /// <summary>Stands beside every general range.</summary>
-    public const string Says = "No figure from the maker is known. This is a general range: 75 % of the bolt's proof load, nut factor 0.15 to 0.20. It holds for steel in steel; soft threads, gaskets and hollow bolts take less.";
+    public const string Says =
+        "No figure from the maker is known. This is a general range: 75 % of the bolt's proof load, nut factor 0.15 to 0.20. It holds for steel in steel; soft threads, gaskets and hollow bolts take less.";
 
     /// <summary>The range for a joint's thread and grade.</summary>
     /// <returns>Faults when it has no thread or grade, or one that is not known.</returns>
@@ -17,7 +18,8 @@ public sealed record GeneralTorque(NewtonMetres Low, NewtonMetres High)
     {
         var place = $"joint {joint.Id}";
         if (joint.Thread is null || joint.Grade is null)
-            return Result<GeneralTorque>.Bad(new Fault(place, "it has no thread or no grade", "Read both off the bolt: thread=M10x1.25 grade=8.8"));
+            return Result<GeneralTorque>.Bad(
+                new Fault(place, "it has no thread or no grade", "Read both off the bolt: thread=M10x1.25 grade=8.8"));
         var thread = ScrewThread.Read(place, joint.Thread);
         if (!thread.IsGood)
             return Result<GeneralTorque>.Bad(thread.Faults);

@@ -46,20 +46,25 @@ public static class LubricantDecision
     /// <param name="origin">Where the figure comes from.</param>
     /// <param name="statedFor">The condition that the figure is for.</param>
     /// <param name="fitted">The condition that it will be fitted in; <see cref="ThreadCondition.NotSaid"/> has to be asked.</param>
-    public static TorqueAdvice Of(NewtonMetres stated, Origin origin, ThreadCondition statedFor, ThreadCondition fitted) => (statedFor, fitted) switch
-    {
-        (_, ThreadCondition.NotSaid) => Ask("How will the thread be fitted: dry, oiled, with anti-seize or with threadlocker?"),
-        (ThreadCondition.NotSaid, ThreadCondition.Dry) =>
-            new(TorqueUse.AsStated, stated, "As stated: a figure without a word about lubricant is for a clean thread as supplied (common practice, no source)."),
-        (ThreadCondition.NotSaid, _) => Ask($"Is {stated} for a dry thread, or for one {Words(fitted)}?"),
-        _ when statedFor == fitted => new(TorqueUse.AsStated, stated, $"As stated, for a thread {Words(fitted)}."),
-        (_, ThreadCondition.Threadlocker) => Ask($"{stated} is for a thread {Words(statedFor)}. What does the threadlocker's sheet say about torque?"),
-        (_, ThreadCondition.Dry) => new(TorqueUse.FitAsStated, stated, $"Fit it {Words(statedFor)}, as the figure wants; dry, the same torque clamps less."),
-        (ThreadCondition.Threadlocker, _) => Ask($"{stated} is for a thread with threadlocker. Will it be left out, and what replaces it?"),
-        (ThreadCondition.Oiled or ThreadCondition.AntiSeize, _) when origin == Origin.Maker =>
-            Ask($"The maker's {stated} is for a thread {Words(statedFor)}. Fit it so, or does the maker give a figure for one {Words(fitted)}?"),
-        _ => Correct(stated, statedFor, fitted),
-    };
+    public static TorqueAdvice Of(NewtonMetres stated, Origin origin, ThreadCondition statedFor, ThreadCondition fitted) =>
+        (statedFor, fitted) switch
+        {
+            (_, ThreadCondition.NotSaid) => Ask("How will the thread be fitted: dry, oiled, with anti-seize or with threadlocker?"),
+            (ThreadCondition.NotSaid, ThreadCondition.Dry) =>
+                new(TorqueUse.AsStated, stated,
+                    "As stated: a figure without a word about lubricant is for a clean thread as supplied (common practice, no source)."),
+            (ThreadCondition.NotSaid, _) => Ask($"Is {stated} for a dry thread, or for one {Words(fitted)}?"),
+            _ when statedFor == fitted => new(TorqueUse.AsStated, stated, $"As stated, for a thread {Words(fitted)}."),
+            (_, ThreadCondition.Threadlocker) =>
+                Ask($"{stated} is for a thread {Words(statedFor)}. What does the threadlocker's sheet say about torque?"),
+            (_, ThreadCondition.Dry) =>
+                new(TorqueUse.FitAsStated, stated, $"Fit it {Words(statedFor)}, as the figure wants; dry, the same torque clamps less."),
+            (ThreadCondition.Threadlocker, _) =>
+                Ask($"{stated} is for a thread with threadlocker. Will it be left out, and what replaces it?"),
+            (ThreadCondition.Oiled or ThreadCondition.AntiSeize, _) when origin == Origin.Maker =>
+                Ask($"The maker's {stated} is for a thread {Words(statedFor)}. Fit it so, or does the maker give a figure for one {Words(fitted)}?"),
+            _ => Correct(stated, statedFor, fitted),
+        };
 
     /// <summary>The nut factor of a condition that has one: dry, oiled, anti-seize.</summary>
     private static double NutFactorOf(ThreadCondition condition) => NutFactor.Of(condition switch

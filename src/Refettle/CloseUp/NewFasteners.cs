@@ -8,5 +8,6 @@ public static class NewFasteners
 {
     /// <param name="opened">Joints opened since the strip began; those open now are taken along.</param>
     public static ValueList<NewFastener> Of(Car car, IEnumerable<string> opened) =>
-        ClosingRecord.Disturbed(car, opened).Where(joint => joint.SingleUse).Select(joint => new NewFastener(joint, joint.Count)).ToValueList();
+        ClosingRecord.Disturbed(car, opened).Where(joint => joint.SingleUse).Select(joint => new NewFastener(joint, joint.Count))
+            .ToValueList();
 }

@@ -26,13 +26,15 @@ public sealed record RideHeightLine(Joint Joint, RideHeightStanding Standing)
     public bool IsToSettle => Standing is not (RideHeightStanding.Settled or RideHeightStanding.Open);
 }
 
-/// <summary>Which joints are only snugged now, or nobody knows how tight, and wait for their torque: those with bonded rubber for that at ride height.</summary>
+/// <summary>Which joints are only snugged now, or nobody knows how tight, and wait for their torque: those with bonded
+/// rubber for that at ride height.</summary>
 public static class RideHeightLedger
 {
     /// <summary>Corners whose height is wanted, hub centre to wheel arch.</summary>
     public static ValueList<string> Corners { get; } = ["fl", "fr", "rl", "rr"];
 
-    /// <summary>The joints that were opened or tightened and want ride height, and all others that are snug only or carry the car and were closed without a word on how tight, in the order of the car's description. A joint may be
+    /// <summary>The joints that were opened or tightened and want ride height, and all others that are snug only or carry the car and were
+    /// closed without a word on how tight, in the order of the car's description. A joint may be
     /// tightened that the log never had open.</summary>
     /// <param name="opened">Joints opened since the strip began; those open now are taken along.</param>
     /// <param name="tightenings">In their order. Only those after a joint's last opening.</param>
@@ -43,7 +45,8 @@ public static class RideHeightLedger
             last[tightening.Joint] = tightening;
         return ClosingRecord.Disturbed(car, opened.Concat(last.Keys))
             .Where(joint => joint.AtRideHeight || (!IsOpen(car, joint) && IsLoose(car, joint, last.GetValueOrDefault(joint.Id))))
-            .Select(joint => new RideHeightLine(joint, IsOpen(car, joint) ? RideHeightStanding.Open : Standing(last.GetValueOrDefault(joint.Id))))
+            .Select(joint => new RideHeightLine(joint,
+                IsOpen(car, joint) ? RideHeightStanding.Open : Standing(last.GetValueOrDefault(joint.Id))))
             .ToValueList();
     }
 
@@ -56,7 +59,8 @@ public static class RideHeightLedger
 
     /// <summary>Said to be snug only; or nothing was said, and the car rolls on what it holds.</summary>
     private static bool IsLoose(Car car, Joint joint, Tightening? told) => told?.How == Tightness.Snug
-        || (told is null && joint.Thread is not null && joint.Holds.Any(name => car.Structure.Parts.Any(part => part.Id == name && Rolling.Carries(part))));
+        || (told is null && joint.Thread is not null
+            && joint.Holds.Any(name => car.Structure.Parts.Any(part => part.Id == name && Rolling.Carries(part))));
 
     private static bool IsOpen(Car car, Joint joint) => car.Done.Contains(Fact.Open(joint.Id));
 

@@ -8,20 +8,28 @@ namespace Refettle.CloseUp;
 /// <param name="Thing">As <c>joint x</c>, <c>part x</c>, <c>state x</c>.</param>
 public sealed record RoadBlock(string Thing, string Why);
 
-/// <summary>What is left to do before the car may move on a road. An empty list is not a permit: brakes, fluids and local law are judged by a person.</summary>
+/// <summary>What is left to do before the car may move on a road. An empty list is not a permit: brakes, fluids and
+/// local law are judged by a person.</summary>
 public static class RoadReadiness
 {
-    /// <summary>Parts off, joints open, states not undone, brakes not bled, joints snug only or not torqued at ride height, torques that contradict each other. Left out: what the owner leaves off on purpose.</summary>
+    /// <summary>Parts off, joints open, states not undone, brakes not bled, joints snug only or not torqued at ride height, torques that
+    /// contradict each other. Left out: what the owner leaves off on purpose.</summary>
     /// <param name="undecided">Torques that contradict each other.</param>
-    /// <param name="leftOff">What stays off or open on purpose, as <c>part x</c>, <c>joint x</c>, <c>state x</c>; it becomes a disclosure.</param>
+    /// <param name="leftOff">What stays off or open on purpose, as <c>part x</c>, <c>joint x</c>,
+    /// <c>state x</c>; it becomes a disclosure.</param>
     /// <param name="awaited">What is not here to be fitted; it is said with what waits for it.</param>
-    public static ValueList<RoadBlock> Of(Car car, ValueList<RideHeightLine> ledger, IEnumerable<string> leftOff, ValueList<TorqueConflict>? undecided = null, ValueList<Awaited>? awaited = null)
+    public static ValueList<RoadBlock> Of(
+        Car car, ValueList<RideHeightLine> ledger, IEnumerable<string> leftOff, ValueList<TorqueConflict>? undecided = null,
+        ValueList<Awaited>? awaited = null)
     {
         var meant = leftOff.ToHashSet();
         var units = car.Structure.SubAssemblies.Select(unit => Fact.Off(unit.Id)).ToHashSet();
-        var found = car.Done.Where(fact => !units.Contains(fact)).Select(Block).OfType<RoadBlock>().Where(block => !meant.Contains(block.Thing)).ToList();
-        var undone = found.Select(block => block with { Why = string.Join("; ", (awaited ?? []).Where(one => one.Thing == block.Thing).Select(one => one.Says).Prepend(block.Why)) })
-            .Concat((awaited ?? []).Where(one => found.TrueForAll(block => block.Thing != one.Thing) && !(one.Thing is { } thing && meant.Contains(thing)))
+        var found = car.Done.Where(fact => !units.Contains(fact)).Select(Block).OfType<RoadBlock>()
+            .Where(block => !meant.Contains(block.Thing)).ToList();
+        var undone = found.Select(block => block with
+        { Why = string.Join("; ", (awaited ?? []).Where(one => one.Thing == block.Thing).Select(one => one.Says).Prepend(block.Why)) })
+            .Concat((awaited ?? [])
+                .Where(one => found.TrueForAll(block => block.Thing != one.Thing) && !(one.Thing is { } thing && meant.Contains(thing)))
                 .Select(one => new RoadBlock(one.Thing ?? one.Name, $"not here: {one.Says}")));
         var unsettled = ledger.Where(line => line.IsToSettle)
             .Select(line => new RoadBlock($"joint {line.Joint.Id}", Why(line)));

@@ -1,6 +1,7 @@
 namespace Refettle.CloseUp;
 
-/// <summary>The order in which the fasteners of one joint are tightened. Places are numbered from 1. Loosening goes the other way round.</summary>
+/// <summary>The order in which the fasteners of one joint are tightened. Places are numbered from 1.
+/// Loosening goes the other way round.</summary>
 /// <remarks>Common practice where the maker shows no order; the maker's order comes first.</remarks>
 public static class TighteningSequence
 {

@@ -2,12 +2,14 @@ using Refettle.Logbook;
 
 namespace Refettle.CloseUp;
 
-/// <summary>Torques of one joint that differ, recorded by devices of which neither had seen the other's. All are kept; which one holds is decided by
-/// an entry: the joint torqued again by somebody who has seen them, or the wrong one struck.</summary>
+/// <summary>Torques of one joint that differ, recorded by devices of which neither had seen the other's.
+/// All are kept; which one holds is decided by an entry: the joint torqued again by somebody who has seen
+/// them, or the wrong one struck.</summary>
 /// <param name="Told">Two or more, in the order of the log.</param>
 public sealed record TorqueConflict(string Joint, ValueList<ToldTorque> Told)
 {
-    public string Says => $"two torques are recorded and neither knew of the other: {string.Join(" or ", Told.Select(one => $"{one.Torque} ({one.At.UtcDateTime:yyyy-MM-dd}, entry {$"{one.Entry:N}"[^8..]})"))}. Torque it again, or strike the wrong one";
+    public string Says =>
+        $"two torques are recorded and neither knew of the other: {string.Join(" or ", Told.Select(one => $"{one.Torque} ({one.At.UtcDateTime:yyyy-MM-dd}, entry {$"{one.Entry:N}"[^8..]})"))}. Torque it again, or strike the wrong one";
 
     /// <summary>The entries by which one of them holds: the others are struck.</summary>
     public ValueList<Happening> Decided(NewtonMetres holds) =>
@@ -19,7 +21,8 @@ public sealed record TorqueConflict(string Joint, ValueList<ToldTorque> Told)
 public sealed record ToldTorque(Guid Entry, string Device, DateTimeOffset At, NewtonMetres Torque, string? By)
 {
     /// <summary>Value, who, when, and the entry's mark.</summary>
-    public string Says => $"{Torque}, by {By ?? $"somebody at {Device}"}, {At.UtcDateTime:yyyy-MM-dd HH:mm} UTC, entry {$"{Entry:N}"[^8..]}";
+    public string Says =>
+        $"{Torque}, by {By ?? $"somebody at {Device}"}, {At.UtcDateTime:yyyy-MM-dd HH:mm} UTC, entry {$"{Entry:N}"[^8..]}";
 }
 
 /// <summary>Finds torques that contradict each other.</summary>
@@ -43,7 +46,8 @@ public static class TorqueConflicts
         if (told.Count == 0)
             return [];
         var causes = new Causes(history);
-        return told.Select(joint => Conflict(joint.Key, joint.Value, causes)).OfType<TorqueConflict>().OrderBy(conflict => conflict.Joint, StringComparer.Ordinal).ToValueList();
+        return told.Select(joint => Conflict(joint.Key, joint.Value, causes)).OfType<TorqueConflict>()
+            .OrderBy(conflict => conflict.Joint, StringComparer.Ordinal).ToValueList();
     }
 
     /// <summary>What no other tightening of the joint has seen stands; it is a conflict when torques among that differ.</summary>
@@ -60,7 +64,8 @@ public static class TorqueConflicts
     {
         private readonly Dictionary<Guid, Entry> _byId = history.Lines.ToDictionary(line => line.Entry.Id, line => line.Entry);
 
-        private readonly Dictionary<(string, long), Entry> _chain = history.Lines.Select(line => line.Entry).GroupBy(entry => (entry.Device, entry.Sequence)).ToDictionary(group => group.Key, group => group.First());
+        private readonly Dictionary<(string, long), Entry> _chain = history.Lines.Select(line => line.Entry)
+            .GroupBy(entry => (entry.Device, entry.Sequence)).ToDictionary(group => group.Key, group => group.First());
 
         public bool Knew(Entry writer, Entry earlier)
         {

@@ -23,7 +23,8 @@ public static class TorqueStages
         var full = new TorqueStage($"{final}, in order", final, null, order);
         if (order.Count < 4)
             return [.. ByHand(order), full, .. turns];
-        var before = Shares.Select(share => Rounded(final, share)).Select(torque => new TorqueStage($"{torque}, in order", torque, null, order));
+        var before = Shares.Select(share => Rounded(final, share))
+            .Select(torque => new TorqueStage($"{torque}, in order", torque, null, order));
         var around = angles.Count > 0
             ? Enumerable.Empty<TorqueStage>()
             : [new($"{final} once around, until none turns", final, null, TighteningSequence.Around(order.Count))];

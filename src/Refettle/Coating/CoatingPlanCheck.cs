@@ -11,7 +11,8 @@ public static class CoatingPlanCheck
     public static IEnumerable<string> Of(CoatingQuestion question, CoatingPlan plan)
     {
         var coating = question.Car.Coating;
-        if (plan.Sessions.Select(session => (session.Product, session.At)).Distinct().Count() < plan.Sessions.Count || plan.AtLeast > plan.Sessions.Count)
+        if (plan.Sessions.Select(session => (session.Product, session.At)).Distinct().Count() < plan.Sessions.Count
+            || plan.AtLeast > plan.Sessions.Count)
             yield return "a session is there twice, or the bound is above the sessions";
         foreach (var session in plan.Sessions)
         {
@@ -20,7 +21,8 @@ public static class CoatingPlanCheck
                 yield return $"{session.Product} {session.At}: the spray corner is not there until it is dry";
             if (session.At < question.From || CoatingDays.Against(question.Car.Calendar, session.At.Date, AirNeeds.Of(product)) is not null)
                 yield return $"{session.Product} {session.At}: not then";
-            if (CoatingCautions.Of(product).Except(session.Cautions).Any() || session.Parts.SelectMany(part => KeepBare.Of(question.Car, part.Part)).Except(session.Masks).Any())
+            if (CoatingCautions.Of(product).Except(session.Cautions).Any()
+                || session.Parts.SelectMany(part => KeepBare.Of(question.Car, part.Part)).Except(session.Masks).Any())
                 yield return $"{session.Product} {session.At}: a caution or a mask is missing";
         }
 
@@ -29,7 +31,9 @@ public static class CoatingPlanCheck
 
         foreach (var part in PartProgress.All(coating).Where(part => !part.IsDone))
         {
-            var coats = plan.Sessions.SelectMany(session => session.Parts.Where(one => one.Part == part.Part).Select(one => (session.Product, session.At, one.Stage, one.Coats, one.Late))).OrderBy(coat => coat.At).ToList();
+            var coats = plan.Sessions
+                .SelectMany(session => session.Parts.Where(one => one.Part == part.Part)
+                    .Select(one => (session.Product, session.At, one.Stage, one.Coats, one.Late))).OrderBy(coat => coat.At).ToList();
             if (plan.Unplanned.Any(one => one.Part == part.Part))
             {
                 if (coats.Count > 0)
@@ -39,7 +43,9 @@ public static class CoatingPlanCheck
 
             if (!coats.Select(coat => (coat.Stage, coat.Product, coat.Coats)).SequenceEqual(part.ToCome))
                 yield return $"{part.Part}: other coats than its system has";
-            var before = part.Last is { } last ? (last.Product, last.At, Read: last.Celsius) : ((string Product, LocalDateTime At, decimal? Read)?)null;
+            var before = part.Last is { } last
+                ? (last.Product, last.At, Read: last.Celsius)
+                : ((string Product, LocalDateTime At, decimal? Read)?)null;
             foreach (var coat in coats)
             {
                 if (before is var (product, at, read) && !Fits(question, coat.At, coat.Late, product, at, read))

@@ -2,7 +2,8 @@ using NodaTime;
 
 namespace Refettle.Coating;
 
-/// <summary>Hangs each part of a plan in one of several corners until it is dry. A part that is coated again before it is dry stays where it is.</summary>
+/// <summary>Hangs each part of a plan in one of several corners until it is dry. A part that is coated again
+/// before it is dry stays where it is.</summary>
 internal sealed class CornerPlaces
 {
     private const int MostTries = 20_000;
@@ -19,7 +20,8 @@ internal sealed class CornerPlaces
     private CornerPlaces(Car car, ValueList<SpraySession> sessions)
     {
         _car = car;
-        _stays = [.. Before(), .. sessions.SelectMany(session => session.Parts.Select(part => Of(session, part.Part))).OrderBy(stay => stay.At)];
+        _stays = [.. Before(),
+            .. sessions.SelectMany(session => session.Parts.Select(part => Of(session, part.Part))).OrderBy(stay => stay.At)];
         _in = new Facility[_stays.Count];
     }
 
@@ -28,20 +30,25 @@ internal sealed class CornerPlaces
     {
         var places = new CornerPlaces(car, sessions);
         return !places.Hang(0) ? null
-            : places._stays.Zip(places._in).GroupBy(one => (one.First.At, one.First.Part)).ToDictionary(group => group.Key, group => group.First().Second.Id);
+            : places._stays.Zip(places._in).GroupBy(one => (one.First.At, one.First.Part))
+                .ToDictionary(group => group.Key, group => group.First().Second.Id);
     }
 
     /// <summary>What dries from before hangs somewhere: where, nobody has said.</summary>
     private IEnumerable<Stay> Before() => PartProgress.All(_car.Coating).Where(part => part.Last is not null)
-        .Select(part => new Stay(part.Part, part.Last!.At, Dry(part.Last.Product, part.Last.At, part.Last.Celsius), CornerPlan.Corners(_car).ToValueList()));
+        .Select(part => new Stay(part.Part, part.Last!.At, Dry(part.Last.Product, part.Last.At, part.Last.Celsius),
+            CornerPlan.Corners(_car).ToValueList()));
 
     private Stay Of(SpraySession session, string part)
     {
         var dry = Dry(session.Product, session.At, null);
-        return new(part, session.At, dry, CornerPlan.Corners(_car).Where(corner => new SprayCorner(_car.Calendar with { Facilities = [corner] }).Serves(session.At, dry)).ToValueList());
+        return new(part, session.At, dry,
+            CornerPlan.Corners(_car).Where(corner => new SprayCorner(_car.Calendar with { Facilities = [corner] }).Serves(session.At, dry))
+                .ToValueList());
     }
 
-    private LocalDateTime Dry(string product, LocalDateTime at, decimal? read) => _car.Coating.Product(product) is { } known ? new SprayCorner(_car.Calendar).DryAt(known, at, read) ?? at : at;
+    private LocalDateTime Dry(string product, LocalDateTime at, decimal? read) =>
+        _car.Coating.Product(product) is { } known ? new SprayCorner(_car.Calendar).DryAt(known, at, read) ?? at : at;
 
     private bool Hang(int place)
     {
@@ -60,14 +67,17 @@ internal sealed class CornerPlaces
     /// <summary>Where the same part still dries.</summary>
     private Facility? Wet(int place)
     {
-        var last = Enumerable.Range(0, place).LastOrDefault(other => _stays[other].Part == _stays[place].Part && _stays[other].Until > _stays[place].At, -1);
+        var last = Enumerable.Range(0, place)
+            .LastOrDefault(other => _stays[other].Part == _stays[place].Part && _stays[other].Until > _stays[place].At, -1);
         return last < 0 ? null : _in[last];
     }
 
     /// <summary>All that is in there when this one goes in.</summary>
     private bool HasRoom(Facility corner, int place)
     {
-        var here = Enumerable.Range(0, place + 1).Where(other => _in[other] == corner && (_stays[other].At == _stays[place].At || _stays[other].Until > _stays[place].At)).Select(other => _stays[other].Part).Distinct();
+        var here = Enumerable.Range(0, place + 1)
+            .Where(other => _in[other] == corner && (_stays[other].At == _stays[place].At || _stays[other].Until > _stays[place].At))
+            .Select(other => _stays[other].Part).Distinct();
         var load = here.Select(part => SprayRoom.Load(_car, part)).Aggregate(default(Sessions.SessionLoad), (sum, one) => sum + one);
         return !(load.Pieces > corner.Count * corner.MostPieces) && !(load.SquareMetres > corner.Count * corner.MostSquareMetres);
     }

@@ -6,7 +6,8 @@ namespace Refettle.Coating;
 public sealed record BareSpot(string Part, string Spot, string Why, string? Joint, Origin Origin);
 
 /// <summary>What of a part is masked: from its joints, from what it is, and from its owner's entries.</summary>
-/// <remarks>Common practice, no source, but that film under bolt heads costs clamp load. Where the maker says what to coat and what not, that counts.</remarks>
+/// <remarks>Common practice, no source, but that film under bolt heads costs clamp load. Where the maker says what to
+/// coat and what not, that counts.</remarks>
 public static class KeepBare
 {
     private static readonly string[] _earthWords = ["earth", "ground strap", "bonding strap"];
@@ -20,7 +21,8 @@ public static class KeepBare
         var joints = structure.Joints.Where(joint => joint.Holds.Contains(part)).OrderBy(joint => joint.Id, StringComparer.Ordinal);
         return (itself is null ? [] : OfPart(itself))
             .Concat(joints.SelectMany(joint => OfJoint(structure, part, joint)))
-            .Concat(car.Coating.Bare.Where(spot => spot.Part == part).Select(spot => new BareSpot(part, spot.Spot, spot.Why ?? "", null, Origin.User)))
+            .Concat(car.Coating.Bare.Where(spot => spot.Part == part)
+                .Select(spot => new BareSpot(part, spot.Spot, spot.Why ?? "", null, Origin.User)))
             .Distinct().ToValueList();
     }
 
@@ -29,7 +31,8 @@ public static class KeepBare
         if (part.Roles.Any(_brakeRoles.Contains))
             yield return new(part.Id, "the faces that the pads or shoes rub on", "paint on them is no brake", null, Origin.CommonPractice);
         if (part.Roles.Contains("hub"))
-            yield return new(part.Id, "the face and spigot that disc, drum or wheel sit on", "paint creeps under the wheel and the clamp is lost", null, Origin.CommonPractice);
+            yield return new(part.Id, "the face and spigot that disc, drum or wheel sit on",
+                "paint creeps under the wheel and the clamp is lost", null, Origin.CommonPractice);
     }
 
     private static IEnumerable<BareSpot> OfJoint(Structure structure, string part, Joint joint)
@@ -41,8 +44,11 @@ public static class KeepBare
             yield return Spot("contact face, bright metal", "an earth through paint is none; coat over it once it is bolted up");
         if (Threaded(joint))
         {
-            yield return Spot($"threads{(joint.Thread is { } thread ? $" {thread}" : "")}{(joint.Count > 1 ? $", {joint.Count} of them" : "")}", "paint in a thread falsifies its torque");
-            yield return Spot("faces under heads, nuts and washers, and where the parts meet", "a soft film creeps and the clamp load goes with it");
+            yield return Spot(
+                $"threads{(joint.Thread is { } thread ? $" {thread}" : "")}{(joint.Count > 1 ? $", {joint.Count} of them" : "")}",
+                "paint in a thread falsifies its torque");
+            yield return Spot("faces under heads, nuts and washers, and where the parts meet",
+                "a soft film creeps and the clamp load goes with it");
         }
 
         if (Fit(joint.Kind, others) is var (fit, because))
@@ -52,7 +58,8 @@ public static class KeepBare
     private static bool Threaded(Joint joint) =>
         joint.Thread is not null || joint.Kind is JointKind.Bolt or JointKind.Nut or JointKind.Stud or JointKind.Screw;
 
-    private static bool IsEarth(Structure structure, Joint joint) => joint.Holds.Select(part => structure.Parts.FirstOrDefault(one => one.Id == part)?.Name ?? "").Append(joint.Name ?? "")
+    private static bool IsEarth(Structure structure, Joint joint) =>
+        joint.Holds.Select(part => structure.Parts.FirstOrDefault(one => one.Id == part)?.Name ?? "").Append(joint.Name ?? "")
         .Any(words => _earthWords.Any(word => words.Contains(word, StringComparison.OrdinalIgnoreCase)));
 
     private static (string Spot, string Why)? Fit(JointKind kind, string others) => kind switch

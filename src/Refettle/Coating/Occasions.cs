@@ -20,7 +20,8 @@ public sealed record Occasion(LocalDateTime At, OccasionAir? Air)
         var times = own.Count == 0
             ? Enumerable.Range(0, days + 1).Select(one => from.Date.PlusDays(one) + _morning)
             : SpellsToCome.Until(own, last).Spells.SelectMany(spell => SpellDays.Of(spell, last).SelectMany(begin => Within(spell, begin)));
-        return times.Where(time => time >= from).Distinct().Order().Select(time => new Occasion(time, AirOn(calendar, time.Date))).ToValueList();
+        return times.Where(time => time >= from).Distinct().Order().Select(time => new Occasion(time, AirOn(calendar, time.Date)))
+            .ToValueList();
     }
 
     public static OccasionAir? AirOn(CarCalendar calendar, LocalDate day) =>
@@ -29,7 +30,8 @@ public sealed record Occasion(LocalDateTime At, OccasionAir? Air)
     private static IEnumerable<LocalDateTime> Within(Spell spell, LocalDate day)
     {
         var end = (spell.Until <= spell.From ? day.PlusDays(1) : day) + spell.Until;
-        for (var time = day + spell.From; time == day + spell.From || time.PlusMinutes(StepMinutes) <= end; time = time.PlusMinutes(StepMinutes))
+        for (var time = day + spell.From; time == day + spell.From
+            || time.PlusMinutes(StepMinutes) <= end; time = time.PlusMinutes(StepMinutes))
             yield return time;
     }
 }

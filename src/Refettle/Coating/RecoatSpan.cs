@@ -15,15 +15,17 @@ public sealed record RecoatSpan(LocalDateTime Opens, LocalDateTime? Closes)
 
     public bool Has(LocalDateTime time) => time >= Opens && !(time > Closes);
 
-    /// <summary>After a coat: it opens as on the coldest of the days since, and closes as on the warmest of them. For days without a word of the
-    /// air the sheet's own temperature stands, beside what is known of the others.</summary>
+    /// <summary>After a coat: it opens as on the coldest of the days since, and closes as on the
+    /// warmest of them. For days without a word of the air the sheet's own temperature stands,
+    /// beside what is known of the others.</summary>
     /// <param name="read">Air that was read at the coat; null when it was not.</param>
     /// <returns>Null when the sheet's times are not entered.</returns>
     public static RecoatSpan? After(CarCalendar calendar, CoatingProduct product, LocalDateTime at, decimal? read)
     {
         if (RecoatHours.StatedCelsius(product) is not { } stated)
             return null;
-        var (opens, closes) = (First(calendar, at, read, stated, (cold, warm) => RecoatHours.Of(product, cold, warm)!.Opens), First(calendar, at, read, stated, (cold, warm) => RecoatHours.Of(product, cold, warm)!.Closes));
+        var (opens, closes) = (First(calendar, at, read, stated, (cold, warm) => RecoatHours.Of(product, cold, warm)!.Opens),
+            First(calendar, at, read, stated, (cold, warm) => RecoatHours.Of(product, cold, warm)!.Closes));
         return new(opens.Time!.Value, closes.Time) { IsUnsure = opens.IsUnsure || closes.IsUnsure };
     }
 
@@ -37,8 +39,10 @@ public sealed record RecoatSpan(LocalDateTime Opens, LocalDateTime? Closes)
         return new(time!.Value, isUnsure);
     }
 
-    /// <summary>The first moment that is so many hours after a coat, the hours depending on the coldest and warmest day until then.</summary>
-    private static (LocalDateTime? Time, bool IsUnsure) First(CarCalendar calendar, LocalDateTime at, decimal? read, double stated, Func<double, double, double?> hours)
+    /// <summary>The first moment that is so many hours after a coat, the hours depending on the
+    /// coldest and warmest day until then.</summary>
+    private static (LocalDateTime? Time, bool IsUnsure) First(
+        CarCalendar calendar, LocalDateTime at, decimal? read, double stated, Func<double, double, double?> hours)
     {
         var (cold, warm, isUnsure) = (double.MaxValue, double.MinValue, false);
         for (var day = at.Date; ; day = day.PlusDays(1))

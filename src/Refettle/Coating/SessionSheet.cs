@@ -6,12 +6,13 @@ namespace Refettle.Coating;
 /// <summary>What a session asks for: steps, cautions, masks.</summary>
 internal static class SessionSheet
 {
-    public static SpraySession Of(Car car, CoatingProduct product, Occasion occasion, ValueList<SprayedPart> parts) => new(product.Id, occasion.At, occasion.Air, parts)
-    {
-        Steps = Steps(product, parts, car.Structure.PartName).ToValueList(),
-        Cautions = CoatingCautions.Of(product),
-        Masks = parts.SelectMany(part => KeepBare.Of(car, part.Part)).ToValueList(),
-    };
+    public static SpraySession Of(Car car, CoatingProduct product, Occasion occasion, ValueList<SprayedPart> parts) =>
+        new(product.Id, occasion.At, occasion.Air, parts)
+        {
+            Steps = Steps(product, parts, car.Structure.PartName).ToValueList(),
+            Cautions = CoatingCautions.Of(product),
+            Masks = parts.SelectMany(part => KeepBare.Of(car, part.Part)).ToValueList(),
+        };
 
     private static IEnumerable<string> Steps(CoatingProduct product, ValueList<SprayedPart> parts, Func<string, string> name)
     {
@@ -39,20 +40,24 @@ internal static class SessionSheet
 
     private static string Film(CoatingProduct product)
     {
-        var (dry, solids, wet) = (product.Figure(FigureKind.DryFilm), product.Figure(FigureKind.Solids), product.Figure(FigureKind.WetFilm));
+        var (dry, solids, wet) =
+            (product.Figure(FigureKind.DryFilm), product.Figure(FigureKind.Solids), product.Figure(FigureKind.WetFilm));
         var thinner = (double)(product.Figure(FigureKind.Thinner) ?? 0) / 100;
         return wet is not null ? $"{wet:0.#} µm wet{(dry is not null ? $", {dry:0.#} µm dry" : "")}"
             : dry is not null && solids is not null ? $"{Film(dry.Value, solids.Value, thinner):0} µm wet for {dry:0.#} µm dry (worked out)"
             : Missing("wet", "wet and dry film thickness");
     }
 
-    private static double Film(decimal dry, decimal solidsPercent, double thinner) => Bench.Coating.Film.WetMicrometres((double)dry, (double)solidsPercent / 100, thinner);
+    private static double Film(decimal dry, decimal solidsPercent, double thinner) =>
+        Bench.Coating.Film.WetMicrometres((double)dry, (double)solidsPercent / 100, thinner);
 
-    private static string Thinned(CoatingProduct product) => product.Figure(FigureKind.Thinner) is > 0 and var thinner ? $", {thinner:0.#} % thinner" : "";
+    private static string Thinned(CoatingProduct product) =>
+        product.Figure(FigureKind.Thinner) is > 0 and var thinner ? $", {thinner:0.#} % thinner" : "";
 
     private static string Or(CoatingProduct product, FigureKind kind) =>
         product.Figures.FirstOrDefault(figure => figure.Kind == kind) is { } figure
-            ? FigureKinds.Words(figure) + (figure.Origin == Origin.Maker ? "" : figure.Origin == Origin.CommonPractice ? " (common practice)" : " (your figure)")
+            ? FigureKinds.Words(figure)
+                + (figure.Origin == Origin.Maker ? "" : figure.Origin == Origin.CommonPractice ? " (common practice)" : " (your figure)")
             : Missing(FigureKinds.Of(kind).Key, FigureKinds.Of(kind).LookFor);
 
     private static string Missing(string key, string lookFor) => $"[{key} is not entered: look for \"{lookFor}\"]";

@@ -9,7 +9,8 @@ internal sealed class SprayCorner(CarCalendar calendar)
 {
     private readonly List<Facility> _corners = [.. calendar.Facilities.Where(one => one.Kind == FacilityKind.SprayCorner)];
 
-    /// <summary>Whether a coat can go on at a time and stay until it is dry. Its own spells say when it can be worked in; what dries may hang there between them.</summary>
+    /// <summary>Whether a coat can go on at a time and stay until it is dry. Its own spells say when it can be worked in; what
+    /// dries may hang there between them.</summary>
     /// <param name="dry">Null where nobody has said.</param>
     public bool Serves(LocalDateTime at, LocalDateTime? dry) => _corners.Count == 0
         || _corners.Exists(corner => IsThere(corner, at.Date) && !((dry ?? at).Date > corner.Until) && IsWorkedIn(corner, at));
@@ -23,15 +24,20 @@ internal sealed class SprayCorner(CarCalendar calendar)
     public string Names => string.Join(", ", _corners.Select(corner => corner.Name));
 
     /// <summary>Whether it is away on some days or hours.</summary>
-    public bool ComesAndGoes => _corners.Count > 0 && _corners.TrueForAll(corner => corner.From is not null || corner.Until is not null || Spells(corner).Any());
+    public bool ComesAndGoes =>
+        _corners.Count > 0 && _corners.TrueForAll(corner => corner.From is not null || corner.Until is not null || Spells(corner).Any());
 
-    /// <summary>When a coat can be taken out: dry to handle where its sheet says so, else as soon as the next one may go on; null where it says neither.</summary>
+    /// <summary>When a coat can be taken out: dry to handle where its sheet says so, else as soon as the next one may go
+    /// on; null where it says neither.</summary>
     /// <param name="read">Air that was read at the coat; null when it was not.</param>
     public LocalDateTime? DryAt(CoatingProduct product, LocalDateTime at, decimal? read) =>
         RecoatSpan.Cured(calendar, product, FigureKind.Handle, at, read)?.Time ?? RecoatSpan.After(calendar, product, at, read)?.Opens;
 
-    /// <summary>Where no corner that says how much fits in is there, none is counted: that nothing goes on then is said by <see cref="Serves"/>.</summary>
-    private SessionRoom RoomOf(List<Facility> there) => _corners.Count == 0 || _corners.TrueForAll(corner => corner.MostPieces is null && corner.MostSquareMetres is null) ? SessionRoom.Endless
+    /// <summary>Where no corner that says how much fits in is there, none is counted: that nothing goes on then
+    /// is said by <see cref="Serves"/>.</summary>
+    private SessionRoom RoomOf(List<Facility> there) =>
+        _corners.Count == 0 || _corners.TrueForAll(corner => corner.MostPieces is null && corner.MostSquareMetres is null)
+            ? SessionRoom.Endless
         : there.Count == 0 ? new(0, null)
         : new(
             there.Exists(corner => corner.MostPieces is null) ? null : there.Sum(corner => corner.Count * corner.MostPieces),
@@ -39,7 +45,10 @@ internal sealed class SprayCorner(CarCalendar calendar)
 
     private static bool IsThere(Facility corner, LocalDate day) => !(day < corner.From) && !(day > corner.Until);
 
-    private bool IsWorkedIn(Facility corner, LocalDateTime at) => !Spells(corner).Any() || Spells(corner).Any(spell => SpellDays.Of(spell, at.Date).Reverse().Take(2).Any(day => day + spell.From <= at && at < End(spell, day)));
+    private bool IsWorkedIn(Facility corner, LocalDateTime at) =>
+        !Spells(corner).Any()
+        || Spells(corner)
+            .Any(spell => SpellDays.Of(spell, at.Date).Reverse().Take(2).Any(day => day + spell.From <= at && at < End(spell, day)));
 
     private IEnumerable<Spell> Spells(Facility corner) => calendar.Spells.Where(spell => spell.Whose == corner.Id);
 

@@ -1,11 +1,13 @@
 namespace Refettle.Discovery;
 
-/// <summary>Adds a difference to the outlook before and compares with the outlook after; it shares nothing with what made the difference.</summary>
+/// <summary>Adds a difference to the outlook before and compares with the outlook after; it shares nothing
+/// with what made the difference.</summary>
 public static class DifferenceCheck
 {
     /// <summary>All that does not come out; empty when the difference is right.</summary>
     public static ValueList<Fault> Of(Outlook before, OutlookDifference difference, Outlook after) =>
-        [.. Plan(before.Plan, difference.Plan, after.Plan), .. Basket(before.Basket, difference.Basket, after.Basket), .. Scope(before.Scope, difference.Scope, after.Scope)];
+        [.. Plan(before.Plan, difference.Plan, after.Plan), .. Basket(before.Basket, difference.Basket, after.Basket),
+            .. Scope(before.Scope, difference.Scope, after.Scope)];
 
     private static IEnumerable<Fault> Plan(PlanAhead? before, PlanChange? change, PlanAhead? after)
     {
@@ -38,11 +40,13 @@ public static class DifferenceCheck
             yield break;
         if (!Comes(before.Jobs, change.Out, change.In, after.Jobs) || change.Was != before.Status || change.Status != after.Status)
             yield return Wrong("jobs", "those before, less those that go, with those that come, are not those after");
-        if (before.Time.Value + change.Time != after.Time.Value || before.Money.Amount + change.Money != after.Money.Amount || before.Gain + change.Gain != after.Gain)
+        if (before.Time.Value + change.Time != after.Time.Value || before.Money.Amount + change.Money != after.Money.Amount
+            || before.Gain + change.Gain != after.Gain)
             yield return Wrong("scope", "time, money or gain do not come out");
     }
 
-    private static bool IsMissing(object? before, object? change, object? after) => (before is not null && after is not null) != (change is not null);
+    private static bool IsMissing(object? before, object? change, object? after) =>
+        (before is not null && after is not null) != (change is not null);
 
     /// <summary>What goes has to be there, and nothing may be left over on either side.</summary>
     private static bool Comes<T>(ValueList<T> before, ValueList<T> goes, ValueList<T> comes, ValueList<T> after)
@@ -54,5 +58,6 @@ public static class DifferenceCheck
         return after.All(left.Remove) && left.Count == 0;
     }
 
-    private static Fault Wrong(string place, string found) => new($"difference {place}", found, "This is a fault of the program: please report it.");
+    private static Fault Wrong(string place, string found) =>
+        new($"difference {place}", found, "This is a fault of the program: please report it.");
 }

@@ -3,8 +3,8 @@ using Refettle.Access;
 
 namespace Refettle.Discovery;
 
-/// <summary>A difference in a line: <c>+1 link left (order by Tue 2027-04-20 at the latest), +0.3 h</c>. It has to be quick and asks no timeline: the day to order by is
-/// for the day to meet, the basket's for the day of the step.</summary>
+/// <summary>A difference in a line: <c>+1 link left (order by Tue 2027-04-20 at the latest), +0.3 h</c>. It has to be quick and
+/// asks no timeline: the day to order by is for the day to meet, the basket's for the day of the step.</summary>
 public static class DifferenceWords
 {
     private const int MostNames = 3;
@@ -24,7 +24,11 @@ public static class DifferenceWords
             yield break;
         if (plan.Status == PlanStatus.Impossible || plan.Was == PlanStatus.Impossible)
         {
-            yield return plan.Status == plan.Was ? "no plan reaches it" : plan.Status == PlanStatus.Impossible ? "no plan reaches what is to be done any more" : "there is a plan again";
+            yield return plan.Status == plan.Was
+                ? "no plan reaches it"
+                : plan.Status == PlanStatus.Impossible
+                ? "no plan reaches what is to be done any more"
+                : "there is a plan again";
             yield break;
         }
 
@@ -35,7 +39,8 @@ public static class DifferenceWords
         if (plan.Tries != 0)
             yield return $"of that {Signed(plan.Tries, "0")} min of tries";
         if (plan.More.Count + plan.Less.Count > 0)
-            yield return string.Join(" and ", new[] { Steps(plan.More.Count, "more"), Steps(plan.Less.Count, "less") }.Where(word => word.Length > 0));
+            yield return string.Join(" and ",
+                new[] { Steps(plan.More.Count, "more"), Steps(plan.Less.Count, "less") }.Where(word => word.Length > 0));
     }
 
     private static string Steps(int count, string word) => count == 0 ? "" : $"{count} {(count == 1 ? "step" : "steps")} {word}";
@@ -48,7 +53,8 @@ public static class DifferenceWords
         var places = basket.More.Concat(basket.Less).Select(piece => (piece.Thing, piece.What)).Distinct().ToList();
         foreach (var place in places.Take(MostNames))
         {
-            var (now, was) = (basket.More.Where(piece => (piece.Thing, piece.What) == place).ToList(), basket.Less.Where(piece => (piece.Thing, piece.What) == place).ToList());
+            var (now, was) = (basket.More.Where(piece => (piece.Thing, piece.What) == place).ToList(),
+                basket.Less.Where(piece => (piece.Thing, piece.What) == place).ToList());
             var more = now.Sum(piece => piece.Count) - was.Sum(piece => piece.Count);
             yield return $"{(more == 0 ? "" : $"{Signed(more, "0")} ")}{Uncapped(place.What)}{OrderBy(now)}";
         }
@@ -57,7 +63,8 @@ public static class DifferenceWords
             yield return $"{places.Count - MostNames} more in the basket";
     }
 
-    private static string OrderBy(List<PieceAhead> now) => now.Where(piece => piece.Missing > 0).Select(piece => piece.OrderBy).Min() is { } day
+    private static string OrderBy(List<PieceAhead> now) =>
+        now.Where(piece => piece.Missing > 0).Select(piece => piece.OrderBy).Min() is { } day
         ? $" (order by {day.ToString("ddd yyyy-MM-dd", CultureInfo.InvariantCulture)} at the latest)"
         : now.Count == 0 ? "" : now.All(piece => piece.Missing == 0) ? " (in hand or ordered)" : "";
 
@@ -67,7 +74,11 @@ public static class DifferenceWords
             yield break;
         if (scope.Status == PlanStatus.Impossible || scope.Was == PlanStatus.Impossible)
         {
-            yield return scope.Status == scope.Was ? "the musts do not fit" : scope.Status == PlanStatus.Impossible ? "the musts do not fit any more" : "the musts fit again";
+            yield return scope.Status == scope.Was
+                ? "the musts do not fit"
+                : scope.Status == PlanStatus.Impossible
+                ? "the musts do not fit any more"
+                : "the musts fit again";
             yield break;
         }
 
@@ -90,7 +101,9 @@ public static class DifferenceWords
 
     private static string PartName(Car car, string part) => Uncapped(car.Structure.PartName(part));
 
-    private static string Uncapped(string name) => name.Length > 1 && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
+    private static string Uncapped(string name) =>
+        name.Length > 1 && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
 
-    private static string Signed(decimal figure, string format) => $"{(figure < 0 ? "−" : "+")}{Math.Abs(figure).ToString(format, CultureInfo.InvariantCulture)}";
+    private static string Signed(decimal figure, string format) =>
+        $"{(figure < 0 ? "−" : "+")}{Math.Abs(figure).ToString(format, CultureInfo.InvariantCulture)}";
 }

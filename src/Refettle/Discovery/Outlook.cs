@@ -2,7 +2,8 @@ using Refettle.Access;
 
 namespace Refettle.Discovery;
 
-/// <summary>What lies ahead of a car: what comes off, what is used up, which jobs are worth doing. Null is what was not worked out.</summary>
+/// <summary>What lies ahead of a car: what comes off, what is used up, which jobs are worth doing.
+/// Null is what was not worked out.</summary>
 public sealed record Outlook(PlanAhead? Plan, BasketAhead? Basket, ScopeAhead? Scope);
 
 /// <summary>The plan for what is to be done.</summary>

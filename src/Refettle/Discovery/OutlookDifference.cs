@@ -9,9 +9,12 @@ public sealed record OutlookDifference(
     PlanChange? Plan, BasketChange? Basket, ScopeChange? Scope, ValueList<SuggestedVerdict> Suggested, ValueList<string> NotAnew)
 {
     /// <summary>All was worked out, and nothing changes.</summary>
-    public bool IsNothing => NotAnew.Count == 0 && Plan is null or { IsNothing: true } && Basket is null or { IsNothing: true } && Scope is null or { IsNothing: true };
+    public bool IsNothing =>
+        NotAnew.Count == 0 && Plan is null or { IsNothing: true } && Basket is null or { IsNothing: true }
+        && Scope is null or { IsNothing: true };
 
-    public static OutlookDifference Between(Outlook before, Outlook after, ValueList<SuggestedVerdict> suggested, ValueList<string> notAnew) => new(
+    public static OutlookDifference Between(
+        Outlook before, Outlook after, ValueList<SuggestedVerdict> suggested, ValueList<string> notAnew) => new(
         before.Plan is { } plan && after.Plan is { } planned ? PlanChange.Between(plan, planned) : null,
         before.Basket is { } basket && after.Basket is { } filled ? BasketChange.Between(basket, filled) : null,
         before.Scope is { } scope && after.Scope is { } chosen ? ScopeChange.Between(scope, chosen) : null,
@@ -35,14 +38,16 @@ public sealed record SuggestedVerdict(string Part, VerdictKind Kind);
 /// <param name="Less">Steps that go.</param>
 /// <param name="Work">Minutes of opening and closing, with a sign.</param>
 /// <param name="Tries">Minutes of tries at stuck joints, with a sign.</param>
-public sealed record PlanChange(PlanStatus Was, PlanStatus Status, ValueList<StepAhead> More, ValueList<StepAhead> Less, decimal Work, decimal Tries)
+public sealed record PlanChange(
+    PlanStatus Was, PlanStatus Status, ValueList<StepAhead> More, ValueList<StepAhead> Less, decimal Work, decimal Tries)
 {
     public bool IsNothing => Was == Status && More.Count == 0 && Less.Count == 0 && Tries == 0;
 
     public static PlanChange Between(PlanAhead before, PlanAhead after)
     {
         var (more, less) = (OutlookDifference.More(before.Steps, after.Steps), OutlookDifference.More(after.Steps, before.Steps));
-        return new(before.Status, after.Status, more, less, more.Sum(step => step.Minutes.Value) - less.Sum(step => step.Minutes.Value), after.Tries.Value - before.Tries.Value);
+        return new(before.Status, after.Status, more, less, more.Sum(step => step.Minutes.Value) - less.Sum(step => step.Minutes.Value),
+            after.Tries.Value - before.Tries.Value);
     }
 }
 
@@ -58,7 +63,8 @@ public sealed record BasketChange(ValueList<PieceAhead> More, ValueList<PieceAhe
 /// <summary>A change of what is worth doing; figures with a sign.</summary>
 /// <param name="In">Jobs that come in.</param>
 /// <param name="Out">Jobs that go.</param>
-public sealed record ScopeChange(PlanStatus Was, PlanStatus Status, ValueList<string> In, ValueList<string> Out, decimal Time, decimal Money, decimal Gain)
+public sealed record ScopeChange(
+    PlanStatus Was, PlanStatus Status, ValueList<string> In, ValueList<string> Out, decimal Time, decimal Money, decimal Gain)
 {
     /// <summary>Nothing that it depends on changed.</summary>
     public static ScopeChange None { get; } = new(PlanStatus.Optimal, PlanStatus.Optimal, [], [], 0, 0, 0);

@@ -6,7 +6,8 @@ using Refettle.Timeline.Spells;
 
 namespace Refettle.Discovery;
 
-/// <summary>Asks what lies ahead of a car as its log tells it. Jobs are those chosen; verdicts are the owner's, else those suggested.</summary>
+/// <summary>Asks what lies ahead of a car as its log tells it. Jobs are those chosen; verdicts are the
+/// owner's, else those suggested.</summary>
 public sealed record OutlookQuestion
 {
     public required CarHistory History { get; init; }

@@ -25,7 +25,8 @@ public sealed record SinceOpenQuestion
 public sealed record SinceOpenAnswer(Plan Plan, ValueList<Offer> Offers, int Open)
 {
     /// <summary>How far the figures may be trusted, and what was not priced.</summary>
-    public string Told() => Offers.Count == 0 ? Open == 0 ? "Nothing is spared by doing more now." : $"Nothing found yet: {Open} were not priced in the time."
+    public string Told() =>
+        Offers.Count == 0 ? Open == 0 ? "Nothing is spared by doing more now." : $"Nothing found yet: {Open} were not priced in the time."
         : $"{(Offers.All(offer => offer.Proven) ? "Both figures are the least there is." : "Both figures are the least there is, but for those not proven.")}{(Open == 0 ? "" : $" {Open} more were not priced in the time.")}";
 }
 
@@ -47,7 +48,8 @@ public enum OfferSource
 
 /// <summary>Something to do since it is open.</summary>
 /// <param name="Job">As it would be entered: a maybe.</param>
-/// <param name="Now">Least cost of what is opened and this together, less the least cost of what is opened: figures may be negative, their sum is not.</param>
+/// <param name="Now">Least cost of what is opened and this together, less the least cost of what is opened: figures
+/// may be negative, their sum is not.</param>
 /// <param name="Later">Least cost of this by itself, from the car as it stands.</param>
 /// <param name="Proven">Both are the least.</param>
 public sealed record Offer(Job Job, OfferSource Source, Cost Now, Cost Later, bool Proven)

@@ -17,7 +17,9 @@ public sealed class SinceOpenPlanner(IAccessPlanner planner)
         var picked = Picked(question, plan);
         var priced = picked.Select(one => Price(question, plan, one, cancel)).OfType<Offer>().ToList();
         var open = cancel.IsCancellationRequested ? picked.Count - priced.Count : 0;
-        return new(plan, priced.Where(offer => offer.Spares > Minutes.Zero).OrderByDescending(offer => offer.Spares.Value).ThenBy(offer => offer.Job.Id, StringComparer.Ordinal).Take(question.Most).ToValueList(), open);
+        return new(plan,
+            priced.Where(offer => offer.Spares > Minutes.Zero).OrderByDescending(offer => offer.Spares.Value)
+                .ThenBy(offer => offer.Job.Id, StringComparer.Ordinal).Take(question.Most).ToValueList(), open);
     }
 
     private Offer? Price(SinceOpenQuestion question, Plan plan, Candidate one, CancellationToken cancel)
@@ -40,7 +42,8 @@ public sealed class SinceOpenPlanner(IAccessPlanner planner)
             return [];
         var (now, later) = (Estimates(AfterPlan.Of(question.Car, plan), goals), Estimates(question.Car, goals));
         return candidates.Where(one => one.Job.Goals.All(goal => now.ContainsKey(goal) && later.ContainsKey(goal)))
-            .OrderBy(one => one.Source == OfferSource.Reach).ThenByDescending(one => one.Job.Goals.Max(goal => later[goal] - now[goal])).ThenBy(one => one.Job.Id, StringComparer.Ordinal)
+            .OrderBy(one => one.Source == OfferSource.Reach).ThenByDescending(one => one.Job.Goals.Max(goal => later[goal] - now[goal]))
+            .ThenBy(one => one.Job.Id, StringComparer.Ordinal)
             .Take(question.Most * Spare).ToList();
     }
 

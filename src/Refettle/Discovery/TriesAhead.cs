@@ -10,6 +10,7 @@ internal static class TriesAhead
     {
         var stuck = StuckJoints.Of(new() { Car = question.Car, Plan = plan, Ladders = question.Ladders }, new(question.Car));
         var steps = plan.Steps.Where(step => step.Fact.Kind == FactKind.Open && stuck.ContainsKey(step.Fact.Subject));
-        return new(steps.Sum(step => Math.Max(0, stuck[step.Fact.Subject] is var joint ? joint.Expected(0, joint.Row.Count).Value - step.Cost.Open.Value : 0)));
+        return new(steps.Sum(step => Math.Max(0,
+            stuck[step.Fact.Subject] is var joint ? joint.Expected(0, joint.Row.Count).Value - step.Cost.Open.Value : 0)));
     }
 }

@@ -9,20 +9,27 @@ namespace Refettle.Discovery;
 /// <param name="Renew">Parts that are replaced or substituted.</param>
 internal sealed record Undertaking(Car Car, ValueList<Fact> Goals, ValueList<string> Renew, ValueList<SuggestedVerdict> Suggested)
 {
-    /// <param name="answers">What is suggested for the parts of which something was found or decided; the owner's own word comes before it.</param>
+    /// <param name="answers">What is suggested for the parts of which something was found or decided; the
+    /// owner's own word comes before it.</param>
     public static Undertaking Of(Car car, ValueList<VerdictAnswer> answers)
     {
         var standing = new CarStanding(car);
-        var asked = answers.Select(answer => (answer, kind: answer.Own?.Kind ?? answer.Suggested?.Kind)).Where(one => one.kind is not (null or VerdictKind.Keep)).ToList();
+        var asked = answers.Select(answer => (answer, kind: answer.Own?.Kind ?? answer.Suggested?.Kind))
+            .Where(one => one.kind is not (null or VerdictKind.Keep)).ToList();
         var goals = asked.Select(one => Fact.Off(one.answer.Part)).Where(goal => QuestionCheck.CanBeAsked(standing, [goal]));
         return new(
-            car with { Jobs = [.. car.Jobs, .. asked.Where(one => !IsCovered(car, one.answer.Part)).Select(one => AsJob(standing, one.answer))] },
+            car with
+            {
+                Jobs = [.. car.Jobs,
+                .. asked.Where(one => !IsCovered(car, one.answer.Part)).Select(one => AsJob(standing, one.answer))]
+            },
             ChosenGoals(standing).Concat(goals).Distinct().ToValueList(),
             asked.Where(one => one.kind is VerdictKind.Replace or VerdictKind.Substitute).Select(one => one.answer.Part).ToValueList(),
             asked.Where(one => one.answer.Own is null).Select(one => new SuggestedVerdict(one.answer.Part, one.kind!.Value)).ToValueList());
     }
 
-    public static ValueList<Fact> ChosenGoals(CarStanding standing) => ChosenJobs.Goals(ChosenJobs.Of(standing.Car), []).Where(goal => QuestionCheck.CanBeAsked(standing, [goal])).ToValueList();
+    public static ValueList<Fact> ChosenGoals(CarStanding standing) =>
+        ChosenJobs.Goals(ChosenJobs.Of(standing.Car), []).Where(goal => QuestionCheck.CanBeAsked(standing, [goal])).ToValueList();
 
     /// <summary>An open job opens up this part: what is done to it is that job's.</summary>
     private static bool IsCovered(Car car, string part) =>
@@ -40,7 +47,10 @@ internal sealed record Undertaking(Car Car, ValueList<Fact> Goals, ValueList<str
             Goals = QuestionCheck.CanBeAsked(standing, [Fact.Off(answer.Part)]) ? [Fact.Off(answer.Part)] : [],
             Work = option?.Work(standing.Car.Settings.PerHour) ?? Minutes.Zero,
             Parts = option?.Money ?? default,
-            Waits = option is { Days: > 0 } ? [new(by == DoneBy.OutsideShop ? WaitKind.OutsideShop : WaitKind.Delivery, answer.Part, option.Days, null, Origin.CommonPractice)] : [],
+            Waits = option is { Days: > 0 }
+                ? [new(by == DoneBy.OutsideShop ? WaitKind.OutsideShop : WaitKind.Delivery, answer.Part, option.Days, null,
+                    Origin.CommonPractice)]
+                : [],
             Origin = Origin.CommonPractice,
         };
     }

@@ -11,10 +11,21 @@ public static class Blocking
         FactKind.Off => new()
         {
             Parts = Changed(structure.Parts, part => part.Id == fact.Subject, part => part with { Out = Of(part.Out, needs) }),
-            SubAssemblies = Changed(structure.SubAssemblies, group => group.Id == fact.Subject, group => group with { Out = Of(group.Out, needs) }),
+            SubAssemblies = Changed(structure.SubAssemblies, group => group.Id == fact.Subject,
+                group => group with { Out = Of(group.Out, needs) }),
         },
-        FactKind.Open => new() { Joints = Changed(structure.Joints, joint => joint.Id == fact.Subject, joint => joint with { Ways = Of(joint.Ways, needs) }) },
-        FactKind.State => new() { States = Changed(structure.States, state => state.Id == fact.Subject, state => state with { Ways = Of(state.Ways, needs) }) },
+        FactKind.Open =>
+            new()
+            {
+                Joints = Changed(structure.Joints, joint => joint.Id == fact.Subject,
+                joint => joint with { Ways = Of(joint.Ways, needs) })
+            },
+        FactKind.State =>
+            new()
+            {
+                States = Changed(structure.States, state => state.Id == fact.Subject,
+                state => state with { Ways = Of(state.Ways, needs) })
+            },
         _ => Structure.Empty,
     };
 
@@ -25,5 +36,6 @@ public static class Blocking
 
     private static ValueList<Fact> Union(ValueList<Fact> facts, ValueList<Fact> more) => facts.Union(more).ToValueList();
 
-    private static ValueList<T> Changed<T>(ValueList<T> things, Func<T, bool> isMeant, Func<T, T> change) => things.Where(isMeant).Select(change).ToValueList();
+    private static ValueList<T> Changed<T>(ValueList<T> things, Func<T, bool> isMeant, Func<T, T> change) =>
+        things.Where(isMeant).Select(change).ToValueList();
 }

@@ -29,7 +29,8 @@ public sealed record ForecastAnswer
     /// <summary>Activities for which in some futures no window was left: what they need ends too soon. The likeliest first.</summary>
     public required ValueList<Deciding> Stranded { get; init; }
 
-    /// <summary>What decides the finish: activities with the share of futures in which they lay on the chain that ended last; greatest first.</summary>
+    /// <summary>What decides the finish: activities with the share of futures in which they lay on the chain
+    /// that ended last; greatest first.</summary>
     public required ValueList<Deciding> Deciding { get; init; }
 
     /// <summary>What would help most, greatest first.</summary>

@@ -3,8 +3,8 @@ namespace Refettle.Forecast;
 /// <summary>A figure from sampling with its standard error.</summary>
 public readonly record struct Estimate(double Value, double StandardError)
 {
-    /// <summary>A chance seen <paramref name="hits"/> times among <paramref name="all"/>. The standard error is taken at (hits + 1)/(all + 2),
-    /// so that it never claims to be 0.</summary>
+    /// <summary>A chance seen <paramref name="hits"/> times among <paramref name="all"/>. The
+    /// standard error is taken at (hits + 1)/(all + 2), so that it never claims to be 0.</summary>
     public static Estimate OfChance(long hits, long all)
     {
         var smooth = (hits + 1.0) / (all + 2.0);

@@ -38,7 +38,9 @@ internal sealed class Finishes
     {
         var error = Math.Sqrt(share * (1 - share) / _sorted.Length);
         var (low, high) = (At(share - error), At(share + error));
-        return At(share) is var time && time >= OpenTimes.Never ? new(null, 0) : new(time, high >= OpenTimes.Never ? time - low : (high - low) / 2.0);
+        return At(share) is var time && time >= OpenTimes.Never
+            ? new(null, 0)
+            : new(time, high >= OpenTimes.Never ? time - low : (high - low) / 2.0);
     }
 
     /// <summary>Points at even times over all but the outermost in a hundred.</summary>

@@ -22,7 +22,8 @@ public static class ForecastQuestionCheck
             yield return new("forecast", "there is nothing to do", "Choose what is to be done first.");
         if (question.Uncertainties.Count != activities)
             yield return new("forecast", $"{question.Uncertainties.Count} uncertainties for {activities} activities", "Give one for each.");
-        if (question.Order.Count != activities || question.Order.Distinct().Count() != activities || question.Order.Any(place => place < 0 || place >= activities))
+        if (question.Order.Count != activities || question.Order.Distinct().Count() != activities
+            || question.Order.Any(place => place < 0 || place >= activities))
             yield return new("forecast", "the order does not name every activity once", "Take the order of a schedule.");
         if (question.Futures is < 100 or > MostFutures)
             yield return new("futures", $"it is {question.Futures}", $"Give 100 to {MostFutures}.");
@@ -36,8 +37,11 @@ public static class ForecastQuestionCheck
         for (var i = 0; i < position.Length; i++)
             position[question.Order[i]] = i;
         var activities = question.Project.Activities;
-        foreach (var lag in question.Project.Lags.Where(lag => activities[lag.After].Done is null && activities[lag.Before].Done is null && position[lag.Before] >= position[lag.After]))
-            yield return new($"activity {activities[lag.After].Id}", $"it stands before {activities[lag.Before].Id}, which it waits for", "Put it behind.");
+        foreach (var lag in question.Project.Lags
+            .Where(lag => activities[lag.After].Done is null && activities[lag.Before].Done is null
+                && position[lag.Before] >= position[lag.After]))
+            yield return new($"activity {activities[lag.After].Id}", $"it stands before {activities[lag.Before].Id}, which it waits for",
+                "Put it behind.");
     }
 
     private static IEnumerable<Fault> Activities(ForecastQuestion question)
@@ -52,21 +56,27 @@ public static class ForecastQuestionCheck
             for (var resource = 0; resource < activity.Demands.Count; resource++)
             {
                 if (activity.Demands[resource] > question.Project.Resources[resource].Capacity)
-                    yield return new($"activity {activity.Id}", $"it asks for {activity.Demands[resource]} of {question.Project.Resources[resource].Id}, of which there are {question.Project.Resources[resource].Capacity}", "Ask for less, or have more.");
+                    yield return new($"activity {activity.Id}",
+                        $"it asks for {activity.Demands[resource]} of {question.Project.Resources[resource].Id}, of which there are {question.Project.Resources[resource].Capacity}", "Ask for less, or have more.");
             }
         }
 
-        foreach (var missed in question.Missed.Where(missed => missed.Chance is not (>= 0 and <= 1) || missed.Resource < 0 || missed.Resource >= question.Project.Resources.Count))
+        foreach (var missed in question.Missed
+            .Where(missed => missed.Chance is not (>= 0 and <= 1) || missed.Resource < 0
+                || missed.Resource >= question.Project.Resources.Count))
             yield return new("missed spells", $"the chance is {missed.Chance}", "Give 0 to 1, for a resource of the project.");
     }
 
     private static string? Wrong(ForecastQuestion question, Uncertainty uncertainty) => uncertainty switch
     {
-        ThreePoint three when !(three.Least >= 0 && three.Least <= three.Likely && three.Likely <= three.Most && double.IsFinite(three.Most)) =>
+        ThreePoint three
+            when !(three.Least >= 0 && three.Least <= three.Likely && three.Likely <= three.Most && double.IsFinite(three.Most)) =>
             $"its three points {three.Least}, {three.Likely}, {three.Most} are not in order",
-        LongTail tail when !(tail.Median > 0 && tail.Sigma >= 0 && double.IsFinite(tail.Median + tail.Sigma)) => $"its median is {tail.Median} and its spread {tail.Sigma}",
+        LongTail tail when !(tail.Median > 0 && tail.Sigma >= 0 && double.IsFinite(tail.Median + tail.Sigma)) =>
+            $"its median is {tail.Median} and its spread {tail.Sigma}",
         OwnPace own when !(own.Planned >= 0 && double.IsFinite(own.Planned)) => $"its planned time is {own.Planned}",
-        Promise promise when !(promise.Promised >= 0 && promise.Lateness is { Factor: > 0, Sigma: >= 0 }) => $"its promise is {promise.Promised}",
+        Promise promise when !(promise.Promised >= 0 && promise.Lateness is { Factor: > 0, Sigma: >= 0 }) =>
+            $"its promise is {promise.Promised}",
         ByLevel by => WrongLevels(question, by),
         Perhaps perhaps => perhaps.Chance is >= 0 and <= 1 ? Wrong(question, perhaps.When) : $"its chance is {perhaps.Chance}",
         _ => null,
@@ -92,7 +102,8 @@ public static class ForecastQuestionCheck
         {
             var rows = level.Parent is null ? 1 : seen.GetValueOrDefault(level.Parent);
             if (level.Chances.Count != rows || level.Chances.Any(row => row.Count is 0 or > 255 || !IsWhole(row)))
-                yield return new($"level {level.Id}", "its chances do not fit its parent, or do not add up to 1", "Give one row for each level of the parent, which comes first.");
+                yield return new($"level {level.Id}", "its chances do not fit its parent, or do not add up to 1",
+                    "Give one row for each level of the parent, which comes first.");
             seen[level.Id] = level.Chances.Count == 0 ? 0 : level.Chances[0].Count;
         }
     }

@@ -70,13 +70,15 @@ public static class Forecaster
 
     private static ValueList<Deciding> Shares(ForecastQuestion question, Course course, long[] counts) =>
         Enumerable.Range(0, course.Count).Where(i => counts[i] > 0)
-            .Select(i => new Deciding(course.Place[i], question.Project.Activities[course.Place[i]].Id, Estimate.OfChance(counts[i], question.Futures)))
+            .Select(i => new Deciding(course.Place[i], question.Project.Activities[course.Place[i]].Id,
+                Estimate.OfChance(counts[i], question.Futures)))
             .OrderByDescending(one => one.Share.Value).ThenBy(one => one.Place).ToValueList();
 
     private static ValueList<WindowMissed> TooLateOf(ForecastQuestion question, Tally tally) =>
         question.Project.Lags.Select((lag, place) => (lag, misses: tally.Counts.TooLate[place])).Where(pair => pair.misses > 0)
             .OrderByDescending(pair => pair.misses)
             .Select(pair => new WindowMissed(
-                question.Project.Activities[pair.lag.Before].Id, question.Project.Activities[pair.lag.After].Id, Estimate.OfChance(pair.misses, question.Futures)))
+                question.Project.Activities[pair.lag.Before].Id, question.Project.Activities[pair.lag.After].Id,
+                Estimate.OfChance(pair.misses, question.Futures)))
             .ToValueList();
 }

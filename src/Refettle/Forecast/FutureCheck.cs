@@ -12,7 +12,8 @@ internal static class FutureCheck
     {
         var ahead = Enumerable.Range(0, project.Activities.Count)
             .Where(place => future.Finishes[place] < OpenTimes.Never && project.Activities[place].Done is null).ToList();
-        return [.. Early(project, future, ahead), .. ahead.SelectMany(place => Span(project, future, place)), .. Overfull(project, future, ahead)];
+        return [.. Early(project, future, ahead), .. ahead.SelectMany(place => Span(project, future, place)),
+            .. Overfull(project, future, ahead)];
     }
 
     private static IEnumerable<string> Early(Project project, PlayedFuture future, List<int> ahead)
@@ -30,7 +31,8 @@ internal static class FutureCheck
     private static IEnumerable<string> Span(Project project, PlayedFuture future, int place)
     {
         var (activity, start, finish) = (project.Activities[place], future.Starts[place], future.Finishes[place]);
-        var needed = activity.Demands.Select((units, resource) => (units, resource)).Where(pair => pair.units > 0 && project.Resources[pair.resource].Open is not null)
+        var needed = activity.Demands.Select((units, resource) => (units, resource))
+            .Where(pair => pair.units > 0 && project.Resources[pair.resource].Open is not null)
             .Select(pair => Open(project, future, pair.resource)).ToList();
         if (activity.Pace == Pace.WallClock || needed.Count == 0 || future.Durations[place] == 0)
         {
@@ -39,7 +41,8 @@ internal static class FutureCheck
             yield break;
         }
 
-        var worked = Enumerable.Range(start, finish - start).Count(minute => needed.TrueForAll(windows => windows.Exists(window => window.Start <= minute && minute < window.End)));
+        var worked = Enumerable.Range(start, finish - start)
+            .Count(minute => needed.TrueForAll(windows => windows.Exists(window => window.Start <= minute && minute < window.End)));
         if (activity.Pace == Pace.Pausing && worked != future.Durations[place])
             yield return $"{activity.Id} works {worked} of {future.Durations[place]}";
         if (activity.Pace == Pace.Unbroken && finish - start != future.Durations[place])

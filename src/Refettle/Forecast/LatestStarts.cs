@@ -21,7 +21,8 @@ internal static class LatestStarts
     /// <returns>Null when nothing waits for it.</returns>
     private static LatestStart? Of(ForecastQuestion question, TableShelf tables, int place, int[] takes, CancellationToken cancel)
     {
-        var there = question with { Uncertainties = question.Uncertainties.Select((was, other) => other == place ? new Eased(was, 0, 0) : was).ToValueList() };
+        var there = question with
+        { Uncertainties = question.Uncertainties.Select((was, other) => other == place ? new Eased(was, 0, 0) : was).ToValueList() };
         var needed = new Simulation(there, tables, place).Run(cancel).NeededBy[0];
         if (needed.All(time => time >= OpenTimes.Never))
             return null;

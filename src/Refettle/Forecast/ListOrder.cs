@@ -7,7 +7,8 @@ public static class ListOrder
 {
     /// <summary>The order of a schedule: by start, with what waits for another always behind it.</summary>
     /// <returns>Null when the lags go round in a circle.</returns>
-    public static ValueList<int>? Of(Project project, Schedule schedule) => By(project, place => (schedule.Starts[place], schedule.Finishes[place]));
+    public static ValueList<int>? Of(Project project, Schedule schedule) =>
+        By(project, place => (schedule.Starts[place], schedule.Finishes[place]));
 
     /// <summary>The project's own order, with what waits for another always behind it.</summary>
     /// <returns>Null when the lags go round in a circle.</returns>

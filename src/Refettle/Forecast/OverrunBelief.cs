@@ -22,7 +22,8 @@ public sealed record OverrunBelief(double Mean, double Weight, double Shape, dou
     /// <summary>Half of this user's tasks take more than this times the plan.</summary>
     public double MiddleFactor => Math.Exp(Mean);
 
-    /// <summary>The belief after more timed tasks. Pairs whose planned or actual time is not above 0 tell nothing and are left out.</summary>
+    /// <summary>The belief after more timed tasks. Pairs whose planned or actual time is not above 0
+    /// tell nothing and are left out.</summary>
     public OverrunBelief After(IEnumerable<(double Planned, double Actual)> timed)
     {
         var logs = timed.Where(pair => pair is { Planned: > 0, Actual: > 0 }).Select(pair => Math.Log(pair.Actual / pair.Planned)).ToList();

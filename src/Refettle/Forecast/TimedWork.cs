@@ -10,8 +10,8 @@ namespace Refettle.Forecast;
 /// <param name="About">The fact, <c>job x</c>, or <c>joint x</c> that was tried.</param>
 public sealed record TimedWork(Guid Entry, string Says, string About, string? Job, Minutes? Planned, Minutes Took)
 {
-    /// <summary>All timed work of a car that is in force, in the order of its log. Of a mark that is made again the minutes count once, those told first; what it was planned to take
-    /// is looked up in the description as it is now.</summary>
+    /// <summary>All timed work of a car that is in force, in the order of its log. Of a mark that is made again the minutes count once,
+    /// those told first; what it was planned to take is looked up in the description as it is now.</summary>
     public static ValueList<TimedWork> Of(CarHistory history)
     {
         var (car, catalogue) = (history.Car, new WayCatalogue(new CarStanding(history.Car), []));
@@ -24,10 +24,15 @@ public sealed record TimedWork(Guid Entry, string Says, string About, string? Jo
 
         TimedWork? Timed(HistoryLine line) => line.Happening switch
         {
-            StepDone { Took: { } took } done => new(line.Entry.Id, done.Fact.ToString(), done.Fact.ToString(), null, Find(done.Fact, done.Way, cost => cost.Open), took),
-            StepReversed { Took: { } took } back => new(line.Entry.Id, $"{back.Fact} taken back", back.Fact.ToString(), null, Find(back.Fact, null, cost => cost.Close), took),
-            Tried { Try: { Took: { } took } attempt } => new(line.Entry.Id, $"{attempt.Joint} tried", $"joint {attempt.Joint}", null, null, took),
-            JobDone { Took: { } took } done => new(line.Entry.Id, $"job {done.Job}", $"job {done.Job}", done.Job, car.Jobs.FirstOrDefault(job => job.Id == done.Job)?.Work, took),
+            StepDone { Took: { } took } done =>
+                new(line.Entry.Id, done.Fact.ToString(), done.Fact.ToString(), null, Find(done.Fact, done.Way, cost => cost.Open), took),
+            StepReversed { Took: { } took } back =>
+                new(line.Entry.Id, $"{back.Fact} taken back", back.Fact.ToString(), null, Find(back.Fact, null, cost => cost.Close), took),
+            Tried { Try: { Took: { } took } attempt } =>
+                new(line.Entry.Id, $"{attempt.Joint} tried", $"joint {attempt.Joint}", null, null, took),
+            JobDone { Took: { } took } done =>
+                new(line.Entry.Id, $"job {done.Job}", $"job {done.Job}", done.Job, car.Jobs.FirstOrDefault(job => job.Id == done.Job)?.Work,
+                    took),
             _ => null,
         };
 
@@ -47,7 +52,8 @@ public sealed record TimedWork(Guid Entry, string Says, string About, string? Jo
 
     private static bool Exists(Car car, Fact fact) => fact.Kind switch
     {
-        FactKind.Off => car.Structure.Parts.Any(part => part.Id == fact.Subject) || car.Structure.SubAssemblies.Any(unit => unit.Id == fact.Subject),
+        FactKind.Off =>
+            car.Structure.Parts.Any(part => part.Id == fact.Subject) || car.Structure.SubAssemblies.Any(unit => unit.Id == fact.Subject),
         FactKind.Free => car.Structure.Parts.Any(part => part.Id == fact.Subject),
         FactKind.Open => car.Structure.Joints.Any(joint => joint.Id == fact.Subject),
         FactKind.State => car.Structure.States.Any(state => state.Id == fact.Subject),

@@ -47,7 +47,8 @@ public sealed record Lateness(double Factor, double Sigma)
     public static Lateness OfShops { get; } = new(1.33, 0.5);
 }
 
-/// <summary>Depends on a hidden level that other activities share, as tries at rusted joints do: one list of outcomes for each level.</summary>
+/// <summary>Depends on a hidden level that other activities share, as tries at rusted joints do: one
+/// list of outcomes for each level.</summary>
 /// <param name="Level">Identifier of a <see cref="HiddenLevel"/>.</param>
 public sealed record ByLevel(string Level, ValueList<ValueList<DurationChance>> Outcomes) : Uncertainty;
 
@@ -65,7 +66,8 @@ internal sealed record Eased(Uncertainty Of, double Factor, double Less) : Uncer
 internal sealed record AnyCurve(Func<double, double> Quantile) : Uncertainty;
 
 /// <summary>A level that is the same for all that depends on it in one future: the grade of the car, the rust of a zone.</summary>
-/// <param name="Parent">Identifier of the level that this one follows; null when it stands alone. Parents come before their children.</param>
+/// <param name="Parent">Identifier of the level that this one follows; null when it stands alone.
+/// Parents come before their children.</param>
 /// <param name="Chances">For each level of the parent (one row when there is none) the chances of the levels of this one.</param>
 public sealed record HiddenLevel(string Id, string? Parent, ValueList<ValueList<double>> Chances);
 

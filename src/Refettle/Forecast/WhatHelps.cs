@@ -37,7 +37,8 @@ internal sealed class WhatHelps(ForecastQuestion question, TableShelf tables, Ca
 
     private IEnumerable<(HelpKind Kind, string Subject, ForecastQuestion Changed)> Changes(IEnumerable<Deciding> deciding)
     {
-        var (promised, own) = (deciding.Where(one => IsPromise(one.Place)), deciding.Where(one => !IsPromise(one.Place) && IsWork(one.Place)));
+        var (promised, own) =
+            (deciding.Where(one => IsPromise(one.Place)), deciding.Where(one => !IsPromise(one.Place) && IsWork(one.Place)));
         foreach (var one in own.Take(MostTasks))
             yield return (HelpKind.Halve, one.Id, With(one.Place, was => new Eased(was, 0.5, 0)));
         foreach (var one in promised.Take(MostOrders))
@@ -45,12 +46,14 @@ internal sealed class WhatHelps(ForecastQuestion question, TableShelf tables, Ca
         foreach (var extra in _question.Extra)
             yield return (HelpKind.Extra, extra.Says, With(extra));
         foreach (var missed in _question.Missed.Where(missed => missed.Chance > 0))
-            yield return (HelpKind.KeepSpells, _question.Project.Resources[missed.Resource].Id, _question with { Missed = _question.Missed.Where(other => other != missed).ToValueList() });
+            yield return (HelpKind.KeepSpells, _question.Project.Resources[missed.Resource].Id,
+                _question with { Missed = _question.Missed.Where(other => other != missed).ToValueList() });
     }
 
     private bool IsPromise(int place) => _question.Uncertainties[place] is Promise;
 
-    private bool IsWork(int place) => _question.Project.Activities[place] is { Pace: not Pace.WallClock } || _question.Uncertainties[place] is not Certain;
+    private bool IsWork(int place) =>
+        _question.Project.Activities[place] is { Pace: not Pace.WallClock } || _question.Uncertainties[place] is not Certain;
 
     private ForecastQuestion With(int place, Func<Uncertainty, Uncertainty> eased) => _question with
     {
@@ -70,7 +73,8 @@ internal sealed class WhatHelps(ForecastQuestion question, TableShelf tables, Ca
     private Help Compare(HelpKind kind, string subject, int[] before, int[] after)
     {
         var pairs = before.Zip(after).ToArray();
-        var both = pairs.Where(pair => pair is { First: < OpenTimes.Never, Second: < OpenTimes.Never }).Select(pair => (double)(pair.First - pair.Second)).ToArray();
+        var both = pairs.Where(pair => pair is { First: < OpenTimes.Never, Second: < OpenTimes.Never })
+            .Select(pair => (double)(pair.First - pair.Second)).ToArray();
         var chance = _question.Date is { } date
             ? Estimate.OfMean(Array.ConvertAll(pairs, pair => (pair.Second <= date ? 1.0 : 0) - (pair.First <= date ? 1.0 : 0)))
             : (Estimate?)null;

@@ -3,7 +3,8 @@ using System.Text;
 
 namespace Refettle.Imaging;
 
-/// <summary>What of a photo's Exif data (CIPA DC-008, TIFF 6.0) may stay: which way is up, and when it was taken by the camera's clock.</summary>
+/// <summary>What of a photo's Exif data (CIPA DC-008, TIFF 6.0) may stay: which way is up, and when it
+/// was taken by the camera's clock.</summary>
 /// <param name="Orientation">1 to 8; 1 is upright.</param>
 /// <param name="Taken"><c>2026:11:25 18:40:02</c>; null when not said.</param>
 internal readonly record struct ExifFacts(int Orientation, string? Taken)
@@ -63,7 +64,8 @@ internal readonly record struct ExifFacts(int Orientation, string? Taken)
         var first = Directory(tiff, (long)Number(tiff[4..], 4, isLittle), isLittle);
         var orientation = (int)(first.GetValueOrDefault(OrientationTag) is { Size: 2 } upright ? upright.Value : 0);
         var inner = first.TryGetValue(ExifTag, out var pointer) ? Directory(tiff, pointer.Value, isLittle) : [];
-        return new(orientation is >= 2 and <= 8 ? orientation : 0, inner.TryGetValue(TakenTag, out var taken) ? Moment(tiff, taken.Value) : null);
+        return new(orientation is >= 2 and <= 8 ? orientation : 0,
+            inner.TryGetValue(TakenTag, out var taken) ? Moment(tiff, taken.Value) : null);
     }
 
     private static Dictionary<ushort, (int Size, long Value)> Directory(ReadOnlySpan<byte> tiff, long start, bool isLittle)

@@ -36,8 +36,9 @@ internal static class JpegPlain
         return kept.ToArray();
     }
 
-    /// <summary>Frames, tables and scans (table B.1); of what carries data of applications JFIF, the colour profile and Adobe's colour transform.
-    /// Comments go, and so does what the standard reserves: anything can stand in it.</summary>
+    /// <summary>Frames, tables and scans (table B.1); of what carries data of applications JFIF, the
+    /// colour profile and Adobe's colour transform. Comments go, and so does what the standard
+    /// reserves: anything can stand in it.</summary>
     private static bool IsKept(byte marker, ReadOnlySpan<byte> segment) => marker switch
     {
         Jfif => segment.Length >= JfifLength && segment[2..].StartsWith("JFIF\0"u8),

@@ -22,9 +22,11 @@ public static class PictureFile
         _ => null,
     };
 
-    /// <summary>HEIC, as phones of some makers save photos: an ISO base media file (ISO/IEC 14496-12) of a brand of ISO/IEC 23008-12.</summary>
+    /// <summary>HEIC, as phones of some makers save photos: an ISO base media file (ISO/IEC 14496-12)
+    /// of a brand of ISO/IEC 23008-12.</summary>
     public static bool IsHeic(ReadOnlySpan<byte> bytes) =>
-        bytes.Length >= 12 && bytes[4..8].SequenceEqual("ftyp"u8) && HeicBrands.Contains(System.Text.Encoding.Latin1.GetString(bytes[8..12]));
+        bytes.Length >= 12 && bytes[4..8].SequenceEqual("ftyp"u8)
+        && HeicBrands.Contains(System.Text.Encoding.Latin1.GetString(bytes[8..12]));
 
     public static string MediaType(PictureForm form) => form switch
     {
@@ -33,8 +35,9 @@ public static class PictureFile
         _ => "image/webp",
     };
 
-    /// <summary>The picture with all that tells where, by whom and with what it was taken left out, and whatever lies behind its end. Kept are
-    /// the picture itself, its colour profile, which way is up and when it was taken. Doing it twice changes nothing more.</summary>
+    /// <summary>The picture with all that tells where, by whom and with what it was taken left out,
+    /// and whatever lies behind its end. Kept are the picture itself, its colour profile, which way is up and when it was taken. Doing
+    /// it twice changes nothing more.</summary>
     public static Result<byte[]> Plain(byte[] bytes)
     {
         try
@@ -53,7 +56,8 @@ public static class PictureFile
         }
     }
 
-    private static Result<byte[]> Bad(string found) => Result<byte[]>.Bad(new Fault("picture", found, "Take it again, or save it as a JPEG."));
+    private static Result<byte[]> Bad(string found) =>
+        Result<byte[]>.Bad(new Fault("picture", found, "Take it again, or save it as a JPEG."));
 }
 
 /// <summary>The file breaks off or contradicts itself; it never leaves this folder.</summary>

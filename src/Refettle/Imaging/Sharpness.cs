@@ -1,9 +1,10 @@
 namespace Refettle.Imaging;
 
 /// <summary>Whether a photo is sharp enough to help later, by the variance of its Laplacian.</summary>
-/// <remarks>The measure is LAPV of Pech-Pacheco et al., "Diatom autofocusing in brightfield microscopy: a comparative study", ICPR 2000. It is
-/// taken on a picture brought down to <see cref="Longest"/> pixels, so that cameras of different size can be compared. What it
-/// says depends on what is in the picture: a plain painted panel has a low figure though it is sharp. So it warns and never refuses.</remarks>
+/// <remarks>The measure is LAPV of Pech-Pacheco et al., "Diatom autofocusing in brightfield
+/// microscopy: a comparative study", ICPR 2000. It is taken on a picture brought down to <see cref="Longest"/> pixels, so that cameras
+/// of different size can be compared. What it says depends on what is in the picture: a plain painted panel has a low figure though it is
+/// sharp. So it warns and never refuses.</remarks>
 public static class Sharpness
 {
     /// <summary>Pixels of the longer side on which it is taken.</summary>

@@ -27,7 +27,9 @@ public static class Baseline
             return new(item, true, told.Says ?? $"left out: {told.WhyNot}");
         return item.Id switch
         {
-            BaselineItems.Heights => new(item, heights.Distinct().Count() >= 4, heights.Count == 0 ? null : $"recorded: {string.Join(", ", heights.Distinct().Order(StringComparer.Ordinal))}"),
+            BaselineItems.Heights =>
+                new(item, heights.Distinct().Count() >= 4,
+                    heights.Count == 0 ? null : $"recorded: {string.Join(", ", heights.Distinct().Order(StringComparer.Ordinal))}"),
             BaselineItems.Photos => Photos(car, item),
             BaselineItems.Alignment => new(item, car.IsAlignmentFound, car.IsAlignmentFound ? "recorded" : null),
             _ => new(item, false, null),
@@ -37,6 +39,7 @@ public static class Baseline
     private static BaselineLine Photos(Car car, BaselineItem item)
     {
         var sharp = car.Photos.Count(photo => photo.Sharpness >= Imaging.Sharpness.Blurred);
-        return new(item, sharp >= LeastPhotos, car.Photos.Count == 0 ? null : $"{car.Photos.Count} taken, {sharp} of them sharp; {LeastPhotos} or more are wanted");
+        return new(item, sharp >= LeastPhotos,
+            car.Photos.Count == 0 ? null : $"{car.Photos.Count} taken, {sharp} of them sharp; {LeastPhotos} or more are wanted");
     }
 }

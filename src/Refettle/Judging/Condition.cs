@@ -12,11 +12,15 @@ public sealed record Condition(ValueList<Finding> Newest, Severeness? Worst, Val
     public static Condition Of(Car car, string thing)
     {
         var found = car.Findings.Where(finding => finding.Of == thing).ToList();
-        var worded = found.Where(finding => finding.Word is not null).GroupBy(finding => finding.Scale).Select(group => group.Last()).ToList();
-        var read = found.Where(finding => finding.Reading is not null).GroupBy(finding => (finding.Scale, finding.Reading!.What.ToUpperInvariant())).Select(group => group.Last()).ToList();
+        var worded = found.Where(finding => finding.Word is not null).GroupBy(finding => finding.Scale).Select(group => group.Last())
+            .ToList();
+        var read = found.Where(finding => finding.Reading is not null)
+            .GroupBy(finding => (finding.Scale, finding.Reading!.What.ToUpperInvariant())).Select(group => group.Last()).ToList();
         var measured = read.Select(finding => Measuring.Of(finding, car.Limits)).ToValueList();
-        var all = worded.Select(finding => ConditionScales.Find(finding.Scale)?.Find(finding.Word)?.How).Concat(measured.Select(How)).OfType<Severeness>().ToList();
-        return new(found.Where(finding => worded.Contains(finding) || read.Contains(finding)).Distinct().ToValueList(), all.Count == 0 ? null : all.Max(), measured);
+        var all = worded.Select(finding => ConditionScales.Find(finding.Scale)?.Find(finding.Word)?.How).Concat(measured.Select(How))
+            .OfType<Severeness>().ToList();
+        return new(found.Where(finding => worded.Contains(finding) || read.Contains(finding)).Distinct().ToValueList(),
+            all.Count == 0 ? null : all.Max(), measured);
     }
 
     /// <summary>A reading that is past its limit.</summary>

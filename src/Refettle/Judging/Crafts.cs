@@ -1,6 +1,7 @@
 namespace Refettle.Judging;
 
-/// <summary>What can be done for a kind of part at all, and how long it takes where the owner has not said. Common practice, no source.</summary>
+/// <summary>What can be done for a kind of part at all, and how long it takes where the owner has not
+/// said. Common practice, no source.</summary>
 /// <param name="CanRefurbish">Whether it can be put right on a home bench.</param>
 /// <param name="Work">Own time for that.</param>
 /// <param name="InPairs">Whether both sides are done together.</param>
@@ -27,7 +28,8 @@ internal sealed record Craft(bool CanRefurbish, Minutes Work, bool InPairs, bool
 
     private static readonly Craft Other = new(true, new(120), false, false);
 
-    public static Craft Of(Part part) => ConditionScales.For(part).Select(scale => Known.GetValueOrDefault(scale.Id)).FirstOrDefault(craft => craft is not null) ?? Other;
+    public static Craft Of(Part part) =>
+        ConditionScales.For(part).Select(scale => Known.GetValueOrDefault(scale.Id)).FirstOrDefault(craft => craft is not null) ?? Other;
 }
 
 /// <summary>Days until another one is here, where the owner has not said. Common practice, no source.</summary>

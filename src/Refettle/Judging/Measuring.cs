@@ -4,20 +4,26 @@ using Refettle.Bench.Limits;
 namespace Refettle.Judging;
 
 /// <summary>What a reading says against its limit, given what the measurement is worth.</summary>
-/// <param name="StandardUncertainty">One sigma, in the reading's unit; null when neither the instrument's step nor repeats are known.</param>
+/// <param name="StandardUncertainty">One sigma, in the reading's unit; null when neither the
+/// instrument's step nor repeats are known.</param>
 /// <param name="Limit">Null when none is known: then nothing can be decided.</param>
 /// <param name="Decision">Null when it cannot be decided; <see cref="Says"/> tells what is missing.</param>
 /// <param name="Within">The chance that the true value is within the limit, 0 to 1.</param>
 /// <param name="FalsePass">The greatest chance of a wrong pass at the guarded limit.</param>
 /// <param name="Says">How it was decided, or what is missing.</param>
 public sealed record MeasuredAnswer(
-    Finding Finding, double Mean, double? StandardUncertainty, Limit? Limit, Decision? Decision, double? Within, double? FalsePass, string Says)
+    Finding Finding, double Mean, double? StandardUncertainty, Limit? Limit, Decision? Decision, double? Within, double? FalsePass,
+    string Says)
 {
-    /// <summary>It reads past its limit: decided as failed, or without a decision, because nobody knows what the measurement is worth.</summary>
+    /// <summary>It reads past its limit: decided as failed, or without a decision, because nobody knows
+    /// what the measurement is worth.</summary>
     public bool IsBeyond { get; init; }
 
     /// <summary>The decision, where there is one, and how it came about.</summary>
-    public string Told() => Decision is { } decision && LimitDecision.Word(decision) is var word ? $"{char.ToUpperInvariant(word[0])}{word[1..]}. {Says}" : Says;
+    public string Told() =>
+        Decision is { } decision && LimitDecision.Word(decision) is var word
+            ? $"{char.ToUpperInvariant(word[0])}{word[1..]}. {Says}"
+            : Says;
 }
 
 /// <summary>Decides readings against limits with a guard band.</summary>
@@ -37,10 +43,14 @@ public static class Measuring
     {
         var reading = finding.Reading!;
         var (mean, spread) = ((double)reading.Mean, Uncertainty(reading));
-        var limit = limits.FirstOrDefault(one => one.Of == finding.Of && string.Equals(one.What, reading.What, StringComparison.OrdinalIgnoreCase));
+        var limit = limits.FirstOrDefault(
+            one => one.Of == finding.Of && string.Equals(one.What, reading.What, StringComparison.OrdinalIgnoreCase));
         var band = limit is null ? null : Band(limit, reading.Unit);
         var beyond = band is { } known && (mean < known.Lower || mean > known.Upper);
-        MeasuredAnswer Open(string says) => new(finding, mean, spread, limit, null, null, null, beyond ? $"As it reads it is past the limit, {LimitWords.Of(limit!)}. {says}" : says) { IsBeyond = beyond };
+        MeasuredAnswer Open(string says) =>
+            new(finding, mean, spread, limit, null, null, null,
+                beyond ? $"As it reads it is past the limit, {LimitWords.Of(limit!)}. {says}" : says)
+            { IsBeyond = beyond };
         if (limit is null)
             return Open($"No limit is known for {reading.What} here. It stands in the maker's manual; enter it with its source.{Form(finding.Scale, reading.What)}");
         if (band is not var (lower, upper))
@@ -54,7 +64,9 @@ public static class Measuring
             return Open("The guard bands meet: this instrument cannot pass anything here. Measure more finely.");
         var decision = LimitDecision.Of(mean, lower, upper, guard * expanded);
         var within = Conformity.Probability(mean, u, lower, upper);
-        return new(finding, mean, u, limit, decision, within, LimitDecision.FalsePassProbability(guard), Told(reading, limit, expanded, guard, within)) { IsBeyond = beyond };
+        return new(finding, mean, u, limit, decision, within, LimitDecision.FalsePassProbability(guard),
+            Told(reading, limit, expanded, guard, within))
+        { IsBeyond = beyond };
     }
 
     /// <summary>The forms of test that a scale knows, to be offered where no limit is known.</summary>
@@ -65,7 +77,8 @@ public static class Measuring
     {
         double? step = reading.Resolution is { } resolution ? (double)resolution / 2 / Math.Sqrt(3) : null;
         double? repeats = reading.Values.Count > 1
-            ? Math.Sqrt(reading.Values.Sum(value => Math.Pow((double)(value - reading.Mean), 2)) / (reading.Values.Count - 1) / reading.Values.Count)
+            ? Math.Sqrt(reading.Values
+                .Sum(value => Math.Pow((double)(value - reading.Mean), 2)) / (reading.Values.Count - 1) / reading.Values.Count)
             : null;
         return step is null && repeats is null ? null : Math.Sqrt(Math.Pow(step ?? 0, 2) + Math.Pow(repeats ?? 0, 2));
     }
@@ -86,5 +99,7 @@ public static class Measuring
     }
 
     private static string Form(string scale, string what) =>
-        FormsOf(scale).FirstOrDefault(form => form.What == what) is { } form ? $" The test: {form.Says}; the limit is the {(form.IsMost ? "most" : "least")} allowed, in {form.Unit}." : "";
+        FormsOf(scale).FirstOrDefault(form => form.What == what) is { } form
+            ? $" The test: {form.Says}; the limit is the {(form.IsMost ? "most" : "least")} allowed, in {form.Unit}."
+            : "";
 }

@@ -12,7 +12,8 @@ internal sealed class Options(Workbench bench, Part part, Condition condition)
     private VerdictOption Keep() => condition.Worst switch
     {
         Severeness.Bad => Cannot(VerdictKind.Keep, DoneBy.Self, "it must not go back on as it is"),
-        _ when _craft.LostWhenOff && bench.ComesOff(part) => Cannot(VerdictKind.Keep, DoneBy.Self, "once off it does not go back on, as a rule"),
+        _ when _craft.LostWhenOff && bench.ComesOff(part) =>
+            Cannot(VerdictKind.Keep, DoneBy.Self, "once off it does not go back on, as a rule"),
         Severeness.Worn => Option(VerdictKind.Keep, DoneBy.Self, 0, [Again()]),
         _ => Option(VerdictKind.Keep, DoneBy.Self, 0, []),
     };
@@ -34,18 +35,23 @@ internal sealed class Options(Workbench bench, Part part, Condition condition)
 
     /// <summary>Why the bench does not help as a rule. Who knows better enters his own time for it.</summary>
     private string? Hopeless() => !_craft.CanRefurbish ? "such parts are not put right on a home bench, as a rule"
-        : condition.Beyond() is { Limit: { } limit } ? $"its {limit.What} is past the limit, and cleaning does not bring that back: enter your own work if you know what does" : null;
+        : condition.Beyond() is { Limit: { } limit }
+        ? $"its {limit.What} is past the limit, and cleaning does not bring that back: enter your own work if you know what does"
+        : null;
 
     private VerdictOption RefurbishOutside() => _known.OutsidePrice is not { } price
         ? Cannot(VerdictKind.Refurbish, DoneBy.OutsideShop, "no price of an outside shop is known")
-        : Worked(VerdictKind.Refurbish, DoneBy.OutsideShop, _known.OutsideDays ?? LeadTimes.Outside, [.. Paid("outside shop", price, Origin.User)]);
+        : Worked(VerdictKind.Refurbish, DoneBy.OutsideShop, _known.OutsideDays ?? LeadTimes.Outside,
+            [.. Paid("outside shop", price, Origin.User)]);
 
     private VerdictOption Replace()
     {
         if (part.Scarcity is Scarcity.Unique or Scarcity.Discontinued && _known.Price is null)
-            return Cannot(VerdictKind.Replace, DoneBy.Self, part.Scarcity == Scarcity.Unique ? "there is no other" : "no longer made, and no price of another one is known");
+            return Cannot(VerdictKind.Replace, DoneBy.Self,
+                part.Scarcity == Scarcity.Unique ? "there is no other" : "no longer made, and no price of another one is known");
         var (money, says, origin) = Price();
-        return Worked(VerdictKind.Replace, DoneBy.Self, _known.LeadDays ?? LeadTimes.Of(part.Scarcity), [.. Paid(says, money, origin), .. OtherSide(money)]);
+        return Worked(VerdictKind.Replace, DoneBy.Self, _known.LeadDays ?? LeadTimes.Of(part.Scarcity),
+            [.. Paid(says, money, origin), .. OtherSide(money)]);
     }
 
     private VerdictOption Substitute() => _known.SubstitutePrice is not { } price
@@ -63,25 +69,32 @@ internal sealed class Options(Workbench bench, Part part, Condition condition)
             return (known, "another one", Origin.User);
         if (_known.SoldWith is { } with && bench.Standing.Parts.TryGetValue(with, out var whole) && whole.Price is { } dearer)
             return (dearer, $"another one, sold only with {whole.Name}", whole.Origin);
-        return part.Price is { } price ? (price, "another one", part.Origin) : (bench.Car.Settings.UnknownPrice, "another one, price not known: the setting's", Origin.User);
+        return part.Price is { } price
+            ? (price, "another one", part.Origin)
+            : (bench.Car.Settings.UnknownPrice, "another one, price not known: the setting's", Origin.User);
     }
 
     private IEnumerable<Sum> OtherSide(Money price) => _craft.InPairs && bench.OtherSide(part) is { } other
-        ? Paid($"the other side too: {other.Name}", price, Origin.CommonPractice).Select(sum => sum with { Minutes = sum.Minutes + (bench.Access(other) ?? Minutes.Zero) })
+        ? Paid($"the other side too: {other.Name}", price, Origin.CommonPractice)
+            .Select(sum => sum with { Minutes = sum.Minutes + (bench.Access(other) ?? Minutes.Zero) })
         : [];
 
-    private IEnumerable<Sum> Paid(string says, Money? money, Origin origin) => money is { } amount ? [new(says, bench.Worth(amount), amount, origin)] : [];
+    private IEnumerable<Sum> Paid(string says, Money? money, Origin origin) =>
+        money is { } amount ? [new(says, bench.Worth(amount), amount, origin)] : [];
 
     private VerdictOption Worked(VerdictKind kind, DoneBy by, decimal days, ValueList<Sum> sums)
     {
         if (_access is not { } access)
             return Cannot(kind, by, "it cannot come off with what is allowed");
-        return Option(kind, by, days, [new(access == Minutes.Zero ? "comes off anyway, or is off" : "taking it off and putting it back, on top of what is planned", access, new(0), Origin.CommonPractice) { IsAccess = true }, .. Tries(access), .. sums]);
+        return Option(kind, by, days,
+            [new(access == Minutes.Zero ? "comes off anyway, or is off" : "taking it off and putting it back, on top of what is planned",
+                access, new(0), Origin.CommonPractice) { IsAccess = true }, .. Tries(access), .. sums]);
     }
 
     /// <summary>What removal may break moves the answer by the minutes that it is expected to take.</summary>
     private IEnumerable<Sum> Tries(Minutes access) => access > Minutes.Zero && bench.Tries(part) is { Value: > 0 } tries
-        ? [new("its joints may be stuck: tries to expect, what may break included", tries, new(0), Origin.CommonPractice) { IsAccess = true }]
+        ? [new("its joints may be stuck: tries to expect, what may break included", tries, new(0), Origin.CommonPractice)
+            { IsAccess = true }]
         : [];
 
     private VerdictOption Option(VerdictKind kind, DoneBy by, decimal days, ValueList<Sum> sums) =>

@@ -14,13 +14,17 @@ public static class VerdictCheck
                 Say("what cannot be done is suggested");
             if (suggested.Kind == VerdictKind.Keep && answer.Condition.Worst == Severeness.Bad)
                 Say("a bad part is to be kept");
-            if (suggested.Kind == VerdictKind.Replace && part.Scarcity == Scarcity.Unique && car.Estimates.All(one => one.Part != part.Id || one.Price is null))
+            if (suggested.Kind == VerdictKind.Replace && part.Scarcity == Scarcity.Unique
+                && car.Estimates.All(one => one.Part != part.Id || one.Price is null))
                 Say("a unique part is to be replaced");
-            if (answer.Options.Any(other => other.Cannot is null && (other.Late < suggested.Late || (other.Late == suggested.Late && other.Total < suggested.Total))))
+            if (answer.Options
+                .Any(other => other.Cannot is null
+                    && (other.Late < suggested.Late || (other.Late == suggested.Late && other.Total < suggested.Total))))
                 Say("another option is better");
         }
 
-        if (answer.Options.Any(option => question.DaysLeft is { } left && option.Cannot is null && option.Late != Math.Max(0, option.Days - left)))
+        if (answer.Options
+            .Any(option => question.DaysLeft is { } left && option.Cannot is null && option.Late != Math.Max(0, option.Days - left)))
             Say("an option's lateness is wrong");
         if (part.Scarcity == Scarcity.Unique && answer.Warning is null)
             Say("the standing warning of a unique part is missing");

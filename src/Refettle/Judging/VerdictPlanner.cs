@@ -17,7 +17,8 @@ public sealed class VerdictPlanner(IAccessPlanner planner)
     }
 
     private static ValueList<string> Spoken(Car car) => car.Structure.Parts.Select(part => part.Id)
-        .Where(part => car.Findings.Any(finding => finding.Of == $"part {part}") || car.Verdicts.Any(verdict => verdict.Part == part)).ToValueList();
+        .Where(part => car.Findings.Any(finding => finding.Of == $"part {part}") || car.Verdicts.Any(verdict => verdict.Part == part))
+        .ToValueList();
 
     private static VerdictAnswer Of(Workbench bench, Part part)
     {

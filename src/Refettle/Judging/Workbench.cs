@@ -19,7 +19,9 @@ internal sealed class Workbench
     {
         (Car, _question, _planner, _cancel) = (car, question, planner, cancel);
         Standing = new(car);
-        _after = new(() => question.Planned.Count == 0 ? Standing : new(AfterPlan.Of(car, planner.Reach(car, new() { Goals = question.Planned }, cancel))));
+        _after = new(() => question.Planned.Count == 0
+            ? Standing
+            : new(AfterPlan.Of(car, planner.Reach(car, new() { Goals = question.Planned }, cancel))));
     }
 
     public Car Car { get; }
@@ -28,7 +30,9 @@ internal sealed class Workbench
 
     public decimal? DaysLeft => _question.DaysLeft;
 
-    public PartEstimate Estimate(Part part) => Car.Estimates.FirstOrDefault(estimate => estimate.Part == part.Id) ?? new(part.Id, null, null, null, null, null, null, null, null, null);
+    public PartEstimate Estimate(Part part) =>
+        Car.Estimates.FirstOrDefault(estimate => estimate.Part == part.Id)
+        ?? new(part.Id, null, null, null, null, null, null, null, null, null);
 
     /// <summary>Minutes to get the part off and back on, on top of what is planned; null when it cannot come off.</summary>
     public Minutes? Access(Part part)
@@ -51,16 +55,20 @@ internal sealed class Workbench
     /// <summary>The same part on the other side; null when it has none.</summary>
     public Part? OtherSide(Part part) => Spots.MirrorOf(part.Id) is var id && id != part.Id ? Standing.Parts.GetValueOrDefault(id) : null;
 
-    /// <summary>The chance that a try at one of its joints makes a mess of that joint, by the next try of each; null when nothing is known.</summary>
+    /// <summary>The chance that a try at one of its joints makes a mess of that joint, by the next try of
+    /// each; null when nothing is known.</summary>
     public double? Harm(Part part)
     {
         var tries = NextTries(part);
         return tries.Count == 0 ? null : 1 - tries.Aggregate(1.0, (product, one) => product * (1 - one.Next.Harms));
     }
 
-    /// <summary>Minutes to expect of tries at its joints beyond their opening, what may break on the way included; 0 where it comes off anyway.</summary>
+    /// <summary>Minutes to expect of tries at its joints beyond their opening, what may break on the way
+    /// included; 0 where it comes off anyway.</summary>
     public Minutes Tries(Part part) => ComesOff(part) ? Minutes.Zero : new(Math.Min(Minutes.Max, NextTries(part)
-        .Sum(one => Math.Max(0, Math.Round((decimal)Math.Min(one.Next.ExpectedMinutes, (double)Minutes.Max), 1) - one.Joint.Ways.Select(way => way.Open.Value).DefaultIfEmpty().Min()))));
+        .Sum(one => Math.Max(0,
+            Math.Round((decimal)Math.Min(one.Next.ExpectedMinutes, (double)Minutes.Max), 1) - one.Joint.Ways.Select(way => way.Open.Value)
+                .DefaultIfEmpty().Min()))));
 
     /// <summary>The next try of each of its closed joints, by the ladders.</summary>
     private List<(Joint Joint, TryOption Next)> NextTries(Part part)
@@ -69,8 +77,12 @@ internal sealed class Workbench
             return [];
         if (_nextTries.TryGetValue(part.Id, out var known))
             return known;
-        var closed = Standing.JointsOf(part.Id).Where(joint => !Standing.IsTrue(Fact.Open(joint.Id)) && ladders.For(joint.Kind).ContainsKey(JointCondition.Sound)).Take(MostJoints);
-        return _nextTries[part.Id] = [.. closed.Select(joint => (joint, next: StuckAdvice.Of(Car, joint.Id, ladders, new([], [AtHand.All])).Next?.Options[0])).Where(one => one.next is not null).Select(one => (one.joint, one.next!))];
+        var closed = Standing.JointsOf(part.Id)
+            .Where(joint => !Standing.IsTrue(Fact.Open(joint.Id)) && ladders.For(joint.Kind).ContainsKey(JointCondition.Sound))
+            .Take(MostJoints);
+        return _nextTries[part.Id] = [.. closed.Select(joint => (joint,
+            next: StuckAdvice.Of(Car, joint.Id, ladders, new([], [AtHand.All])).Next?.Options[0])).Where(one => one.next is not null)
+            .Select(one => (one.joint, one.next!))];
     }
 
     public IEnumerable<string> Notes(Part part, Condition condition)

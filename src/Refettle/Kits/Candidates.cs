@@ -11,7 +11,8 @@ internal sealed record Candidates(string? Best, ValueList<string> All)
     public static Candidates Of(Structure things, string role, Spot spot, string prefix)
     {
         var parts = things.Parts.Where(part => part.Roles.Contains(role)).Select(part => (part.Id, There: Spots.Of(part)));
-        var units = things.SubAssemblies.Where(unit => unit.Roles.Contains(role) && !IsAtOtherEnd(unit, spot)).Select(unit => (unit.Id, There: Spots.Of(unit)));
+        var units = things.SubAssemblies.Where(unit => unit.Roles.Contains(role) && !IsAtOtherEnd(unit, spot))
+            .Select(unit => (unit.Id, There: Spots.Of(unit)));
         var ranked = parts.OrderBy(part => part.Id, StringComparer.Ordinal).Concat(units.OrderBy(unit => unit.Id, StringComparer.Ordinal))
             .Select(thing => (thing.Id, Rank: Rank(thing.Id, thing.There, spot, prefix)))
             .Where(candidate => candidate.Rank is not null)
@@ -20,7 +21,8 @@ internal sealed record Candidates(string? Best, ValueList<string> All)
         return new(isGuess ? null : ranked.FirstOrDefault().Id, ranked.Select(candidate => candidate.Id).ToValueList());
     }
 
-    /// <summary>A front brake does not leave with the rear axle: what a sub-assembly is called and the corners of its members tell its end of the car.</summary>
+    /// <summary>A front brake does not leave with the rear axle: what a sub-assembly is called and the corners of its
+    /// members tell its end of the car.</summary>
     private static bool IsAtOtherEnd(SubAssembly unit, Spot spot)
     {
         var words = unit.Id.Split('-').Concat(unit.Members.Select(member => member.Split('-')[0])).ToHashSet();

@@ -15,7 +15,8 @@ internal static class ChoiceCheck
             if (!holes.Contains(hole))
                 yield return Unknown($"kit {kit.Id}", $"it has no hole \"{hole}\"", hole, holes, "It has " + string.Join(", ", holes));
             else if (part.Length > 0 && !parts.Contains(part))
-                yield return Unknown($"hole {hole}", $"the car has no part or sub-assembly \"{part}\"", part, parts, "Name a part of the car, or leave it empty");
+                yield return Unknown($"hole {hole}", $"the car has no part or sub-assembly \"{part}\"", part, parts,
+                    "Name a part of the car, or leave it empty");
         }
     }
 

@@ -39,7 +39,8 @@ internal sealed class Draft(Structure car)
             LooseEnds = _now.LooseEnds.Where(end => end.Kit == kit).Select(end => end with
             {
                 Waits = renaming.Of(end.Waits),
-                Mentions = end.Mentions.Select(mention => new Mention(Filled(mention.Thing), mention.List, Filled(mention.Text))).ToValueList(),
+                Mentions = end.Mentions.Select(mention => new Mention(Filled(mention.Thing), mention.List, Filled(mention.Text)))
+                    .ToValueList(),
             }).ToValueList(),
         });
     }
@@ -48,10 +49,15 @@ internal sealed class Draft(Structure car)
     {
         var other = _now.LooseEnds.FirstOrDefault(end => end.Kit == kit && end.Hole == hole);
         if (other is not null)
-            Add(new() { LooseEnds = [other with { Waits = other.Waits.With(split.WaitsFor(hole)), Mentions = [.. other.Mentions, .. split.MentionsOf(hole)] }] });
+            Add(new()
+            {
+                LooseEnds = [other with
+                { Waits = other.Waits.With(split.WaitsFor(hole)), Mentions = [.. other.Mentions, .. split.MentionsOf(hole)] }]
+            });
     }
 
-    /// <summary>Puts a fact or name into its list, on the car and where the thing still waits, unless it has gone or has it already.</summary>
+    /// <summary>Puts a fact or name into its list, on the car and where the thing still waits, unless
+    /// it has gone or has it already.</summary>
     public void Enter(Mention mention)
     {
         var (kind, id) = (mention.Thing.Split(' ')[0], mention.Thing.Split(' ')[^1]);
@@ -70,10 +76,16 @@ internal sealed class Draft(Structure car)
 
     private static Structure Entered(Structure from, string kind, string id, Mention mention) => kind switch
     {
-        "part" => new() { Parts = [.. from.Parts.Where(part => part.Id == id).Select(part => part with { Out = Entered(part.Out, mention) })] },
-        "sub-assembly" => new() { SubAssemblies = [.. from.SubAssemblies.Where(unit => unit.Id == id).Select(unit => Entered(unit, mention))] },
+        "part" => new()
+        { Parts = [.. from.Parts.Where(part => part.Id == id).Select(part => part with { Out = Entered(part.Out, mention) })] },
+        "sub-assembly" =>
+            new() { SubAssemblies = [.. from.SubAssemblies.Where(unit => unit.Id == id).Select(unit => Entered(unit, mention))] },
         "joint" => new() { Joints = [.. from.Joints.Where(joint => joint.Id == id).Select(joint => Entered(joint, mention))] },
-        "space" => new() { Spaces = [.. from.Spaces.Where(space => space.Id == id).Select(space => space with { ClosedBy = With(space.ClosedBy, mention.Text) })] },
+        "space" => new()
+        {
+            Spaces = [.. from.Spaces.Where(space => space.Id == id)
+                .Select(space => space with { ClosedBy = With(space.ClosedBy, mention.Text) })]
+        },
         _ => new()
         {
             States =
@@ -93,7 +105,8 @@ internal sealed class Draft(Structure car)
         ? joint with { Refit = Entered(joint.Refit, mention) }
         : joint with { Ways = Entered(joint.Ways, mention) };
 
-    private static WayOut Entered(WayOut way, Mention mention) => mention.List == "out.refit.clear" ? way with { Refit = Entered(way.Refit, mention) }
+    private static WayOut Entered(WayOut way, Mention mention) =>
+        mention.List == "out.refit.clear" ? way with { Refit = Entered(way.Refit, mention) }
         : Fact.TryParse(mention.Text, out var fact) ? way with { Clear = With(way.Clear, fact) } : way;
 
     private static RefitWay? Entered(RefitWay? back, Mention mention) =>

@@ -4,7 +4,8 @@ namespace Refettle.Kits;
 public static class Fillers
 {
     /// <summary>Those with a part or sub-assembly of its role, to be added where it looks.</summary>
-    public static ValueList<Kit> Of(LooseEnd end, IEnumerable<Kit> kits) => kits.Where(kit => Brings(kit.Template, end.Role) && Fits(kit, end.Spot)).ToValueList();
+    public static ValueList<Kit> Of(LooseEnd end, IEnumerable<Kit> kits) =>
+        kits.Where(kit => Brings(kit.Template, end.Role) && Fits(kit, end.Spot)).ToValueList();
 
     private static bool Brings(Structure template, string role) =>
         template.Parts.Any(part => part.Roles.Contains(role)) || template.SubAssemblies.Any(unit => unit.Roles.Contains(role));

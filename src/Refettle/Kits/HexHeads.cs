@@ -13,7 +13,8 @@ public static class HexHeads
         ("5/8", "15/16 in"), ("3/4", "1-1/8 in"),
     ];
 
-    /// <summary>The size in words (<c>16 mm</c>, <c>9/16 in</c>) for a thread like <c>M10x1.25</c> or <c>3/8-16 UNC</c>; empty when not known.</summary>
+    /// <summary>The size in words (<c>16 mm</c>, <c>9/16 in</c>) for a thread like <c>M10x1.25</c> or <c>3/8-16
+    /// UNC</c>; empty when not known.</summary>
     public static string Size(string? thread)
     {
         var nominal = thread?.Trim().Split('x', '×', '-', ' ')[0];

@@ -22,10 +22,12 @@ public sealed record Kit
 
     public ValueList<Hole> Holes { get; init; } = [];
 
-    /// <summary>What it brings. Texts may hold <c>{p}</c>, <c>{side}</c>, <c>{Side}</c>, <c>{zone}</c> and the names of holes in braces.</summary>
+    /// <summary>What it brings. Texts may hold <c>{p}</c>, <c>{side}</c>, <c>{Side}</c>, <c>{zone}</c>
+    /// and the names of holes in braces.</summary>
     public Structure Template { get; init; } = Structure.Empty;
 
-    /// <summary>What is worth doing while it is open, as jobs that may be entered. Texts may hold <c>{p}</c>, <c>{side}</c> and <c>{Side}</c>.</summary>
+    /// <summary>What is worth doing while it is open, as jobs that may be entered. Texts may hold <c>{p}</c>,
+    /// <c>{side}</c> and <c>{Side}</c>.</summary>
     public ValueList<Job> WhileOpen { get; init; } = [];
 }
 

@@ -71,12 +71,15 @@ internal sealed class KitFitting(Structure car, Kit kit, KitPlace place, IReadOn
     private IEnumerable<Fault> Taken(Structure filled)
     {
         var added = filled.Parts.Select(part => $"part {part.Id}").Concat(filled.Joints.Select(joint => $"joint {joint.Id}"))
-            .Concat(filled.SubAssemblies.Select(unit => $"sub-assembly {unit.Id}")).Concat(filled.Spaces.Select(space => $"space {space.Id}"));
+            .Concat(filled.SubAssemblies.Select(unit => $"sub-assembly {unit.Id}"))
+            .Concat(filled.Spaces.Select(space => $"space {space.Id}"));
         var there = car.Parts.Select(part => $"part {part.Id}").Concat(car.Joints.Select(joint => $"joint {joint.Id}"))
-            .Concat(car.SubAssemblies.Select(unit => $"sub-assembly {unit.Id}")).Concat(car.Spaces.Select(space => $"space {space.Id}")).ToHashSet();
+            .Concat(car.SubAssemblies.Select(unit => $"sub-assembly {unit.Id}")).Concat(car.Spaces.Select(space => $"space {space.Id}"))
+            .ToHashSet();
         var taken = added.Where(there.Contains).ToArray();
         if (taken.Length > 0)
-            yield return new Fault($"kit {_instance}", $"the car has {taken[0]} already" + (taken.Length > 1 ? $", and {taken.Length - 1} more things of this kit" : ""),
+            yield return new Fault($"kit {_instance}",
+                $"the car has {taken[0]} already" + (taken.Length > 1 ? $", and {taken.Length - 1} more things of this kit" : ""),
                 "Give the kit a prefix of its own, or take the earlier one out first");
     }
 
@@ -93,22 +96,24 @@ internal sealed class KitFitting(Structure car, Kit kit, KitPlace place, IReadOn
         var entry = new StructureAdded($"kit {_instance}", draft.Added, ties.Select(tie => tie.End.Key()).ToValueList());
         var check = Trial.Of(car, entry);
         return check.IsGood
-            ? Result<KitAddition>.Good(new() { Kit = kit, Instance = _instance, Joinings = joinings, Ties = ties, Entry = entry }, check.Faults)
+            ? Result<KitAddition>.Good(new() { Kit = kit, Instance = _instance, Joinings = joinings, Ties = ties, Entry = entry },
+                check.Faults)
             : Result<KitAddition>.Bad(check.Faults);
     }
 
-    private ValueList<LooseEnd> LooseEnds(Splitting split) => kit.Holes.Where(hole => !_values.ContainsKey(hole.Name)).Select(hole => new LooseEnd
-    {
-        Kit = _instance,
-        Hole = hole.Name,
-        Role = hole.Role,
-        Spot = hole.SpotFor(place.Spot),
-        Prefix = hole.Side == HoleSide.Own ? place.Prefix : "",
-        IsOptional = hole.IsOptional,
-        Meanwhile = Meanwhile(hole, split),
-        Waits = split.WaitsFor(hole.Name),
-        Mentions = split.MentionsOf(hole.Name),
-    }).ToValueList();
+    private ValueList<LooseEnd> LooseEnds(Splitting split) =>
+        kit.Holes.Where(hole => !_values.ContainsKey(hole.Name)).Select(hole => new LooseEnd
+        {
+            Kit = _instance,
+            Hole = hole.Name,
+            Role = hole.Role,
+            Spot = hole.SpotFor(place.Spot),
+            Prefix = hole.Side == HoleSide.Own ? place.Prefix : "",
+            IsOptional = hole.IsOptional,
+            Meanwhile = Meanwhile(hole, split),
+            Waits = split.WaitsFor(hole.Name),
+            Mentions = split.MentionsOf(hole.Name),
+        }).ToValueList();
 
     private static string Meanwhile(Hole hole, Splitting split)
     {

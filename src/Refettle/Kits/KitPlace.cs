@@ -28,11 +28,14 @@ internal sealed record KitPlace(Spot Spot, string? AskedPrefix)
     {
         var sides = string.Join(", ", kit.Spots.Select(spot => spot.Code()));
         if (kit.Spots.Count == 0 && Spot != Spot.None)
-            yield return new($"kit {kit.Id}", $"it has no sides, and {Spot.Code()} was asked for", "Leave the side out; a second one is told apart by a prefix");
+            yield return new($"kit {kit.Id}", $"it has no sides, and {Spot.Code()} was asked for",
+                "Leave the side out; a second one is told apart by a prefix");
         else if (kit.Spots.Count > 0 && !kit.Spots.Contains(Spot))
-            yield return new($"kit {kit.Id}", Spot == Spot.None ? "it needs a side" : $"it has no side {Spot.Code()}", $"Give one of {sides}");
+            yield return new($"kit {kit.Id}", Spot == Spot.None ? "it needs a side" : $"it has no side {Spot.Code()}",
+                $"Give one of {sides}");
         if (Prefix.Length > 0 && !Identifier.IsValid(Prefix + "x"))
-            yield return new($"kit {kit.Id}", $"the prefix \"{AskedPrefix}\" cannot begin an identifier", "Use small letters, digits and - only");
+            yield return new($"kit {kit.Id}", $"the prefix \"{AskedPrefix}\" cannot begin an identifier",
+                "Use small letters, digits and - only");
     }
 
     /// <summary>The spot in words, with what the prefix says beyond it: <c>Spare rear left</c>.</summary>
@@ -41,7 +44,9 @@ internal sealed record KitPlace(Spot Spot, string? AskedPrefix)
         var word = Prefix.TrimEnd('-');
         if (Spot != Spot.None && word == Spot.Code())
             return Spot.Words();
-        var own = Spot != Spot.None && word.EndsWith("-" + Spot.Code(), StringComparison.Ordinal) ? word[..^(Spot.Code().Length + 1)] : word;
+        var own = Spot != Spot.None && word.EndsWith("-" + Spot.Code(), StringComparison.Ordinal)
+            ? word[..^(Spot.Code().Length + 1)]
+            : word;
         return Capital($"{own.Replace('-', ' ')} {Spot.Words().ToLowerInvariant()}".Trim());
     }
 

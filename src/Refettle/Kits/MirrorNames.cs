@@ -5,7 +5,8 @@ namespace Refettle.Kits;
 /// <summary>Left for right in identifiers and texts.</summary>
 internal static partial class MirrorNames
 {
-    /// <summary>The identifier with every side's code for the other side's: <c>rl-hub</c> gives <c>rr-hub</c>; unchanged when it has none.</summary>
+    /// <summary>The identifier with every side's code for the other side's: <c>rl-hub</c> gives
+    /// <c>rr-hub</c>; unchanged when it has none.</summary>
     public static string Of(string id) => Spots.MirrorOf(id);
 
     /// <summary>The text with left for right and right for left, as capitalized as before.</summary>

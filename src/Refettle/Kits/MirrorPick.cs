@@ -106,5 +106,6 @@ internal sealed class MirrorPick
 
     private static IEnumerable<string> Ids(Structure things) => things.Parts.Select(part => part.Id)
         .Concat(things.Joints.Select(joint => joint.Id)).Concat(things.SubAssemblies.Select(unit => unit.Id))
-        .Concat(things.Spaces.Select(space => space.Id)).Concat(things.Zones.Select(zone => zone.Id)).Concat(things.States.Select(state => state.Id));
+        .Concat(things.Spaces.Select(space => space.Id)).Concat(things.Zones.Select(zone => zone.Id))
+        .Concat(things.States.Select(state => state.Id));
 }

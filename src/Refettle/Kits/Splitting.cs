@@ -31,7 +31,8 @@ internal sealed class Splitting
 
     public Structure WaitsFor(string hole) => _waits.GetValueOrDefault(hole, Structure.Empty);
 
-    /// <summary>How many joints, sub-assemblies and spaces cannot be described without a hole, also when they wait for another one first.</summary>
+    /// <summary>How many joints, sub-assemblies and spaces cannot be described without a hole, also when
+    /// they wait for another one first.</summary>
     public int ThingsNaming(string hole) => _waits.Values.Sum(things =>
         things.Joints.Count(joint => Names(joint.Holds, hole))
         + things.SubAssemblies.Count(unit => Names(unit.Members, hole))
@@ -59,11 +60,14 @@ internal sealed class Splitting
         Supports = Without(state.Supports, thing, "supports"),
     };
 
-    private Joint Without(Joint joint, string thing) => joint with { Ways = Without(joint.Ways, thing), Refit = Without(joint.Refit, thing, "refit.clear") };
+    private Joint Without(Joint joint, string thing) =>
+        joint with { Ways = Without(joint.Ways, thing), Refit = Without(joint.Refit, thing, "refit.clear") };
 
-    private WayOut Without(WayOut way, string thing) => way with { Clear = Without(way.Clear, thing, "out.clear"), Refit = Without(way.Refit, thing, "out.refit.clear") };
+    private WayOut Without(WayOut way, string thing) =>
+        way with { Clear = Without(way.Clear, thing, "out.clear"), Refit = Without(way.Refit, thing, "out.refit.clear") };
 
-    private RefitWay? Without(RefitWay? back, string thing, string list) => back is null ? null : back with { Clear = Without(back.Clear, thing, list) };
+    private RefitWay? Without(RefitWay? back, string thing, string list) =>
+        back is null ? null : back with { Clear = Without(back.Clear, thing, list) };
 
     private ValueList<Way> Without(ValueList<Way> ways, string thing) => ways.Select(way => way with
     {

@@ -20,7 +20,8 @@ public static class Tying
         return ties.ToValueList();
     }
 
-    /// <summary>What tying some loose ends of a car brings: the things that are new or changed, and the keys of the ends that are gone.</summary>
+    /// <summary>What tying some loose ends of a car brings: the things that are new or changed, and the
+    /// keys of the ends that are gone.</summary>
     public static Logbook.StructureAdded Carry(Structure car, string source, Structure added, ValueList<Tie> ties)
     {
         var draft = new Draft(car);

@@ -5,7 +5,8 @@ internal sealed class Belonging(Car car)
 {
     private const string Job = "job ";
 
-    private readonly ILookup<string, string> _jobs = car.Jobs.SelectMany(job => job.Goals.Select(goal => (goal.Subject, job.Id))).Distinct().ToLookup(pair => pair.Subject, pair => pair.Id);
+    private readonly ILookup<string, string> _jobs = car.Jobs.SelectMany(job => job.Goals.Select(goal => (goal.Subject, job.Id))).Distinct()
+        .ToLookup(pair => pair.Subject, pair => pair.Id);
 
     /// <param name="about"><c>job x</c>, a thing such as <c>part x</c>, a fact; null for nothing.</param>
     public string? To(string? about)
@@ -18,7 +19,8 @@ internal sealed class Belonging(Car car)
     }
 
     /// <summary>The job of the positions that take a part number.</summary>
-    public string? OfNumber(string number) => ToOne(car.Numbers.Where(position => position.Number == number).Select(position => To(position.Thing)));
+    public string? OfNumber(string number) =>
+        ToOne(car.Numbers.Where(position => position.Number == number).Select(position => To(position.Thing)));
 
     /// <summary>The one that all of them are; null when they differ or there are none.</summary>
     public static string? ToOne(IEnumerable<string?> jobs) => jobs.Distinct().Take(2).ToList() is [var only] ? only : null;

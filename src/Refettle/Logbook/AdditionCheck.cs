@@ -2,11 +2,13 @@ using Refettle.Checks;
 
 namespace Refettle.Logbook;
 
-/// <summary>Whether a structure may be added to a car: the faults that the car would have then and does not have now, and notes on what it would have twice.</summary>
+/// <summary>Whether a structure may be added to a car: the faults that the car would have then and does not have now, and
+/// notes on what it would have twice.</summary>
 internal static class AdditionCheck
 {
     public static IEnumerable<Fault> Of(Structure car, StructureAdded added) =>
-        Twice(added.Added).Concat(Missing(car, added.Tied)).Concat(StructureCheck.Of(With(car, added)).Except(StructureCheck.Of(car))).Concat(Doubles.Of(car, added.Added));
+        Twice(added.Added).Concat(Missing(car, added.Tied)).Concat(StructureCheck.Of(With(car, added)).Except(StructureCheck.Of(car)))
+            .Concat(Doubles.Of(car, added.Added));
 
     private static Structure With(Structure car, StructureAdded added)
     {

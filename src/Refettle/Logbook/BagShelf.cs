@@ -20,8 +20,10 @@ internal sealed class BagShelf
         if (_bags.Count == 0)
             return [];
         var known = Pruning.Named(structure).Select(thing => thing.ToString()).ToHashSet();
-        return _bags.Values.OrderBy(bag => int.TryParse(bag.Code, out var number) ? number : int.MaxValue).ThenBy(bag => bag.Code, StringComparer.Ordinal)
-            .Select(bag => bag.For.All(known.Contains) ? bag : bag with { For = bag.For.Where(known.Contains).ToValueList() }).ToValueList();
+        return _bags.Values.OrderBy(bag => int.TryParse(bag.Code, out var number) ? number : int.MaxValue)
+            .ThenBy(bag => bag.Code, StringComparer.Ordinal)
+            .Select(bag => bag.For.All(known.Contains) ? bag : bag with { For = bag.For.Where(known.Contains).ToValueList() })
+            .ToValueList();
     }
 
     private string? Pack(BagPacked packed)

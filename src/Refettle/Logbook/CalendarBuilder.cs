@@ -19,7 +19,8 @@ internal sealed class CalendarBuilder
         SpellRemoved removed => _spells.Remove(removed.Spell) ? null : $"there is no spell {removed.Spell}",
         SpellMissed missed => Miss(missed),
         TimeZoneChosen chosen => Change(_rest with { TimeZone = chosen.Zone }),
-        MeansSet { Means.By: { } day } when _rest.Handover is { } handover => Change(_rest with { Handover = handover with { By = LocalDate.FromDateOnly(day) + handover.By.TimeOfDay } }),
+        MeansSet { Means.By: { } day } when _rest.Handover is { } handover =>
+            Change(_rest with { Handover = handover with { By = LocalDate.FromDateOnly(day) + handover.By.TimeOfDay } }),
         HandoverSet set => Change(_rest with { Handover = set.Handover }),
         FacilityAdded added => Put(_facilities, added.Facility.Id, added.Facility),
         FacilityRemoved removed => Remove(removed.Facility),

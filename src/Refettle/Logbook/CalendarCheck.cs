@@ -23,7 +23,8 @@ internal static class CalendarCheck
     {
         var names = known.ToList();
         if (!names.Contains(id))
-            yield return new($"{kind} {id}", $"there is no such {kind}", NearNames.Ask(id, names, names.Count == 0 ? "There is none yet." : $"Known are {string.Join(", ", names)}."));
+            yield return new($"{kind} {id}", $"there is no such {kind}",
+                NearNames.Ask(id, names, names.Count == 0 ? "There is none yet." : $"Known are {string.Join(", ", names)}."));
     }
 
     public static IEnumerable<Fault> OfWords(string place, string words)
@@ -35,13 +36,15 @@ internal static class CalendarCheck
     public static IEnumerable<Fault> OfIdentifier(string kind, string id)
     {
         if (!Identifier.IsValid(id))
-            yield return new(kind, $"\"{id}\" is not an identifier", "Use small letters, digits and - _ . beginning with a letter or digit.");
+            yield return new(kind, $"\"{id}\" is not an identifier",
+                "Use small letters, digits and - _ . beginning with a letter or digit.");
     }
 
     private static IEnumerable<Fault> OfSpell(CarCalendar calendar, Spell spell)
     {
         var place = $"spell {spell.Id}";
-        foreach (var fault in OfIdentifier("spell", spell.Id).Concat(spell.Whose is null ? [] : Known("facility", spell.Whose, calendar.Facilities.Select(facility => facility.Id))))
+        foreach (var fault in OfIdentifier("spell", spell.Id)
+            .Concat(spell.Whose is null ? [] : Known("facility", spell.Whose, calendar.Facilities.Select(facility => facility.Id))))
             yield return fault;
         if (spell.Repeats is not { } again)
             yield break;
@@ -50,7 +53,8 @@ internal static class CalendarCheck
         if (again.Count is < 1 or > 10_000)
             yield return new(place, $"it repeats {again.Count} times", "Give 1 to 10000, or a last day.");
         if (again.Until < spell.First)
-            yield return new(place, $"its last day {again.Until:uuuu-MM-dd} is before its first, {spell.First:uuuu-MM-dd}", "Exchange them.");
+            yield return new(place, $"its last day {again.Until:uuuu-MM-dd} is before its first, {spell.First:uuuu-MM-dd}",
+                "Exchange them.");
         if (again.Days.Contains(IsoDayOfWeek.None) || (again.Rhythm == Rhythm.Daily && again.Days.Count > 0))
             yield return new(place, "its days of the week do not fit", "Name days for a weekly spell only.");
     }
@@ -58,7 +62,8 @@ internal static class CalendarCheck
     private static IEnumerable<Fault> OfZone(string zone)
     {
         if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) is null)
-            yield return new("time zone", $"\"{zone}\" is not one", NearNames.Ask(zone, DateTimeZoneProviders.Tzdb.Ids, "Give a name of the time-zone database, such as Europe/Berlin."));
+            yield return new("time zone", $"\"{zone}\" is not one",
+                NearNames.Ask(zone, DateTimeZoneProviders.Tzdb.Ids, "Give a name of the time-zone database, such as Europe/Berlin."));
     }
 
     private static IEnumerable<Fault> OfFacility(Facility facility)
@@ -68,9 +73,11 @@ internal static class CalendarCheck
         if (facility.Count is < 1 or > 100)
             yield return new($"facility {facility.Id}", $"there are {facility.Count}", "Give 1 to 100.");
         if (facility.MostPieces is < 1 or > 1_000 || facility.MostSquareMetres is <= 0 or > 1_000)
-            yield return new($"facility {facility.Id}", "what fits into it at one time is out of range", "Give 1 to 1000 pieces, and more than 0, up to 1000 m².");
+            yield return new($"facility {facility.Id}", "what fits into it at one time is out of range",
+                "Give 1 to 1000 pieces, and more than 0, up to 1000 m².");
         if (facility is { Kind: not FacilityKind.SprayCorner } and ({ MostPieces: not null } or { MostSquareMetres: not null }))
-            yield return new($"facility {facility.Id}", "what fits into it is said, and it is no spray corner", "Say it of a spray corner only, or take it off: --pieces none --area none.");
+            yield return new($"facility {facility.Id}", "what fits into it is said, and it is no spray corner",
+                "Say it of a spray corner only, or take it off: --pieces none --area none.");
         if (facility.Until < facility.From)
             yield return new($"facility {facility.Id}", "its last day is before its first", "Exchange them.");
     }

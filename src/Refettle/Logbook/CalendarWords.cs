@@ -22,7 +22,8 @@ public static class CalendarWords
     };
 
     /// <summary>The same as a sentence of its own; null for other entries.</summary>
-    public static string? Sentence(Happening? happening) => Of(happening) is { } told ? $"{char.ToUpperInvariant(told[0])}{told[1..]}" : null;
+    public static string? Sentence(Happening? happening) =>
+        Of(happening) is { } told ? $"{char.ToUpperInvariant(told[0])}{told[1..]}" : null;
 
     /// <summary>When a spell takes place: <c>Tue, Thu 18:30–21:30 from 2027-01-05 until 2027-02-16</c>.</summary>
     public static string Of(Spell spell)
@@ -30,8 +31,14 @@ public static class CalendarWords
         var hours = $"{DayWords.Clock(spell.From)}–{DayWords.Clock(spell.Until)}{(spell.Until <= spell.From ? " of the next day" : "")}";
         if (spell.Repeats is not { } again)
             return $"{DayWords.Day(spell.First)} {hours}";
-        var days = again.Rhythm == Rhythm.Daily ? "daily" : string.Join(", ", (again.Days.Count == 0 ? [spell.First.DayOfWeek] : again.Days).Select(DayWords.Short));
-        var every = again.Interval == 1 ? "" : again.Rhythm == Rhythm.Daily ? $" every {again.Interval} days" : $" every {again.Interval} weeks";
+        var days = again.Rhythm == Rhythm.Daily
+            ? "daily"
+            : string.Join(", ", (again.Days.Count == 0 ? [spell.First.DayOfWeek] : again.Days).Select(DayWords.Short));
+        var every = again.Interval == 1
+            ? ""
+            : again.Rhythm == Rhythm.Daily
+            ? $" every {again.Interval} days"
+            : $" every {again.Interval} weeks";
         var end = (again.Until is { } until ? $" until {DayWords.Day(until)}" : "") + (again.Count is { } count ? $", {count} times" : "");
         var except = spell.Except.Count == 0 ? "" : $", not on {string.Join(", ", spell.Except.Select(DayWords.Day))}";
         return $"{days}{every} {hours} from {DayWords.Day(spell.First)}{end}{except}";
@@ -75,10 +82,12 @@ public static class CalendarWords
         TaskSplit split => $"task {split.Task} split into {string.Join(" + ", split.Parts)}",
         TaskFixed { Start: { } start } set => $"task {set.Task} starts {DayWords.Moment(start)}",
         TaskFixed set => $"task {set.Task} is free to start",
-        TaskForbidden forbidden => $"task {forbidden.Task} not from {DayWords.Day(forbidden.Days.First)} to {DayWords.Day(forbidden.Days.Last)}",
+        TaskForbidden forbidden =>
+            $"task {forbidden.Task} not from {DayWords.Day(forbidden.Days.First)} to {DayWords.Day(forbidden.Days.Last)}",
         TaskEquipped { Uses.Count: 0 } equipped => $"task {equipped.Task} needs what is derived",
         TaskEquipped equipped => $"task {equipped.Task} also needs {string.Join(", ", equipped.Uses)}",
-        TaskMarked marked => $"task {marked.Mark.Task} {(marked.Mark.Progress == TaskProgress.Ahead ? "not begun" : marked.Mark.Progress == TaskProgress.Begun ? "begun" : "done")}, {DayWords.Moment(marked.Mark.At)}",
+        TaskMarked marked =>
+            $"task {marked.Mark.Task} {(marked.Mark.Progress == TaskProgress.Ahead ? "not begun" : marked.Mark.Progress == TaskProgress.Begun ? "begun" : "done")}, {DayWords.Moment(marked.Mark.At)}",
         TimelineKept kept => $"timeline of {kept.Tasks.Count} tasks kept",
         _ => null,
     };

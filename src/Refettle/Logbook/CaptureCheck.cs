@@ -10,7 +10,8 @@ internal static class CaptureCheck
     {
         var place = $"bag {packed.Code}";
         if (!BagCode.IsValid(packed.Code))
-            yield return new(place, "that is no code for a bag", $"Use up to {BagCode.MaxLength} small letters, digits and hyphens: 14, a7, rl-3.");
+            yield return new(place, "that is no code for a bag",
+                $"Use up to {BagCode.MaxLength} small letters, digits and hyphens: 14, a7, rl-3.");
         if (string.IsNullOrWhiteSpace(packed.Holds) && packed.For.Count == 0 && string.IsNullOrWhiteSpace(packed.Place))
             yield return new(place, "nothing is said of it", "Say what is in it, what it belongs to, or where it lies.");
         foreach (var fault in Words(place, packed.Holds).Concat(Words(place, packed.Place)).Concat(Known(car.Structure, place, packed.For)))
@@ -35,7 +36,8 @@ internal static class CaptureCheck
             yield return new(place, $"it has {photo.Width} × {photo.Height} pixels", $"Give 1 to {MostPixels} each way.");
         if (photo.Entry is { } entry && history.Line(entry) is null)
             yield return new(place, $"this car's log has no entry {entry}", "Take the identifier from the log.");
-        foreach (var fault in Words(place, photo.Says).Concat(Known(history.Car.Structure, place, photo.Of.Where(of => !IsOfBag(history.Car, of)))))
+        foreach (var fault in Words(place, photo.Says)
+            .Concat(Known(history.Car.Structure, place, photo.Of.Where(of => !IsOfBag(history.Car, of)))))
             yield return fault;
     }
 
@@ -53,6 +55,7 @@ internal static class CaptureCheck
     {
         var known = Pruning.Named(structure).Select(thing => thing.ToString()).ToHashSet();
         return things.Where(thing => !known.Contains(thing))
-            .Select(thing => new Fault(place, $"the car has no {thing}", NearNames.Ask(thing, known, "Write part x, joint x, space x …, as the list of the car names it.")));
+            .Select(thing => new Fault(place, $"the car has no {thing}",
+                NearNames.Ask(thing, known, "Write part x, joint x, space x …, as the list of the car names it.")));
     }
 }

@@ -178,5 +178,6 @@ internal sealed class CarBuilder(string id)
 
     /// <summary>The stance last taken, or on its wheels; null when the car has no such stance.</summary>
     private string? Stance(Dictionary<string, State> states) =>
-        new[] { _work.Stance, Car.OnWheels }.FirstOrDefault(stance => stance is not null && states.TryGetValue(stance, out var state) && state.IsStance);
+        new[] { _work.Stance,
+            Car.OnWheels }.FirstOrDefault(stance => stance is not null && states.TryGetValue(stance, out var state) && state.IsStance);
 }

@@ -7,7 +7,8 @@ public sealed record CarHistory(Car Car, ValueList<HistoryLine> Lines, ValueList
 {
     /// <summary>The fold. It depends on the set of entries alone: their order, and repeats among them, mean nothing.</summary>
     /// <param name="car">The car's identifier; entries about other cars are passed over.</param>
-    /// <param name="decode">Reads an entry; by default <see cref="Happenings.Decode"/>. Who folds again and again remembers what was read.</param>
+    /// <param name="decode">Reads an entry; by default <see cref="Happenings.Decode"/>. Who folds again
+    /// and again remembers what was read.</param>
     public static CarHistory Of(string car, IEnumerable<Entry> entries, Func<Entry, Result<Happening?>>? decode = null)
     {
         var ordered = EntryOrder.Of(entries.Where(entry => entry.Car == car).ToList());
@@ -30,7 +31,9 @@ public sealed record CarHistory(Car Car, ValueList<HistoryLine> Lines, ValueList
     {
         if (outcome.Refusal is not null)
             return line with { Standing = Standing.NotApplied, Reason = outcome.Refusal };
-        return outcome == Logbook.Applied.Fully ? line : line with { AlsoRemoved = outcome.AlsoRemoved, ChangesNothing = outcome.ChangedNothing };
+        return outcome == Logbook.Applied.Fully
+            ? line
+            : line with { AlsoRemoved = outcome.AlsoRemoved, ChangesNothing = outcome.ChangedNothing };
     }
 }
 

@@ -18,7 +18,8 @@ public enum ChainBreakKind
 /// <param name="Entry">The entry at fault; null when it is missing.</param>
 public sealed record ChainBreak(ChainBreakKind Kind, string Car, string Device, long Sequence, Guid? Entry, string Found)
 {
-    public Fault ToFault() => new($"entry {Sequence} of device {Device} about {Car}", Found, "Compare with another device's copy or a backup.");
+    public Fault ToFault() =>
+        new($"entry {Sequence} of device {Device} about {Car}", Found, "Compare with another device's copy or a backup.");
 }
 
 /// <summary>Verifies the chains of a log. Without a seal nothing vouches for the newest entry of each chain.</summary>
@@ -38,7 +39,8 @@ public static class ChainCheck
     private sealed class Chain(string car, string device, IEnumerable<Entry> entries)
     {
         private readonly List<Link[]> _numbers =
-            [.. entries.GroupBy(entry => entry.Sequence).OrderBy(number => number.Key).Select(number => number.Select(entry => new Link(entry, EntryHash.Of(entry))).ToArray())];
+            [.. entries.GroupBy(entry => entry.Sequence).OrderBy(number => number.Key)
+                .Select(number => number.Select(entry => new Link(entry, EntryHash.Of(entry))).ToArray())];
 
         public IEnumerable<ChainBreak> Breaks(SealedEnd? end) => Beginning().Concat(Links()).Concat(End(end));
 
@@ -62,7 +64,8 @@ public static class ChainCheck
                 var number = here[0].Entry.Sequence;
                 var isFollowed = next is not null && next[0].Entry.Sequence == number + 1;
                 if (next is not null && !isFollowed)
-                    yield return Break(ChainBreakKind.Removed, number + 1, null, $"entries {number + 1} to {next[0].Entry.Sequence - 1} are missing");
+                    yield return Break(ChainBreakKind.Removed, number + 1, null,
+                        $"entries {number + 1} to {next[0].Entry.Sequence - 1} are missing");
                 foreach (var found in isFollowed ? Followed(here, next!) : Doubled(here, here.Length > 1))
                     yield return found;
             }
@@ -75,11 +78,13 @@ public static class ChainCheck
             if (loose.Length < here.Length)
                 return Doubled(loose, true);
             return loose.Select(link => Break(
-                ChainBreakKind.Changed, link.Entry.Sequence, link.Entry.Id, $"it is not the entry that entry {link.Entry.Sequence + 1} was written after"));
+                ChainBreakKind.Changed, link.Entry.Sequence, link.Entry.Id,
+                $"it is not the entry that entry {link.Entry.Sequence + 1} was written after"));
         }
 
         private IEnumerable<ChainBreak> Doubled(Link[] links, bool isDoubled) => !isDoubled ? [] : links.Select(link => Break(
-            ChainBreakKind.Inserted, link.Entry.Sequence, link.Entry.Id, "another entry has its number, and nothing was written after this one"));
+            ChainBreakKind.Inserted, link.Entry.Sequence, link.Entry.Id,
+            "another entry has its number, and nothing was written after this one"));
 
         private IEnumerable<ChainBreak> End(SealedEnd? end)
         {
@@ -88,12 +93,14 @@ public static class ChainCheck
             var last = _numbers.Find(number => number[0].Entry.Sequence == end.Sequence);
             var newest = _numbers.Count == 0 ? 0 : _numbers[^1][0].Entry.Sequence;
             if (newest < end.Sequence)
-                yield return Break(ChainBreakKind.Removed, newest + 1, null, $"entries {newest + 1} to {end.Sequence} are missing at the end");
+                yield return Break(ChainBreakKind.Removed, newest + 1, null,
+                    $"entries {newest + 1} to {end.Sequence} are missing at the end");
             else if (last is not null && !last.Any(link => link.Hash == end.Hash))
                 yield return Break(ChainBreakKind.Changed, end.Sequence, last[0].Entry.Id, "it is not the entry that was sealed");
         }
 
-        private ChainBreak Break(ChainBreakKind kind, long sequence, Guid? entry, string found) => new(kind, car, device, sequence, entry, found);
+        private ChainBreak Break(ChainBreakKind kind, long sequence, Guid? entry, string found) =>
+            new(kind, car, device, sequence, entry, found);
     }
 
     private readonly record struct Link(Entry Entry, string Hash);

@@ -37,15 +37,22 @@ internal static class ClosingCheck
             yield return new("alignment", $"there is no corner {wheel.Corner}", "Give fl, fr, rl or rr.");
         foreach (var twice in measured.Wheels.GroupBy(wheel => wheel.Corner).Where(group => group.Count() > 1))
             yield return new($"alignment {twice.Key}", "it is there twice", "Give each wheel once.");
-        foreach (var (wheel, name, angle, most) in measured.Wheels.SelectMany(wheel => new[] { (wheel, "toe", wheel.Toe, 5m), (wheel, "camber", wheel.Camber, 15m), (wheel, "caster", wheel.Caster, 20m) }))
+        foreach (var (wheel, name, angle,
+            most) in measured.Wheels
+                .SelectMany(wheel => new[] { (wheel, "toe", wheel.Toe, 5m), (wheel, "camber", wheel.Camber, 15m),
+                    (wheel, "caster", wheel.Caster, 20m) }))
         {
             if (Math.Abs(angle ?? 0) > most)
-                yield return new($"alignment {wheel.Corner}", $"{name} {AlignmentWords.Degrees(angle)}", $"Give degrees, at most {most} either way.");
+                yield return new($"alignment {wheel.Corner}", $"{name} {AlignmentWords.Degrees(angle)}",
+                    $"Give degrees, at most {most} either way.");
         }
 
         if (Math.Abs(measured.Thrust ?? 0) > 5)
-            yield return new("alignment", $"a thrust line {AlignmentWords.Thrust(measured.Thrust!.Value)}", "Give degrees, at most 5 either way.");
+            yield return new("alignment", $"a thrust line {AlignmentWords.Thrust(measured.Thrust!.Value)}",
+                "Give degrees, at most 5 either way.");
         else if (measured.Thrust is { } said && measured.OfRearToe() is { } worked && Math.Abs(said - worked) > Rounding)
-            yield return new("alignment", $"the thrust line is said to be {AlignmentWords.Thrust(said)}, by the rear toe it is {AlignmentWords.Thrust(worked)}", "Look at signs and sides once more: toe-in and right are positive.");
+            yield return new("alignment",
+                $"the thrust line is said to be {AlignmentWords.Thrust(said)}, by the rear toe it is {AlignmentWords.Thrust(worked)}",
+                "Look at signs and sides once more: toe-in and right are positive.");
     }
 }

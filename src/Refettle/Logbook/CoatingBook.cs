@@ -27,7 +27,8 @@ internal sealed class CoatingBook
                 _products[described.Product.Id] = described.Product;
                 return null;
             case CoatingSystemDescribed described:
-                return Missing(described.System.Stages.Select(stage => stage.Product)) ?? Keep(() => _systems[described.System.Id] = described.System);
+                return Missing(described.System.Stages.Select(stage => stage.Product))
+                    ?? Keep(() => _systems[described.System.Id] = described.System);
             case CoatingChosen chosen:
                 return Choose(chosen, car);
             case CoatApplied { Coat: var coat }:

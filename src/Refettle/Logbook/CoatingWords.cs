@@ -8,7 +8,8 @@ public static class CoatingWords
     /// <returns>Null when it is about something else.</returns>
     public static string? Of(Happening happening, Func<string, string> name) => happening switch
     {
-        ProductDescribed { Product: var product } => $"Coating product {product.Name}: {Counted(product.Figures.Count + product.Recoat.Count, "figure")}{(product.Sheet is { } sheet ? $", {sheet}" : ", no data sheet")}",
+        ProductDescribed { Product: var product } =>
+            $"Coating product {product.Name}: {Counted(product.Figures.Count + product.Recoat.Count, "figure")}{(product.Sheet is { } sheet ? $", {sheet}" : ", no data sheet")}",
         CoatingSystemDescribed { System: var system } => $"Coating system {system.Name}: {Of(system)}",
         CoatingChosen { System: { } system } chosen => $"Coating {system} for {Parts(chosen.Parts.Select(one => one.Part), name)}",
         CoatingChosen chosen => $"No coating for {Parts(chosen.Parts.Select(one => one.Part), name)}",
@@ -35,7 +36,8 @@ public static class CoatingWords
             + string.Concat(read.OfType<string>().Select(one => $"; {one}"));
     }
 
-    private static string Parts(IEnumerable<string> parts, Func<string, string> name) => string.Join(", ", parts.Select(part => name($"part {part}")));
+    private static string Parts(IEnumerable<string> parts, Func<string, string> name) =>
+        string.Join(", ", parts.Select(part => name($"part {part}")));
 
     private static string Counted(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
 }

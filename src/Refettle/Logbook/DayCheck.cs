@@ -30,8 +30,10 @@ internal static class DayCheck
         _ => [],
     };
 
-    public static IEnumerable<Fault> Of(string place, params IEnumerable<LocalDate?> days) => days.OfType<LocalDate>().Where(day => day.Year is < FirstYear or > LastYear)
+    public static IEnumerable<Fault> Of(string place, params IEnumerable<LocalDate?> days) =>
+        days.OfType<LocalDate>().Where(day => day.Year is < FirstYear or > LastYear)
         .Select(day => new Fault(place, $"the day {day:uuuu-MM-dd}", $"Give a day from {FirstYear} to {LastYear}."));
 
-    public static IEnumerable<Fault> Of(string place, params IEnumerable<DateOnly?> days) => Of(place, days.OfType<DateOnly>().Select(day => (LocalDate?)LocalDate.FromDateOnly(day)));
+    public static IEnumerable<Fault> Of(string place, params IEnumerable<DateOnly?> days) =>
+        Of(place, days.OfType<DateOnly>().Select(day => (LocalDate?)LocalDate.FromDateOnly(day)));
 }

@@ -45,7 +45,8 @@ internal sealed class DisturbedFacts
     /// <summary>In order, without what the car no longer has.</summary>
     public ValueList<Disturbed> Of(Structure structure)
     {
-        var known = structure.Parts.Select(part => Fact.Off(part.Id)).Concat(structure.Joints.Select(joint => Fact.Open(joint.Id))).Concat(structure.States.Select(state => Fact.State(state.Id)));
+        var known = structure.Parts.Select(part => Fact.Off(part.Id)).Concat(structure.Joints.Select(joint => Fact.Open(joint.Id)))
+            .Concat(structure.States.Select(state => Fact.State(state.Id)));
         return known.Where(_since.ContainsKey).Order().Select(fact => new Disturbed(fact, [.. _since[fact]])).ToValueList();
     }
 

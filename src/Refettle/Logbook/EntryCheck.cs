@@ -2,7 +2,8 @@ using System.Text.Json;
 
 namespace Refettle.Logbook;
 
-/// <summary>Whether an entry that came from outside has the form of one. What it tells is not judged: it may be from a newer version.</summary>
+/// <summary>Whether an entry that came from outside has the form of one. What it tells is not judged:
+/// it may be from a newer version.</summary>
 public static class EntryCheck
 {
     /// <summary>The longest payload that is accepted, in characters.</summary>
@@ -14,7 +15,8 @@ public static class EntryCheck
     private const int HashDigits = 64;
 
     public static ValueList<Fault> Of(Entry entry) =>
-        Wrong(entry).Select(wrong => new Fault($"entry {entry.Id}", wrong, "It was damaged or not written by this program; take it from its device again.")).ToValueList();
+        Wrong(entry).Select(wrong => new Fault($"entry {entry.Id}", wrong,
+            "It was damaged or not written by this program; take it from its device again.")).ToValueList();
 
     private static IEnumerable<string> Wrong(Entry entry)
     {

@@ -25,7 +25,8 @@ internal static class FactsThatHold
         }
 
         facts.UnionWith(car.SubAssemblies.Where(group => group.Members.All(off.Contains)).Select(group => Fact.Off(group.Id)));
-        facts.UnionWith(car.Spaces.Where(space => space.ClosedBy.All(unit => facts.Contains(Fact.Off(unit)))).Select(space => Fact.Reach(space.Id)));
+        facts.UnionWith(car.Spaces.Where(space => space.ClosedBy.All(unit => facts.Contains(Fact.Off(unit))))
+            .Select(space => Fact.Reach(space.Id)));
         facts.UnionWith(car.States.Where(state => !state.IsStance && states.Contains(state.Id)).Select(state => Fact.State(state.Id)));
         return facts.Order().ToValueList();
     }

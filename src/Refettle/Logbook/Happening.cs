@@ -12,7 +12,8 @@ public sealed record CarOpened(string Name, int? Year, string Currency) : Happen
 /// <param name="Tied">Loose ends, as <c>kit/hole</c>, that this addition closes.</param>
 public sealed record StructureAdded(string Source, Structure Added, ValueList<string> Tied) : Happening;
 
-/// <summary>Things are taken out of the description, each as <c>part x</c>, <c>joint x</c>, <c>state x</c>, <c>space x</c>, <c>sub-assembly x</c>. <c>structure-removed</c></summary>
+/// <summary>Things are taken out of the description, each as <c>part x</c>, <c>joint x</c>, <c>state x</c>, <c>space x</c>, <c>sub-assembly
+/// x</c>. <c>structure-removed</c></summary>
 public sealed record StructureRemoved(ValueList<string> Things) : Happening;
 
 /// <summary>A step was done. <c>step-done</c></summary>

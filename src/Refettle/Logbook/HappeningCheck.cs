@@ -18,7 +18,8 @@ public static class HappeningCheck
         StanceTaken taken => WorkCheck.Stance(history.Car, taken.Stance),
         SoundnessJudged judged => Named(history.Car.Structure, $"part {judged.Part}", "soundness"),
         Tried tried => Named(history.Car.Structure, $"joint {tried.Try.Joint}", "try"),
-        JointTightened tightened => ClosingCheck.Tightened(tightened).Concat(Named(history.Car.Structure, $"joint {tightened.Joint}", "tightening")),
+        JointTightened tightened =>
+            ClosingCheck.Tightened(tightened).Concat(Named(history.Car.Structure, $"joint {tightened.Joint}", "tightening")),
         HeightMeasured measured => ClosingCheck.Measured(measured),
         AlignmentMeasured measured => ClosingCheck.Measured(measured),
         JobEntered entered => JobCheck.Entered(history.Car, entered.Job),
@@ -39,7 +40,8 @@ public static class HappeningCheck
         Reserved reserved => Named(history.Car.Structure, reserved.Thing, "reservation").Concat(StockCheck.Of(happening)),
         PiecesWanted wanted => Named(history.Car.Structure, wanted.Thing, "want").Concat(StockCheck.Of(happening)),
         StockHappening stock => StockCheck.Of(stock),
-        _ => CalendarCheck.Of(history.Car.Calendar, happening).Concat(JudgingCheck.Of(history.Car, happening)).Concat(CoatingCheck.Of(history.Car, happening)),
+        _ => CalendarCheck.Of(history.Car.Calendar, happening).Concat(JudgingCheck.Of(history.Car, happening))
+            .Concat(CoatingCheck.Of(history.Car, happening)),
     }).Concat(DayCheck.Of(happening)).ToValueList();
 
     private static IEnumerable<Fault> Opened(CarOpened opened)
@@ -55,9 +57,11 @@ public static class HappeningCheck
     private static IEnumerable<Fault> Named(Structure structure, string text, string place)
     {
         if (!Thing.TryParse(text, out var thing))
-            yield return new(place, $"\"{text}\" is not the name of a thing", "Write part x, joint x, state x, space x, sub-assembly x or zone x.");
+            yield return new(place, $"\"{text}\" is not the name of a thing",
+                "Write part x, joint x, state x, space x, sub-assembly x or zone x.");
         else if (Ids(structure, thing.Kind) is var known && !known.Contains(thing.Id))
-            yield return new(place, $"the car has no {thing}", NearNames.Ask(thing.Id, known, "Look up its identifier in the list of the car."));
+            yield return new(place, $"the car has no {thing}",
+                NearNames.Ask(thing.Id, known, "Look up its identifier in the list of the car."));
     }
 
     private static HashSet<string> Ids(Structure structure, ThingKind kind) => kind switch
@@ -100,8 +104,11 @@ public static class HappeningCheck
     }
 
     private static IEnumerable<Fault> Declares(CarHistory history, Declared declared) =>
-        Note(history.Car.Structure, new(declared.Text, declared.About)).Concat(declared.Because.Where(id => history.Line(id) is not { Standing: Standing.InForce, Happening: not (Declared or Struck) })
-            .Select(id => new Fault("because", $"entry {id} shows nothing: it is not in force, or states something itself", "Take the mark of an entry that tells what was done or found.")));
+        Note(history.Car.Structure, new(declared.Text, declared.About))
+            .Concat(declared.Because
+                .Where(id => history.Line(id) is not { Standing: Standing.InForce, Happening: not (Declared or Struck) })
+            .Select(id => new Fault("because", $"entry {id} shows nothing: it is not in force, or states something itself",
+                "Take the mark of an entry that tells what was done or found.")));
 
     private static IEnumerable<Fault> Strike(CarHistory history, Struck struck)
     {
@@ -110,7 +117,9 @@ public static class HappeningCheck
             yield return new("strike", $"this car's log has no entry {struck.Target}", "Take the identifier from the log.");
         else if (target.Standing == Standing.Struck)
             yield return new("strike", $"entry {struck.Target} is struck already", "To restore it, strike the entry that struck it.");
-        else if (target.Happening is CarOpened && history.Lines.Count(line => line is { Happening: CarOpened, Standing: Standing.InForce }) == 1)
-            yield return new("strike", $"entry {struck.Target} is the one that opens the car", "Open the car under another name first; the log itself cannot be undone away.");
+        else if (target.Happening is CarOpened
+            && history.Lines.Count(line => line is { Happening: CarOpened, Standing: Standing.InForce }) == 1)
+            yield return new("strike", $"entry {struck.Target} is the one that opens the car",
+                "Open the car under another name first; the log itself cannot be undone away.");
     }
 }

@@ -1,6 +1,7 @@
 namespace Refettle.Logbook;
 
-/// <summary>A logbook that is kept: entries about any number of cars. What it has acknowledged stays, whatever happens to the machine.</summary>
+/// <summary>A logbook that is kept: entries about any number of cars. What it has acknowledged stays,
+/// whatever happens to the machine.</summary>
 /// <remarks>Safe for use from several threads, and for several processes at once.</remarks>
 public interface ILogbook : IDisposable
 {
@@ -14,7 +15,8 @@ public interface ILogbook : IDisposable
     /// <param name="after">Only what arrived after this position; 0 for all.</param>
     IEnumerable<KeptEntry> Read(string car, long after = 0);
 
-    /// <summary>Writes what happened as this machine's next entries about a car: all of them, or none. Good once they are durable.</summary>
+    /// <summary>Writes what happened as this machine's next entries about a car: all of them, or
+    /// none. Good once they are durable.</summary>
     /// <remarks>Whether they fit the car is for <see cref="HappeningCheck"/> to say before.</remarks>
     Result<ValueList<Entry>> Write(string car, params IEnumerable<Happening> happenings);
 

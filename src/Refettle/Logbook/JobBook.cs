@@ -8,7 +8,8 @@ internal sealed class JobBook
     private ValueList<string>? _scope;
     private DateOnly? _handover;
 
-    /// <summary>There is one day to meet: the one that was told last, with the handover or with these. While a handover is set, means that tell no day leave it.</summary>
+    /// <summary>There is one day to meet: the one that was told last, with the handover or with these. While a handover is set,
+    /// means that tell no day leave it.</summary>
     public Means Means { get; private set; } = Means.NoLimit;
 
     public ValueList<string> Done => _done.Order(StringComparer.Ordinal).ToValueList();
@@ -44,7 +45,8 @@ internal sealed class JobBook
         }
     }
 
-    /// <summary>All jobs in the order of their identifiers; what names a thing that the car does not have is left out and reported.</summary>
+    /// <summary>All jobs in the order of their identifiers; what names a thing that the car does not
+    /// have is left out and reported.</summary>
     public ValueList<Job> Jobs(Structure structure, List<Fault> faults)
     {
         if (_jobs.Count == 0)
@@ -56,7 +58,8 @@ internal sealed class JobBook
     private Job Mended(Job job, HashSet<Thing> known, List<Fault> faults)
     {
         var unknown = job.Goals.Where(goal => !Things.Exists(goal, known)).ToList();
-        faults.AddRange(unknown.Select(goal => new Fault($"job {job.Id}", $"its goal {goal} names what the car does not have", "It is left out until that is described.")));
+        faults.AddRange(unknown.Select(goal => new Fault($"job {job.Id}", $"its goal {goal} names what the car does not have",
+            "It is left out until that is described.")));
         var alone = job.With.All(_jobs.ContainsKey);
         return unknown.Count == 0 && alone
             ? job

@@ -12,7 +12,8 @@ internal sealed class JudgingBook
     private readonly Dictionary<(string, string), ToolReach> _reach = [];
     private readonly Dictionary<(string, string), LeaveForMissing> _leave = [];
 
-    public ValueList<Verdict> Verdicts(Structure structure) => _verdicts.Values.Where(verdict => structure.Parts.Any(part => part.Id == verdict.Part))
+    public ValueList<Verdict> Verdicts(Structure structure) =>
+        _verdicts.Values.Where(verdict => structure.Parts.Any(part => part.Id == verdict.Part))
         .OrderBy(verdict => verdict.Part, StringComparer.Ordinal).ToValueList();
 
     public ValueList<PartEstimate> Estimates => _estimates.Values.OrderBy(estimate => estimate.Part, StringComparer.Ordinal).ToValueList();
@@ -23,13 +24,18 @@ internal sealed class JudgingBook
 
     public ValueList<Soaking> Soaking => _soaking.Values.OrderBy(soaking => soaking.Joint, StringComparer.Ordinal).ToValueList();
 
-    public ValueList<ToolReach> Reach => _reach.Values.OrderBy(reach => reach.Joint, StringComparer.Ordinal).ThenBy(reach => reach.Rung, StringComparer.Ordinal).ToValueList();
+    public ValueList<ToolReach> Reach =>
+        _reach.Values.OrderBy(reach => reach.Joint, StringComparer.Ordinal).ThenBy(reach => reach.Rung, StringComparer.Ordinal)
+            .ToValueList();
 
-    public ValueList<LeaveForMissing> Leave => _leave.Values.OrderBy(leave => leave.Joint, StringComparer.Ordinal).ThenBy(leave => leave.Rung, StringComparer.Ordinal).ToValueList();
+    public ValueList<LeaveForMissing> Leave =>
+        _leave.Values.OrderBy(leave => leave.Joint, StringComparer.Ordinal).ThenBy(leave => leave.Rung, StringComparer.Ordinal)
+            .ToValueList();
 
     public ValueList<Finding> Findings => _findings.ToValueList();
 
-    public ValueList<Limit> Limits => _limits.Values.OrderBy(limit => limit.Of, StringComparer.Ordinal).ThenBy(limit => limit.What, StringComparer.Ordinal).ToValueList();
+    public ValueList<Limit> Limits =>
+        _limits.Values.OrderBy(limit => limit.Of, StringComparer.Ordinal).ThenBy(limit => limit.What, StringComparer.Ordinal).ToValueList();
 
     /// <summary>Applies what is about judging, or says why it does not fit; other happenings pass.</summary>
     public string? Apply(Happening happening, StructureBuilder car)
@@ -57,7 +63,8 @@ internal sealed class JudgingBook
             case ReachJudged judged:
                 return Keep($"joint {judged.Reach.Joint}", car, () => _reach[(judged.Reach.Joint, judged.Reach.Rung)] = judged.Reach);
             case MissingAccepted accepted:
-                return Keep($"joint {accepted.Joint}", car, () => _leave[(accepted.Joint, accepted.Rung)] = new(accepted.Joint, accepted.Rung, accepted.Why));
+                return Keep($"joint {accepted.Joint}", car,
+                    () => _leave[(accepted.Joint, accepted.Rung)] = new(accepted.Joint, accepted.Rung, accepted.Why));
             default:
                 return null;
         }

@@ -19,7 +19,9 @@ internal static class JudgingCheck
         SoakBegun begun => Named(car, $"joint {begun.Joint}"),
         ReachJudged judged => Named(car, $"joint {judged.Reach.Joint}").Concat(judged.Reach.Once.SelectMany(fact => Facts(car, fact))),
         MissingAccepted accepted => Named(car, $"joint {accepted.Joint}").Concat(Words("leave", accepted.Why))
-            .Concat(string.IsNullOrWhiteSpace(accepted.Why) ? [new($"joint {accepted.Joint}", "it is not said why it cannot wait", "Say it: it stays in the log.")] : []),
+            .Concat(string.IsNullOrWhiteSpace(accepted.Why)
+                ? [new($"joint {accepted.Joint}", "it is not said why it cannot wait", "Say it: it stays in the log.")]
+                : []),
         _ => [],
     };
 
@@ -29,9 +31,11 @@ internal static class JudgingCheck
             yield return fault;
         var scale = ConditionScales.Find(finding.Scale);
         if (scale is null)
-            yield return new(finding.Of, $"there is no scale {finding.Scale}", NearNames.Ask(finding.Scale, ConditionScales.All.Select(one => one.Id), "refettle find lists them."));
+            yield return new(finding.Of, $"there is no scale {finding.Scale}",
+                NearNames.Ask(finding.Scale, ConditionScales.All.Select(one => one.Id), "refettle find lists them."));
         else if (finding.Word is { } word && scale.Find(word) is null)
-            yield return new(finding.Of, $"\"{word}\" is no word for a {scale.Name.ToLowerInvariant()}", $"Say one of: {string.Join(", ", scale.Words.Select(one => one.Word))}.");
+            yield return new(finding.Of, $"\"{word}\" is no word for a {scale.Name.ToLowerInvariant()}",
+                $"Say one of: {string.Join(", ", scale.Words.Select(one => one.Word))}.");
         if (finding.Word is null && finding.Reading is null)
             yield return new(finding.Of, "nothing is said", "Give a word of the scale, a measured value, or both.");
         if (finding.Photos.Any(photo => !ContentHash.IsValid(photo)))
@@ -63,20 +67,25 @@ internal static class JudgingCheck
     {
         foreach (var fault in Named(car, $"part {estimate.Part}"))
             yield return fault;
-        decimal?[] figures = [estimate.Work?.Value, estimate.Material?.Amount, estimate.OutsidePrice?.Amount, estimate.OutsideDays, estimate.Price?.Amount,
+        decimal?[] figures =
+            [estimate.Work?.Value, estimate.Material?.Amount, estimate.OutsidePrice?.Amount, estimate.OutsideDays, estimate.Price?.Amount,
             estimate.LeadDays, estimate.SubstitutePrice?.Amount, estimate.SubstituteWork?.Value];
         if (figures.Any(figure => figure is < 0 or > 1_000_000))
             yield return new($"part {estimate.Part}", "a figure is below 0 or above a million", "Give what it is.");
-        if (estimate.SoldWith is { } with && car.Structure.Parts.All(part => part.Id != with) && car.Structure.SubAssemblies.All(unit => unit.Id != with))
-            yield return new($"part {estimate.Part}", $"the car has no part or sub-assembly {with}", NearNames.Ask(with, car.Structure.Parts.Select(part => part.Id), "See refettle show parts."));
+        if (estimate.SoldWith is { } with && car.Structure.Parts.All(part => part.Id != with)
+            && car.Structure.SubAssemblies.All(unit => unit.Id != with))
+            yield return new($"part {estimate.Part}", $"the car has no part or sub-assembly {with}",
+                NearNames.Ask(with, car.Structure.Parts.Select(part => part.Id), "See refettle show parts."));
     }
 
     private static IEnumerable<Fault> Told(BaselineAnswer answer)
     {
         if (BaselineItems.All.All(item => item.Id != answer.Item))
-            yield return new($"baseline {answer.Item}", "that is not asked", NearNames.Ask(answer.Item, BaselineItems.All.Select(item => item.Id), "refettle baseline lists what is."));
+            yield return new($"baseline {answer.Item}", "that is not asked",
+                NearNames.Ask(answer.Item, BaselineItems.All.Select(item => item.Id), "refettle baseline lists what is."));
         if (string.IsNullOrWhiteSpace(answer.Says) == string.IsNullOrWhiteSpace(answer.WhyNot))
-            yield return new($"baseline {answer.Item}", "it is neither told nor said why not", "Say what was found, or why it was left out.");
+            yield return new($"baseline {answer.Item}", "it is neither told nor said why not",
+                "Say what was found, or why it was left out.");
         foreach (var fault in Words("baseline", answer.Says).Concat(Words("baseline", answer.WhyNot)))
             yield return fault;
     }
@@ -89,7 +98,8 @@ internal static class JudgingCheck
 
     private static IEnumerable<Fault> Named(Car car, string thing)
     {
-        var known = Pruning.Named(car.Structure).Where(one => one.Kind is ThingKind.Part or ThingKind.Joint or ThingKind.Space).Select(one => one.ToString()).ToHashSet();
+        var known = Pruning.Named(car.Structure).Where(one => one.Kind is ThingKind.Part or ThingKind.Joint or ThingKind.Space)
+            .Select(one => one.ToString()).ToHashSet();
         if (!known.Contains(thing))
             yield return new(thing, $"the car has no {thing}", NearNames.Ask(thing, known, "Write part x, joint x or space x."));
     }

@@ -26,6 +26,7 @@ public sealed record SoakBegun(string Joint, string Rung, DateTimeOffset Since) 
 /// <summary>A tool does not reach a joint, or does after all. <c>reach-judged</c></summary>
 public sealed record ReachJudged(ToolReach Reach) : Happening;
 
-/// <summary>A try may be done although what it destroys is not in hand: the owner says so. No other gate opens by this. <c>missing-accepted</c></summary>
+/// <summary>A try may be done although what it destroys is not in hand: the owner says so. No other gate opens
+/// by this. <c>missing-accepted</c></summary>
 /// <param name="Why">Why it cannot wait.</param>
 public sealed record MissingAccepted(string Joint, string Rung, string Why) : Happening;

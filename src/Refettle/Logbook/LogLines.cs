@@ -40,14 +40,18 @@ public static class LogLines
         }
 
         if (faults.Count > 1 && entries.Count == 0 && seal is null)
-            return Result<ValueList<Entry>>.Bad(new Fault("file", "it is no log: none of the lines that it begins with is an entry", "Give a file that export-log wrote."));
+            return Result<ValueList<Entry>>.Bad(
+                new Fault("file", "it is no log: none of the lines that it begins with is an entry", "Give a file that export-log wrote."));
         if (faults.Count > 0)
             return Result<ValueList<Entry>>.Bad(faults);
         var notes = ChainCheck.Of(entries, seal).Select(found => found.ToFault() with { Severity = Severity.Note });
         return Result<ValueList<Entry>>.Good(entries.ToValueList(), seal is null ? notes.Append(NoSeal) : notes);
     }
 
-    private static Fault NoSeal => new("end of the log", "its last line, the seal, is missing", "The text was cut off or put together by hand: compare with where it came from.") { Severity = Severity.Note };
+    private static Fault NoSeal =>
+        new("end of the log", "its last line, the seal, is missing",
+            "The text was cut off or put together by hand: compare with where it came from.")
+        { Severity = Severity.Note };
 
     private static ValueList<Fault> Take(string line, List<Entry> entries, ref Seal? seal)
     {
@@ -67,7 +71,8 @@ public static class LogLines
         }
         catch (JsonException problem)
         {
-            return [new("line", $"it is not an entry ({Cause(line, problem)})", "Each line holds one entry as JSON, as export-log writes it: export the log again.")];
+            return [new("line", $"it is not an entry ({Cause(line, problem)})",
+                "Each line holds one entry as JSON, as export-log writes it: export the log again.")];
         }
     }
 

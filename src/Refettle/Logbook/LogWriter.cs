@@ -14,8 +14,8 @@ public sealed class LogWriter(string device, TimeProvider clock, RandomNumberGen
     /// <summary>The next entry about a car.</summary>
     public Entry Next(string car, LogEnd end, Happening happening) => Next(car, end, happening, Now);
 
-    /// <summary>The next entries about a car, each after the one before and all of one moment: so it can be seen that they were written together
-    /// (<see cref="WrittenTogether"/>).</summary>
+    /// <summary>The next entries about a car, each after the one before and all of one moment: so it
+    /// can be seen that they were written together (<see cref="WrittenTogether"/>).</summary>
     public ValueList<Entry> Next(string car, LogEnd end, IEnumerable<Happening> happenings)
     {
         var (entries, at) = (new List<Entry>(), Now);

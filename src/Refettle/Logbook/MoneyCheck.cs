@@ -10,7 +10,8 @@ internal static class MoneyCheck
     public static IEnumerable<Fault> Spent(CarHistory history, Receipt receipt, Func<string, IEnumerable<Fault>> thing)
     {
         if (receipt.Amount.Amount is <= 0 or > MostMoney)
-            yield return new("money", $"an amount of {receipt.Amount}", $"Give more than 0, up to {MostMoney}; money that came back is marked as a refund.");
+            yield return new("money", $"an amount of {receipt.Amount}",
+                $"Give more than 0, up to {MostMoney}; money that came back is marked as a refund.");
         if (string.IsNullOrWhiteSpace(receipt.For) || receipt.For.Length > MostWords)
             yield return new("money", "nothing is said about what it was for, or too much", $"Say it in 1 to {MostWords} characters.");
         if (receipt.Attachment is { Length: > MostWords })
@@ -29,6 +30,7 @@ internal static class MoneyCheck
     private static IEnumerable<Fault> Settles(CarHistory history, Guid? settles)
     {
         if (settles is { } entry && history.Line(entry) is not { Standing: Standing.InForce, Happening: Ordered or SentOut })
-            yield return new("receipt", $"entry {entry} is no order and no outside work in this car's log", "Take the mark from refettle orders; a receipt belongs into the log in which the order is.");
+            yield return new("receipt", $"entry {entry} is no order and no outside work in this car's log",
+                "Take the mark from refettle orders; a receipt belongs into the log in which the order is.");
     }
 }

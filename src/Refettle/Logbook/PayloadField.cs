@@ -10,7 +10,8 @@ namespace Refettle.Logbook;
 /// <param name="Blinding">Hexadecimal; with it and the text the commitment can be checked, without it nobody can guess the text.
 /// Null when it is blacked out.</param>
 /// <param name="Commitment">SHA-256 of blinding and text, hexadecimal.</param>
-/// <remarks>An entry that is given away with a blacked-out field must be given as fields, without its salt: the salt opens all of them.</remarks>
+/// <remarks>An entry that is given away with a blacked-out field must be given as fields, without its
+/// salt: the salt opens all of them.</remarks>
 public sealed record PayloadField(string Name, string? Text, string? Blinding, string Commitment)
 {
     /// <summary>The fields in the order of their names' UTF-8 bytes; of one name, in the order in which they are written.</summary>

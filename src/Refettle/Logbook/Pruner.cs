@@ -18,7 +18,9 @@ internal sealed class Pruner(Predicate<Thing> isGone, Predicate<string> isUnitGo
     private State Prune(State state)
     {
         var (ways, supports) = (Changed(state.Ways, Prune), Left(state.Supports));
-        return ReferenceEquals(ways, state.Ways) && ReferenceEquals(supports, state.Supports) ? state : state with { Ways = ways, Supports = supports };
+        return ReferenceEquals(ways, state.Ways) && ReferenceEquals(supports, state.Supports)
+            ? state
+            : state with { Ways = ways, Supports = supports };
     }
 
     private Part Prune(Part part)
@@ -38,7 +40,9 @@ internal sealed class Pruner(Predicate<Thing> isGone, Predicate<string> isUnitGo
     private SubAssembly Prune(SubAssembly group)
     {
         var (members, way) = (Left(group.Members), Prune(group.Out));
-        return ReferenceEquals(members, group.Members) && ReferenceEquals(way, group.Out) ? group : group with { Members = members, Out = way };
+        return ReferenceEquals(members, group.Members) && ReferenceEquals(way, group.Out)
+            ? group
+            : group with { Members = members, Out = way };
     }
 
     private Space Prune(Space space)
@@ -50,7 +54,9 @@ internal sealed class Pruner(Predicate<Thing> isGone, Predicate<string> isUnitGo
     private Way Prune(Way way)
     {
         var (clear, destroys) = (Left(way.Clear), Left(way.Destroys));
-        return ReferenceEquals(clear, way.Clear) && ReferenceEquals(destroys, way.Destroys) ? way : way with { Clear = clear, Destroys = destroys };
+        return ReferenceEquals(clear, way.Clear) && ReferenceEquals(destroys, way.Destroys)
+            ? way
+            : way with { Clear = clear, Destroys = destroys };
     }
 
     private WayOut Prune(WayOut way)
@@ -59,7 +65,8 @@ internal sealed class Pruner(Predicate<Thing> isGone, Predicate<string> isUnitGo
         return ReferenceEquals(clear, way.Clear) && ReferenceEquals(refit, way.Refit) ? way : way with { Clear = clear, Refit = refit };
     }
 
-    private RefitWay? Prune(RefitWay? back) => back is null || Left(back.Clear) is var clear && ReferenceEquals(clear, back.Clear) ? back : back with { Clear = clear };
+    private RefitWay? Prune(RefitWay? back) =>
+        back is null || Left(back.Clear) is var clear && ReferenceEquals(clear, back.Clear) ? back : back with { Clear = clear };
 
     private string ZoneLeft(string zone) => isGone(new(ThingKind.Zone, zone)) ? Zone.WholeCar : zone;
 

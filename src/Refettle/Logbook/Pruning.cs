@@ -25,7 +25,8 @@ internal static class Pruning
         foreach (var (thing, missing) in Undone(structure, IsUnknown).ToList())
         {
             known.Remove(thing);
-            faults.Add(new(thing.ToString(), $"it needs {string.Join(", ", missing)}, which the car does not have", "It is left out until that is described."));
+            faults.Add(new(thing.ToString(), $"it needs {string.Join(", ", missing)}, which the car does not have",
+                "It is left out until that is described."));
         }
 
         return new Pruner(thing => !known.Contains(thing), IsUnknown).Prune(structure);

@@ -1,7 +1,8 @@
 namespace Refettle.Logbook;
 
-/// <summary>What of a sub-assembly still hangs together: the most members that closed joints connect (of equally many those with the member that is
-/// named first), and members that no joint inside it was ever described for. The rest was split off and stays where it is.</summary>
+/// <summary>What of a sub-assembly still hangs together: the most members that closed joints connect (of
+/// equally many those with the member that is named first), and members that no joint inside it was ever described for. The rest was
+/// split off and stays where it is.</summary>
 internal static class Remainder
 {
     /// <param name="open">Joints that are open, by identifier.</param>

@@ -10,9 +10,14 @@ internal static class StockCheck
     public static IEnumerable<Fault> Of(Happening happening) => happening switch
     {
         NumberDescribed described => Described(described.Number),
-        NumberAssigned assigned => Position(assigned.Thing).Concat(Numbers(assigned.Number is null ? [] : [new(assigned.Number, assigned.Count)])),
+        NumberAssigned assigned =>
+            Position(assigned.Thing).Concat(Numbers(assigned.Number is null ? [] : [new(assigned.Number, assigned.Count)])),
         Reserved reserved => Position(reserved.Thing).Concat(Numbers([new(reserved.Number, reserved.Count)])),
-        PiecesWanted wanted => Position(wanted.Thing).Concat(wanted.Count is < 0 or > Most ? [new(wanted.Thing, $"a count of {wanted.Count}", $"Give 1 to {Most}, or 0 when none are wanted any more.")] : []),
+        PiecesWanted wanted =>
+            Position(wanted.Thing)
+                .Concat(wanted.Count is < 0 or > Most
+                    ? [new(wanted.Thing, $"a count of {wanted.Count}", $"Give 1 to {Most}, or 0 when none are wanted any more.")]
+                    : []),
         PiecesMoved moved => Moved(moved),
         KitOpened opened => Batches([(opened.Kit, opened.Count), .. Pieces(opened.Contents)]),
         MadeUp made => Batches([(made.Made, made.Count), .. Pieces(made.Taken)]),
@@ -32,7 +37,8 @@ internal static class StockCheck
     {
         var place = $"number {number.Id}";
         var mentioned = number.Contains.Concat(number.MadeFrom).ToList();
-        var others = number.Substitutes.Select(other => other.Number).Concat(number.SupersededBy is null ? [] : [number.SupersededBy]).ToList();
+        var others = number.Substitutes.Select(other => other.Number).Concat(number.SupersededBy is null ? [] : [number.SupersededBy])
+            .ToList();
         foreach (var fault in Numbers([new(number.Id, 1), .. mentioned, .. others.Select(other => new NumberCount(other, 1))]))
             yield return fault;
         if (others.Concat(mentioned.Select(one => one.Number)).Contains(number.Id))
@@ -53,7 +59,9 @@ internal static class StockCheck
             yield return fault;
         foreach (var place in new[] { moved.From, moved.To }.Where(place => place.Kind == StockPlaceKind.Car))
         {
-            var faults = place.Position() is { } position ? Position(position.Thing) : [new Fault("place", $"\"{place.Name}\" is no place on a car", "Write it as car/part x or car/joint x.")];
+            var faults = place.Position() is { } position
+                ? Position(position.Thing)
+                : [new Fault("place", $"\"{place.Name}\" is no place on a car", "Write it as car/part x or car/joint x.")];
             foreach (var fault in faults)
                 yield return fault;
         }
@@ -67,16 +75,22 @@ internal static class StockCheck
                 .Select(group => new Fault($"order {group.Key}", "it is there twice", "Add their counts up.")))
             .Concat(Days(ordered.On, ordered.Promised, "order"))
             .Concat(Paid("order", ordered.Lines.Select(line => line.Each).Append(ordered.Carriage)))
-            .Concat(ordered.ReturnDays is < 0 or > LongestDays ? [new Fault("order", $"to be returned within {ordered.ReturnDays} days", $"Give 0 to {LongestDays}.")] : []);
+            .Concat(ordered.ReturnDays is < 0 or > LongestDays
+                ? [new Fault("order", $"to be returned within {ordered.ReturnDays} days", $"Give 0 to {LongestDays}.")]
+                : []);
 
     private static IEnumerable<Fault> Listed(OffersListed listed)
     {
-        foreach (var fault in Named(listed.Supplier, "list", "of nobody", "Name the supplier.").Concat(Numbers(listed.Offers.Select(offer => new NumberCount(offer.Number, 1)))).Concat(Paid("list", listed.Offers.Select(offer => offer.Each))).Concat(DayCheck.Of("list", listed.On)))
+        foreach (var fault in Named(listed.Supplier, "list", "of nobody", "Name the supplier.")
+            .Concat(Numbers(listed.Offers.Select(offer => new NumberCount(offer.Number, 1))))
+            .Concat(Paid("list", listed.Offers.Select(offer => offer.Each))).Concat(DayCheck.Of("list", listed.On)))
             yield return fault;
         if (listed.Currency.Length != 3 || !listed.Currency.All(char.IsAsciiLetterUpper))
             yield return new("list", $"its currency is \"{listed.Currency}\"", "Give the three capital letters of ISO 4217, such as EUR.");
-        foreach (var offer in listed.Offers.Where(offer => offer.Minimum is < 1 or > Most || offer.Multiple is < 1 or > Most || offer.LeadDays is < 0 or > LongestDays))
-            yield return new($"offer {offer.Number}", "a minimum, multiple or lead time out of range", $"Give 1 to {Most} pieces and 0 to {LongestDays} days.");
+        foreach (var offer in listed.Offers
+            .Where(offer => offer.Minimum is < 1 or > Most || offer.Multiple is < 1 or > Most || offer.LeadDays is < 0 or > LongestDays))
+            yield return new($"offer {offer.Number}", "a minimum, multiple or lead time out of range",
+                $"Give 1 to {Most} pieces and 0 to {LongestDays} days.");
     }
 
     private static IEnumerable<Fault> Sent(SentOut sent) =>
@@ -107,10 +121,12 @@ internal static class StockCheck
     {
         foreach (var (batch, count) in pieces)
         {
-            foreach (var fault in Numbers([new(batch.Number, count)]).Concat(DayCheck.Of($"number {batch.Number}", batch.Made, batch.UseBy)))
+            foreach (var fault in Numbers([new(batch.Number, count)])
+                .Concat(DayCheck.Of($"number {batch.Number}", batch.Made, batch.UseBy)))
                 yield return fault;
             if (batch.UseBy < batch.Made)
-                yield return new($"number {batch.Number}", $"to be used by {batch.UseBy:yyyy-MM-dd}, but made on {batch.Made:yyyy-MM-dd}", "Look at the dates again.");
+                yield return new($"number {batch.Number}", $"to be used by {batch.UseBy:yyyy-MM-dd}, but made on {batch.Made:yyyy-MM-dd}",
+                    "Look at the dates again.");
         }
     }
 
@@ -119,13 +135,15 @@ internal static class StockCheck
         foreach (var (number, count) in numbers)
         {
             if (!PartNumber.IsValid(number))
-                yield return new("number", $"\"{number}\" is not a part number", $"Write it in capitals, with 1 to {PartNumber.MaxLength} characters.");
+                yield return new("number", $"\"{number}\" is not a part number",
+                    $"Write it in capitals, with 1 to {PartNumber.MaxLength} characters.");
             if (count is < 1 or > Most)
                 yield return new($"number {number}", $"a count of {count}", $"Give 1 to {Most}.");
         }
     }
 
-    private static IEnumerable<Fault> Position(string thing) => Thing.TryParse(thing, out var named) && named.Kind is ThingKind.Part or ThingKind.Joint
+    private static IEnumerable<Fault> Position(string thing) =>
+        Thing.TryParse(thing, out var named) && named.Kind is ThingKind.Part or ThingKind.Joint
         ? []
         : [new("position", $"\"{thing}\" takes no part number", "Write part x or joint x.")];
 
@@ -133,7 +151,9 @@ internal static class StockCheck
         string.IsNullOrWhiteSpace(name) || name.Length > 200 || name.Any(char.IsControl) ? [new(place, found, mend)] : [];
 
     private static IEnumerable<Fault> Days(DateOnly on, DateOnly? promised, string place) =>
-        promised < on ? [new(place, $"promised for {promised:yyyy-MM-dd}, before {on:yyyy-MM-dd} when it was given", "Look at the dates again.")] : DayCheck.Of(place, on, promised);
+        promised < on
+            ? [new(place, $"promised for {promised:yyyy-MM-dd}, before {on:yyyy-MM-dd} when it was given", "Look at the dates again.")]
+            : DayCheck.Of(place, on, promised);
 
     private static IEnumerable<Fault> Paid(string place, IEnumerable<Money?> prices) =>
         prices.Any(price => price is { Amount: < 0 or > 10_000_000 }) ? [new(place, "a price out of range", "Give 0 or more.")] : [];

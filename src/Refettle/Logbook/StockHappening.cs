@@ -4,7 +4,8 @@ namespace Refettle.Logbook;
 public abstract record StockHappening : Happening;
 
 /// <summary>What is known of a part number. <c>number-described</c></summary>
-/// <param name="Instead">The entries of this kind that the writer knew and replaces, in any car's log: no clock decides which is newer.</param>
+/// <param name="Instead">The entries of this kind that the writer knew and replaces, in any car's log:
+/// no clock decides which is newer.</param>
 public sealed record NumberDescribed(PartNumber Number, ValueList<Guid> Instead) : StockHappening;
 
 /// <summary>Which part number a part or joint takes; null takes the number away. <c>number-assigned</c></summary>
@@ -24,7 +25,8 @@ public sealed record MadeUp(Batch Made, int Count, ValueList<ArrivedLine> Taken)
 /// <summary>Pieces are kept for a part or joint of this car. <c>reserved</c></summary>
 public sealed record Reserved(string Thing, string Number, int Count) : StockHappening;
 
-/// <summary>New pieces are wanted for a part or joint of this car, whatever its plan uses up; replaces what was wanted there before. <c>pieces-wanted</c></summary>
+/// <summary>New pieces are wanted for a part or joint of this car, whatever its plan uses up; replaces what was wanted
+/// there before. <c>pieces-wanted</c></summary>
 /// <param name="Count">0 when none are wanted any more.</param>
 public sealed record PiecesWanted(string Thing, int Count) : StockHappening;
 

@@ -25,7 +25,8 @@ public static class TaskWords
         terms.Uses.Count == 0 ? null : $"also needs {Named(terms.Uses, facility ?? Itself)}",
     }.OfType<string>());
 
-    private static string Days(DayRange days) => days.First == days.Last ? $"on {DayWords.Day(days.First)}" : $"from {DayWords.Day(days.First)} to {DayWords.Day(days.Last)}";
+    private static string Days(DayRange days) =>
+        days.First == days.Last ? $"on {DayWords.Day(days.First)}" : $"from {DayWords.Day(days.First)} to {DayWords.Day(days.Last)}";
 
     private static string Itself(string id) => id;
 

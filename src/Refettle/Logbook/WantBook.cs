@@ -11,7 +11,8 @@ internal sealed class WantBook(string car)
     {
         if (stock is PiecesWanted wanted)
             _byThing[wanted.Thing] = wanted.Count;
-        else if (stock is PiecesMoved moved && moved.To.Position() is { } to && to.Car == car && _byThing.TryGetValue(to.Thing, out var left))
+        else if (stock is PiecesMoved moved && moved.To.Position() is { } to && to.Car == car
+            && _byThing.TryGetValue(to.Thing, out var left))
             _byThing[to.Thing] = Math.Max(0, left - moved.Count);
     }
 
@@ -22,6 +23,7 @@ internal sealed class WantBook(string car)
     public ValueList<Want> All(Structure structure)
     {
         var there = CarThings.Of(structure);
-        return _byThing.Where(want => want.Value > 0 && there.Contains(want.Key)).Select(want => new Want(want.Key, want.Value)).ToValueList();
+        return _byThing.Where(want => want.Value > 0 && there.Contains(want.Key)).Select(want => new Want(want.Key, want.Value))
+            .ToValueList();
     }
 }

@@ -13,7 +13,8 @@ internal static class WorkCheck
             .Concat(IsTrue(car, step.Fact) ? [AlreadyTrue(step)] : StanceCheck.Done(car, step));
 
     public static IEnumerable<Fault> Reversed(Car car, StepReversed step) =>
-        Refused(car, step.Fact, work => work.Reverse, step.Fact.Kind == FactKind.Open ? "Fit first what is off, and say so: refettle back 'off(PART)'." : Look)
+        Refused(car, step.Fact, work => work.Reverse,
+            step.Fact.Kind == FactKind.Open ? "Fit first what is off, and say so: refettle back 'off(PART)'." : Look)
             .Concat(Took(step.Took))
             .Concat(IsTrue(car, step.Fact) ? [] : [NotTrue(step)]);
 
@@ -23,7 +24,8 @@ internal static class WorkCheck
             .Concat(StanceCheck.Taken(car, stance));
 
     /// <summary>Tries it on a copy: what the fold would refuse is refused here.</summary>
-    private static IEnumerable<Fault> Refused(Car car, Fact fact, Func<WorkDone, Func<Fact, StructureBuilder, string?>> work, string mend = Look)
+    private static IEnumerable<Fault> Refused(
+        Car car, Fact fact, Func<WorkDone, Func<Fact, StructureBuilder, string?>> work, string mend = Look)
     {
         var structure = new StructureBuilder();
         structure.Add(car.Structure, []);
@@ -49,9 +51,11 @@ internal static class WorkCheck
         foreach (var part in stance?.Supports ?? [])
         {
             if (car.Unsound.Contains(part))
-                yield return new($"stance {stance!.Id}", $"part {part} must carry the car and was found unsound", "Support the car elsewhere, or mark the part sound once it is.");
+                yield return new($"stance {stance!.Id}", $"part {part} must carry the car and was found unsound",
+                    "Support the car elsewhere, or mark the part sound once it is.");
             if (car.Done.Contains(Fact.Off(part)))
-                yield return new($"stance {stance!.Id}", $"part {part} must carry the car and is off", "Support the car elsewhere, or put the part back first.");
+                yield return new($"stance {stance!.Id}", $"part {part} must carry the car and is off",
+                    "Support the car elsewhere, or put the part back first.");
         }
     }
 
@@ -65,7 +69,8 @@ internal static class WorkCheck
         if (ways is null || ways.Any(way => way.Id == step.Way))
             return [];
         var known = ways.Select(way => way.Id).ToList();
-        return [new(step.Fact.ToString(), $"it has no way {step.Way}", NearNames.Ask(step.Way, known, $"Its ways are {string.Join(", ", known)}."))];
+        return [new(step.Fact.ToString(), $"it has no way {step.Way}",
+            NearNames.Ask(step.Way, known, $"Its ways are {string.Join(", ", known)}."))];
     }
 
     private static IEnumerable<Fault> Took(Minutes? took)
@@ -74,11 +79,16 @@ internal static class WorkCheck
             yield return new("minutes", $"{took.Value.Value} min", $"Give 0 to {Minutes.Max} min.");
     }
 
-    private static bool IsTrue(Car car, Fact fact) => car.Done.Contains(fact) || (fact.Kind == FactKind.State && car.Stance == fact.Subject);
+    private static bool IsTrue(Car car, Fact fact) =>
+        car.Done.Contains(fact) || (fact.Kind == FactKind.State && car.Stance == fact.Subject);
 
     private static Fault AlreadyTrue(StepDone step) =>
-        new(step.Fact.ToString(), "it is done already", $"Marking it again does no harm{(step.Took is null ? "" : "; of its minutes those told first count")}.") { Severity = Severity.Note };
+        new(step.Fact.ToString(), "it is done already",
+            $"Marking it again does no harm{(step.Took is null ? "" : "; of its minutes those told first count")}.")
+        { Severity = Severity.Note };
 
     private static Fault NotTrue(StepReversed step) =>
-        new(step.Fact.ToString(), "it was not done", $"Taking it back changes nothing{(step.Took is null ? "" : ", and of its minutes those told first count")}.") { Severity = Severity.Note };
+        new(step.Fact.ToString(), "it was not done",
+            $"Taking it back changes nothing{(step.Took is null ? "" : ", and of its minutes those told first count")}.")
+        { Severity = Severity.Note };
 }

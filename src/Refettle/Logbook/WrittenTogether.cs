@@ -3,8 +3,9 @@ namespace Refettle.Logbook;
 /// <summary>Entries that one action wrote: a line that says two things, a kit with its numbers.</summary>
 public static class WrittenTogether
 {
-    /// <summary>The entries next to one in its device's chain that carry the same time to the millisecond, itself among them, in the order of the chain. A writer
-    /// gives one time to all that it writes at once; two actions by hand never share one.</summary>
+    /// <summary>The entries next to one in its device's chain that carry the same time to the millisecond, itself among
+    /// them, in the order of the chain. A writer gives one time to all that it writes at once; two
+    /// actions by hand never share one.</summary>
     /// <returns>Empty when the log does not have the entry.</returns>
     public static ValueList<HistoryLine> With(CarHistory history, Guid entry)
     {

@@ -18,7 +18,8 @@ internal static class BagLine
         return null;
     }
 
-    /// <summary>Dictation writes <c>back 16</c> as often as <c>bag 16</c>; only at the start, or after a word that asks for a bag, is it one.</summary>
+    /// <summary>Dictation writes <c>back 16</c> as often as <c>bag 16</c>; only at the start, or after a word
+    /// that asks for a bag, is it one.</summary>
     private static bool IsBag(List<string> words, int place) => words[place] == "bag"
         || (words[place] is "back" or "beg" or "bac" or "bags" && (place == 0 || Before.Contains(words[place - 1])));
 
@@ -33,7 +34,8 @@ internal static class BagLine
         return words[place].Any(char.IsAsciiDigit) && BagCode.IsValid(words[place]) ? (words[place], 1 + skipped) : null;
     }
 
-    private static Reading Of(List<string> words, int bag, int rest, string code, string line, Func<IReadOnlyList<string>, ValueList<string>> things)
+    private static Reading Of(
+        List<string> words, int bag, int rest, string code, string line, Func<IReadOnlyList<string>, ValueList<string>> things)
     {
         var about = new Reading { Kind = LineKind.BagPacked, About = $"bag {code}", Fit = 1 };
         var after = words.Skip(rest).ToList();
@@ -42,7 +44,8 @@ internal static class BagLine
         if (Place(after) is { } place)
             return about with { Kind = LineKind.BagMoved, Words = place };
         var held = string.Join(' ', words.Take(bag).Concat(after)).Trim();
-        return about with { Words = held.Length == 0 ? line.Trim() : Written(line, after, held), For = things([.. words.Take(bag), .. after]) };
+        return about with
+        { Words = held.Length == 0 ? line.Trim() : Written(line, after, held), For = things([.. words.Take(bag), .. after]) };
     }
 
     private static bool IsEmptied(List<string> words) => words.Exists(word => word is "empty" or "emptied");

@@ -3,7 +3,8 @@ namespace Refettle.QuickLine;
 /// <summary>Decides what a line tells of by the words that are no names.</summary>
 internal static class KindJudge
 {
-    /// <summary>The kinds it may be, the likeliest first; a note is always among them, before work that is said to be not done or still ahead.</summary>
+    /// <summary>The kinds it may be, the likeliest first; a note is always among them, before work that is said
+    /// to be not done or still ahead.</summary>
     /// <param name="words">The line's words as <see cref="LineWords.Of"/> gives them.</param>
     public static List<LineKind> Of(IReadOnlyList<string> words)
     {
@@ -61,7 +62,8 @@ internal static class KindJudge
         var trying = words.Any(word => KindWords.IsTrying(word) && (fastener || word is not "cut")) || Came(words);
         if (fastener && words.Contains("not") && words.Any(word => word is "will" or "would" or "did" or "does"))
             return true;
-        return (trying && (fastener || !words.Any(KindWords.Condition.Contains) || words.Contains("held"))) || (fastener && words.Any(KindWords.IsStuck));
+        return (trying && (fastener || !words.Any(KindWords.Condition.Contains) || words.Contains("held")))
+            || (fastener && words.Any(KindWords.IsStuck));
     }
 
     private static bool IsDone(IReadOnlyList<string> words) => words.Any(KindWords.IsUndoing) || words.Any(KindWords.IsRemoving);

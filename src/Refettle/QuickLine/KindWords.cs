@@ -23,7 +23,8 @@ internal static class KindWords
 
     private static readonly HashSet<string> Fitting = Set("refitted fitted refit installed reinstalled reconnected");
 
-    private static readonly HashSet<string> Fastener = Set("bolt nut screw stud clip plug union clamp taper circlip connector rivet spigot pivot banjo clevis locknut");
+    private static readonly HashSet<string> Fastener =
+        Set("bolt nut screw stud clip plug union clamp taper circlip connector rivet spigot pivot banjo clevis locknut");
 
     private static readonly HashSet<string> Tight = Set("torqued tightened snug snugged nm newton newtonmetre newtonmeter");
 
@@ -45,7 +46,9 @@ internal static class KindWords
 
     public static bool IsReminder(string word) => Reminder.Contains(word);
 
-    public static bool IsAny(string word) => Condition.Contains(word) || IsTrying(word) || IsStuck(word) || IsUndoing(word) || IsRemoving(word) || IsFitting(word) || IsTight(word) || IsReminder(word);
+    public static bool IsAny(string word) =>
+        Condition.Contains(word) || IsTrying(word) || IsStuck(word) || IsUndoing(word) || IsRemoving(word) || IsFitting(word)
+            || IsTight(word) || IsReminder(word);
 
     private static HashSet<string> Set(string words) => [.. words.Split(' ').SelectMany(word => new[] { word, LineWords.Stem(word) })];
 }

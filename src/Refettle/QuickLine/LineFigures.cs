@@ -16,7 +16,8 @@ internal static class LineFigures
             return null;
         for (var i = place + 1; i <= Math.Min(place + 2, words.Count - 1); i++)
         {
-            if (NumberWords.At(words, i) is { } number && number.Value is >= 1 and <= MostNeeded && number.Value == Math.Truncate(number.Value) && !IsMeasure(words, i + number.Words))
+            if (NumberWords.At(words, i) is { } number && number.Value is >= 1 and <= MostNeeded
+                && number.Value == Math.Truncate(number.Value) && !IsMeasure(words, i + number.Words))
                 return (int)number.Value;
         }
 
@@ -24,7 +25,9 @@ internal static class LineFigures
     }
 
     /// <summary>"Need 20 minutes" asks for no pieces.</summary>
-    private static bool IsMeasure(IReadOnlyList<string> words, int place) => place < words.Count && (MinuteWords.Contains(words[place]) || TorqueWords.Contains(words[place]) || words[place] is "mm" or "hour" or "litre" or "day");
+    private static bool IsMeasure(IReadOnlyList<string> words, int place) =>
+        place < words.Count
+        && (MinuteWords.Contains(words[place]) || TorqueWords.Contains(words[place]) || words[place] is "mm" or "hour" or "litre" or "day");
 
     /// <summary>Hours and minutes together; nothing where the hours are not a plain number (<c>one and a half hours</c>).</summary>
     public static Minutes? Took(IReadOnlyList<string> words)
@@ -33,7 +36,8 @@ internal static class LineFigures
         return (hours * 60) + (Before(words, MinuteWords) ?? 0) is { } minutes and > 0 and <= Minutes.Max ? new Minutes(minutes) : null;
     }
 
-    /// <summary>The number before the unit; without a unit the one that a line ends with (<c>torqued to 110</c>). Of any other number it is not plain that it is a torque.</summary>
+    /// <summary>The number before the unit; without a unit the one that a line ends with (<c>torqued to 110</c>). Of any other number it is
+    /// not plain that it is a torque.</summary>
     public static NewtonMetres? Torque(IReadOnlyList<string> words)
     {
         var value = Before(words, TorqueWords) ?? AtEnd(words);
@@ -42,13 +46,16 @@ internal static class LineFigures
 
     private static decimal? AtEnd(IReadOnlyList<string> words)
     {
-        var place = Enumerable.Range(0, words.Count).FirstOrDefault(place => NumberWords.At(words, place) is { } number && place + number.Words == words.Count);
-        return place > 0 && words[place - 1] is "torqued" or "tightened" or "to" or "at" && NumberWords.At(words, place) is { Value: >= 3 and <= 1000 } last ? last.Value : null;
+        var place = Enumerable.Range(0, words.Count)
+            .FirstOrDefault(place => NumberWords.At(words, place) is { } number && place + number.Words == words.Count);
+        return place > 0 && words[place - 1] is "torqued" or "tightened" or "to" or "at"
+            && NumberWords.At(words, place) is { Value: >= 3 and <= 1000 } last ? last.Value : null;
     }
 
     /// <summary>A number that can be the height of a wheel arch in millimetres.</summary>
     public static Millimetres? Height(IReadOnlyList<string> words) =>
-        Numbers(words).Where(number => number is >= 100 and <= 1500).Select(number => (Millimetres?)new Millimetres(number)).FirstOrDefault();
+        Numbers(words).Where(number => number is >= 100 and <= 1500).Select(number => (Millimetres?)new Millimetres(number))
+            .FirstOrDefault();
 
     public static IEnumerable<decimal> Numbers(IReadOnlyList<string> words)
     {

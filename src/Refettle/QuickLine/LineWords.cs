@@ -6,7 +6,8 @@ public static class LineWords
     /// <summary>Words that are written apart or together: <c>hand brake</c>, <c>hand-brake</c>, <c>handbrake</c> are one.</summary>
     private static readonly HashSet<string> Together =
     [
-        "handbrake", "halfshaft", "propshaft", "driveshaft", "backplate", "downpipe", "headlamp", "headlight", "tailgate", "windscreen", "windshield",
+        "handbrake", "halfshaft", "propshaft", "driveshaft", "backplate", "downpipe", "headlamp", "headlight", "tailgate", "windscreen",
+        "windshield",
         "crossmember", "glovebox", "subframe", "flywheel", "ubolt", "uj", "crankshaft", "camshaft", "headlining", "tellingtale", "sunvisor",
         "bellhousing", "locknut", "cornerfl", "tailpipe", "tailbox", "washerjet", "fusebox",
     ];
@@ -14,8 +15,10 @@ public static class LineWords
     /// <summary>Small words that say nothing of a thing.</summary>
     private static readonly HashSet<string> Empty =
     [
-        "the", "a", "an", "of", "in", "on", "at", "to", "is", "it", "and", "with", "its", "for", "by", "i", "we", "my", "was", "are", "be", "er", "um", "okay", "ok",
-        "so", "this", "that", "from", "one", "but", "there", "has", "have", "had", "very", "still", "now", "again", "then", "as", "before", "after", "behind", "into", "up", "all",
+        "the", "a", "an", "of", "in", "on", "at", "to", "is", "it", "and", "with", "its", "for", "by", "i", "we", "my", "was", "are", "be",
+        "er", "um", "okay", "ok",
+        "so", "this", "that", "from", "one", "but", "there", "has", "have", "had", "very", "still", "now", "again", "then", "as", "before",
+        "after", "behind", "into", "up", "all",
     ];
 
     /// <summary>The words in order, small, without plural endings; corners are spelt out (<c>rl</c> is rear left).</summary>
@@ -45,7 +48,8 @@ public static class LineWords
         var start = -1;
         for (var i = 0; i <= text.Length; i++)
         {
-            var isInner = i < text.Length && !IsUnitAfterNumber(text, i, start) && (char.IsLetterOrDigit(text[i]) || (text[i] is '.' or ',' && IsDigit(text, i - 1) && IsDigit(text, i + 1)));
+            var isInner = i < text.Length && !IsUnitAfterNumber(text, i, start)
+                && (char.IsLetterOrDigit(text[i]) || (text[i] is '.' or ',' && IsDigit(text, i - 1) && IsDigit(text, i + 1)));
             if (isInner && start < 0)
                 start = i;
             else if (!isInner && start >= 0)
@@ -62,7 +66,9 @@ public static class LineWords
     public static string Stem(string word) => word switch
     {
         { Length: > 4 } when word.EndsWith("ies", StringComparison.Ordinal) => word[..^3] + "y",
-        { Length: > 4 } when word.EndsWith("shes", StringComparison.Ordinal) || word.EndsWith("ches", StringComparison.Ordinal) || word.EndsWith("xes", StringComparison.Ordinal) || word.EndsWith("sses", StringComparison.Ordinal) => word[..^2],
+        { Length: > 4 }
+            when word.EndsWith("shes", StringComparison.Ordinal) || word.EndsWith("ches", StringComparison.Ordinal)
+                || word.EndsWith("xes", StringComparison.Ordinal) || word.EndsWith("sses", StringComparison.Ordinal) => word[..^2],
         { Length: > 3 } when word[^1] == 's' && word[^2] is not ('s' or 'u' or 'i') => word[..^1],
         _ => word,
     };

@@ -7,7 +7,8 @@ internal static class NumberWords
 {
     private static readonly string[] Small =
     [
-        "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen",
+        "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen",
+        "fifteen",
         "sixteen", "seventeen", "eighteen", "nineteen",
     ];
 
@@ -38,7 +39,9 @@ internal static class NumberWords
     }
 
     private static decimal? Digits(string word) =>
-        decimal.TryParse(word.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? value : null;
+        decimal.TryParse(word.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
+            ? value
+            : null;
 
     private static int? Spelt(string word)
     {

@@ -1,6 +1,7 @@
 namespace Refettle.QuickLine;
 
-/// <summary>Other words of the trade, of both sides of the ocean, and what dictation makes of some. From memory; a car's own names come first.</summary>
+/// <summary>Other words of the trade, of both sides of the ocean, and what dictation makes of some. From
+/// memory; a car's own names come first.</summary>
 internal static class Synonyms
 {
     /// <summary>A word, and the words of names that it may stand for.</summary>

@@ -10,14 +10,17 @@ public static class Telling
     {
         var note = new Noted(answer.Line.Trim(), Named(reading.About));
         var facts = Facts(car, answer.Line, reading).ToList();
-        var isSaid = facts.Count > 0 && (reading != answer.Best || answer.Unread.Count == 0 || reading.Words is not null || reading.Scale is not null);
+        var isSaid = facts.Count > 0
+            && (reading != answer.Best || answer.Unread.Count == 0 || reading.Words is not null || reading.Scale is not null);
         return [.. facts, .. isSaid ? [] : new[] { note }, .. Wanted(reading)];
     }
 
     private static IEnumerable<Happening> Facts(Car car, string line, Reading reading) => (reading.Kind, Id(reading.About)) switch
     {
-        (LineKind.Finding, not null) when reading.Scale is { } scale => [new Found(new() { Of = reading.About!, Scale = scale, Word = reading.Condition, Note = line.Trim() })],
-        (LineKind.Try, { } joint) when reading.Rung is { } rung => [new Tried(new(joint, rung, reading.Becomes, reading.IsSoaked, reading.Took))],
+        (LineKind.Finding, not null) when reading.Scale is { } scale =>
+            [new Found(new() { Of = reading.About!, Scale = scale, Word = reading.Condition, Note = line.Trim() })],
+        (LineKind.Try, { } joint) when reading.Rung is { } rung =>
+            [new Tried(new(joint, rung, reading.Becomes, reading.IsSoaked, reading.Took))],
         (LineKind.Done, { } id) => [new StepDone(Step(reading.About!, id), null, reading.Took)],
         (LineKind.Back, { } id) => [new StepReversed(Step(reading.About!, id), reading.Took)],
         (LineKind.Tightened, { } joint) => Tightened(car, joint, reading),
@@ -40,10 +43,14 @@ public static class Telling
         yield return new JointTightened(joint, reading.How, reading.Torque, null, null);
     }
 
-    private static Fact Step(string about, string id) => about.StartsWith("joint ", StringComparison.Ordinal) ? Fact.Open(id) : Fact.Off(id);
+    private static Fact Step(string about, string id) =>
+        about.StartsWith("joint ", StringComparison.Ordinal) ? Fact.Open(id) : Fact.Off(id);
 
     private static string? Id(string? about) => about?[(about.IndexOf(' ') + 1)..];
 
     /// <summary>A note can be about a thing of the description only.</summary>
-    private static string? Named(string? about) => about is not null && (about.StartsWith("part ", StringComparison.Ordinal) || about.StartsWith("joint ", StringComparison.Ordinal)) ? about : null;
+    private static string? Named(string? about) =>
+        about is not null && (about.StartsWith("part ", StringComparison.Ordinal) || about.StartsWith("joint ", StringComparison.Ordinal))
+            ? about
+            : null;
 }

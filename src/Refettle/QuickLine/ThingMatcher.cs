@@ -13,7 +13,8 @@ internal enum Leaning
     Joints,
 }
 
-/// <summary>Finds what a line is about: the words of each name weighed by how telling they are, with what the name has beyond the line against it.</summary>
+/// <summary>Finds what a line is about: the words of each name weighed by how telling they are, with what the name
+/// has beyond the line against it.</summary>
 internal static class ThingMatcher
 {
     private const double OtherWordOfName = 0.30;
@@ -38,11 +39,12 @@ internal static class ThingMatcher
         var most = told.Sum(word => word.Like.Max(like => like.Likeness * Weight(vocabulary, like.Word)));
         var sides = words.Where(SideWords.Contains).ToHashSet();
         return vocabulary.Things.Select(thing => Judge(vocabulary, thing, told, sides, leaning, most)).Where(match => match.Score > Least)
-            .OrderByDescending(match => match.Score).ThenBy(match => match.Thing.Name.Count).ThenBy(match => match.Thing.Thing, StringComparer.Ordinal).ToList();
+            .OrderByDescending(match => match.Score).ThenBy(match => match.Thing.Name.Count)
+            .ThenBy(match => match.Thing.Thing, StringComparer.Ordinal).ToList();
     }
 
-    /// <summary>The words that names have, once each, with what they may stand for. A thing is named first and described after: what follows a
-    /// word of condition counts less.</summary>
+    /// <summary>The words that names have, once each, with what they may stand for. A thing is named
+    /// first and described after: what follows a word of condition counts less.</summary>
     private static List<(string Word, (string Word, double Likeness)[] Like)> Told(Vocabulary vocabulary, IReadOnlyList<string> words)
     {
         var told = new List<(string Word, (string Word, double Likeness)[] Like)>();
@@ -58,7 +60,9 @@ internal static class ThingMatcher
         return told;
     }
 
-    private static Match Judge(Vocabulary vocabulary, Nameable thing, List<(string Word, (string Word, double Likeness)[] Like)> told, HashSet<string> sides, Leaning leaning, double most)
+    private static Match Judge(
+        Vocabulary vocabulary, Nameable thing, List<(string Word, (string Word, double Likeness)[] Like)> told, HashSet<string> sides,
+        Leaning leaning, double most)
     {
         var covered = new HashSet<string>();
         var (score, telling) = (0.0, false);
@@ -81,7 +85,8 @@ internal static class ThingMatcher
         if (!telling)
             return new(thing, 0, 0);
         var fit = Math.Min(1, score / most);
-        score -= thing.Name.Where(word => !covered.Contains(word)).Sum(word => (thing.Qualifiers.Contains(word) ? OtherQualifier : OtherWordOfName) * Weight(vocabulary, word));
+        score -= thing.Name.Where(word => !covered.Contains(word))
+            .Sum(word => (thing.Qualifiers.Contains(word) ? OtherQualifier : OtherWordOfName) * Weight(vocabulary, word));
         score += covered.Contains(thing.Head) ? HeadSaid : -HeadUnsaid;
         return new(thing, score + Leans(thing, leaning) - (Contradicts(thing, sides) ? WrongSide : 0), fit);
     }
@@ -96,7 +101,8 @@ internal static class ThingMatcher
     };
 
     /// <summary>The line says one side and the thing is on the other.</summary>
-    private static bool Contradicts(Nameable thing, HashSet<string> sides) => Against(thing, sides, "left", "right") || Against(thing, sides, "front", "rear");
+    private static bool Contradicts(Nameable thing, HashSet<string> sides) =>
+        Against(thing, sides, "left", "right") || Against(thing, sides, "front", "rear");
 
     private static bool Against(Nameable thing, HashSet<string> sides, string one, string other)
     {
@@ -105,6 +111,7 @@ internal static class ThingMatcher
             return false;
         var (mine, against) = said ? (one, other) : (other, one);
         var spot = thing.Spot.Words().ToLowerInvariant();
-        return (thing.Name.Contains(against) || spot.Contains(against, StringComparison.Ordinal)) && !thing.Name.Contains(mine) && !spot.Contains(mine, StringComparison.Ordinal);
+        return (thing.Name.Contains(against) || spot.Contains(against, StringComparison.Ordinal)) && !thing.Name.Contains(mine)
+            && !spot.Contains(mine, StringComparison.Ordinal);
     }
 }

@@ -6,8 +6,10 @@ internal static class TryWords
     /// <summary>The rung's name in the ladders that come with the program; the last method said counts, for it decided.</summary>
     private static readonly (string Word, string Rung)[] Rungs =
     [
-        ("soak", "soak"), ("soaked", "soak"), ("penetrant", "soak"), ("impact", "impact"), ("gun", "impact"), ("breaker", "to-and-fro"), ("bar", "to-and-fro"), ("fro", "to-and-fro"),
-        ("hand", "by-hand"), ("induction", "induction"), ("torch", "flame"), ("flame", "flame"), ("heat", "flame"), ("heated", "flame"), ("puller", "puller"), ("grinder", "cut"), ("cut", "cut"),
+        ("soak", "soak"), ("soaked", "soak"), ("penetrant", "soak"), ("impact", "impact"), ("gun", "impact"), ("breaker", "to-and-fro"),
+        ("bar", "to-and-fro"), ("fro", "to-and-fro"),
+        ("hand", "by-hand"), ("induction", "induction"), ("torch", "flame"), ("flame", "flame"), ("heat", "flame"), ("heated", "flame"),
+        ("puller", "puller"), ("grinder", "cut"), ("cut", "cut"),
         ("drilled", "drill"), ("drill", "drill"),
     ];
 
@@ -17,7 +19,8 @@ internal static class TryWords
         ["free", "freed", "moved", "loose", "loosened", "out", "popped", "apart", "off", "turn", "undone", "drilled", "cut"];
 
     /// <summary>What breaks loose is whole.</summary>
-    private static bool IsBroken(List<string> said) => said.IndexOf("broke") is var place and >= 0 && (place + 1 == said.Count || said[place + 1] is not ("loose" or "free"));
+    private static bool IsBroken(List<string> said) =>
+        said.IndexOf("broke") is var place and >= 0 && (place + 1 == said.Count || said[place + 1] is not ("loose" or "free"));
 
     public static string? Rung(IReadOnlyList<string> words)
     {

@@ -2,11 +2,13 @@ namespace Refettle.QuickLine;
 
 /// <summary>A part or joint with the words by which it can be meant.</summary>
 /// <param name="Name">All words of its name.</param>
-/// <param name="Head">What it is before anything else: <c>bush</c> of <c>Rear left damper lower bush</c>, <c>shield</c> of <c>Heat shield above the tail box</c>.</param>
+/// <param name="Head">What it is before anything else: <c>bush</c> of <c>Rear left damper lower bush</c>, <c>shield</c> of
+/// <c>Heat shield above the tail box</c>.</param>
 /// <param name="Qualifiers">Words that only say where or with what.</param>
 /// <param name="More">Words of its identifier, and for a joint of the parts it holds.</param>
 internal sealed record Nameable(
-    string Thing, IReadOnlySet<string> Name, string Head, IReadOnlySet<string> Qualifiers, IReadOnlySet<string> More, Spot Spot, JointKind? Kind);
+    string Thing, IReadOnlySet<string> Name, string Head, IReadOnlySet<string> Qualifiers, IReadOnlySet<string> More, Spot Spot,
+    JointKind? Kind);
 
 /// <summary>All things of a car that a line can be about, and how telling each word is.</summary>
 internal sealed class Vocabulary
@@ -34,7 +36,8 @@ internal sealed class Vocabulary
     public double Weight(string word) => _weights.GetValueOrDefault(word);
 
     /// <summary>The words of names that a written word may stand for, each with its likeness up to 1.</summary>
-    public (string Word, double Likeness)[] Like(string word) => _likes.TryGetValue(word, out var known) ? known : _likes[word] = FindLike(word);
+    public (string Word, double Likeness)[] Like(string word) =>
+        _likes.TryGetValue(word, out var known) ? known : _likes[word] = FindLike(word);
 
     private (string, double)[] FindLike(string word)
     {
@@ -53,14 +56,16 @@ internal sealed class Vocabulary
             }
         }
 
-        return [.. found.Select(pair => (pair.Key, pair.Value)).OrderByDescending(pair => pair.Value).ThenBy(pair => pair.Key, StringComparer.Ordinal).Take(4)];
+        return [.. found.Select(pair => (pair.Key, pair.Value)).OrderByDescending(pair => pair.Value)
+            .ThenBy(pair => pair.Key, StringComparer.Ordinal).Take(4)];
     }
 
     private static Nameable OfPart(Part part)
     {
         var name = Words(part.Name);
         var (head, qualifiers) = HeadOf(part.Name);
-        return new($"part {part.Id}", name, head, qualifiers, Words(part.Id.Replace('-', ' ')).Except(name).ToHashSet(), Spots.Of(part), null);
+        return new($"part {part.Id}", name, head, qualifiers, Words(part.Id.Replace('-', ' ')).Except(name).ToHashSet(), Spots.Of(part),
+            null);
     }
 
     private static Nameable OfJoint(Joint joint, Dictionary<string, string> names, Dictionary<string, Spot> spots)
@@ -85,7 +90,8 @@ internal sealed class Vocabulary
         return (head, [.. Words(name).Except(Words(first))]);
     }
 
-    private static readonly HashSet<string> Joining = ["at", "in", "on", "to", "of", "with", "between", "behind", "below", "above", "from", "over", "round", "along", "for", "and", "into", "under"];
+    private static readonly HashSet<string> Joining = ["at", "in", "on", "to", "of", "with", "between", "behind", "below", "above", "from",
+        "over", "round", "along", "for", "and", "into", "under"];
 
     private static HashSet<string> Words(string text) => [.. LineWords.Of(text).Where(word => !LineWords.SaysNothing(word))];
 }

@@ -6,11 +6,14 @@ namespace Refettle.SaleFile;
 public static class DocumentCheck
 {
     public static ValueList<string> Of(SaleDocument document) =>
-        [.. Short(document.Sections[0]), .. document.Sections.SelectMany(section => section.Blocks.SelectMany(block => Rests(section, block, document.Entries.Count)))];
+        [.. Short(document.Sections[0]),
+            .. document.Sections.SelectMany(section => section.Blocks.SelectMany(block => Rests(section, block, document.Entries.Count)))];
 
     /// <summary>Words of a section as a reader counts them: between blanks.</summary>
-    public static int Words(Section section) => section.Blocks.OfType<Said>().Sum(said => said.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length)
-        + section.Blocks.OfType<Pictures>().SelectMany(pictures => pictures.Shown).Sum(picture => picture.Caption.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length);
+    public static int Words(Section section) =>
+        section.Blocks.OfType<Said>().Sum(said => said.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length)
+        + section.Blocks.OfType<Pictures>().SelectMany(pictures => pictures.Shown)
+            .Sum(picture => picture.Caption.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length);
 
     private static IEnumerable<string> Short(Section summary)
     {

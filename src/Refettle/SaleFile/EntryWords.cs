@@ -11,7 +11,8 @@ internal static class EntryWords
         StructureAdded added => $"Described: {added.Source}",
         StructureRemoved removed => $"Taken out of the description: {string.Join(", ", removed.Things)}",
         StepDone done when entry.ChangesNothing => $"{Did(done.Fact, names)}: marked once more",
-        StepReversed back when entry.ChangesNothing => $"{names.Of(back.Fact)}: marked as {(back.Fact.Kind == FactKind.Off ? "fitted; it was not off" : "closed or undone; it was so already")}",
+        StepReversed back when entry.ChangesNothing =>
+            $"{names.Of(back.Fact)}: marked as {(back.Fact.Kind == FactKind.Off ? "fitted; it was not off" : "closed or undone; it was so already")}",
         StepDone done => $"{Did(done.Fact, names)}{With(", way: ", done.Way)}{With(", ", done.Took)}",
         StepReversed back => $"{Undid(back.Fact, names)}{With(", ", back.Took)}",
         Tried tried => $"Tried to open {names.OfJoint(tried.Try.Joint)}: {tried.Try.Rung}, {Became(tried.Try.Becomes)}",
@@ -27,8 +28,10 @@ internal static class EntryWords
         BagEmptied emptied => $"Bag {BagCode.Shown(emptied.Code)} used up",
         Declared declared => $"Stated by the owner: {declared.Text}",
         Struck struck => $"An earlier entry struck{With(": ", struck.Why)}",
-        PiecesMoved moved => $"{moved.Count} × {moved.Batch.Number} ({moved.Batch.Condition.ToString().ToLowerInvariant()}): {Place(moved.From, entry.Entry.Car, names)} to {Place(moved.To, entry.Entry.Car, names)}{With(", ", moved.Why)}",
-        { } told => JudgingSayings.Of(told, names.Of) ?? CoatingWords.Of(told, names.Of) ?? CalendarWords.Sentence(told) ?? AlignmentWords.Of(told) ?? Unseen(entry),
+        PiecesMoved moved =>
+            $"{moved.Count} × {moved.Batch.Number} ({moved.Batch.Condition.ToString().ToLowerInvariant()}): {Place(moved.From, entry.Entry.Car, names)} to {Place(moved.To, entry.Entry.Car, names)}{With(", ", moved.Why)}",
+        { } told => JudgingSayings.Of(told, names.Of) ?? CoatingWords.Of(told, names.Of) ?? CalendarWords.Sentence(told)
+            ?? AlignmentWords.Of(told) ?? Unseen(entry),
         null => Unseen(entry),
     };
 
@@ -63,7 +66,13 @@ internal static class EntryWords
     public static string Of(Photo photo, CarNames names) => photo.Of.Count == 0 ? "the car" : string.Join(", ", photo.Of.Select(names.Of));
 
     private static string Place(StockPlace place, string own, CarNames names) =>
-        place.Position() is var (car, thing) ? car == own ? names.Of(thing) : "another car" : place.Kind == StockPlaceKind.Supplier ? "a supplier" : place.Kind.ToString().ToLowerInvariant();
+        place.Position() is var (car, thing)
+            ? car == own
+            ? names.Of(thing)
+            : "another car"
+            : place.Kind == StockPlaceKind.Supplier
+            ? "a supplier"
+            : place.Kind.ToString().ToLowerInvariant();
 
     private static string Did(Fact fact, CarNames names) => fact.Kind switch
     {

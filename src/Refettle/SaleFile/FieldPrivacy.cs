@@ -105,7 +105,9 @@ public static class FieldPrivacy
             Class.Place => !privacy.Names && text.Contains("\"supplier\"", StringComparison.Ordinal),
             Class.Mark => !ShowsAll(privacy) && !IsOfCheck(text),
             Class.Work => !privacy.Hours && HoldsNumber(text, "took"),
-            Class.Words => (!privacy.Prices && PrivateWords.LookLikeMoney(Spoken(text))) || (!privacy.Names && PrivateWords.LookLikePeople(Spoken(text))),
+            Class.Words =>
+                (!privacy.Prices && PrivateWords.LookLikeMoney(Spoken(text)))
+                    || (!privacy.Names && PrivateWords.LookLikePeople(Spoken(text))),
             _ => false,
         };
     }
@@ -115,7 +117,8 @@ public static class FieldPrivacy
     private static bool IsOfCheck(string mark)
     {
         using var parsed = JsonDocument.Parse(mark);
-        return parsed.RootElement.TryGetProperty("task", out var task) && task.GetString()?.StartsWith(Disturbed.Check, StringComparison.Ordinal) == true;
+        return parsed.RootElement.TryGetProperty("task", out var task)
+            && task.GetString()?.StartsWith(Disturbed.Check, StringComparison.Ordinal) == true;
     }
 
     private static Dictionary<string, Class> Read(params (Class Class, string Line)[] lines) => lines

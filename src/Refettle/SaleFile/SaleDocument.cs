@@ -4,7 +4,8 @@ namespace Refettle.SaleFile;
 /// <param name="Made">When it was made.</param>
 /// <param name="Fingerprint">Of the key that signs it.</param>
 /// <param name="Entries">The whole log, in the order of the numbers.</param>
-public sealed record SaleDocument(string Title, string Subtitle, DateTimeOffset Made, string Fingerprint, ValueList<Section> Sections, ValueList<SeenEntry> Entries)
+public sealed record SaleDocument(
+    string Title, string Subtitle, DateTimeOffset Made, string Fingerprint, ValueList<Section> Sections, ValueList<SeenEntry> Entries)
 {
     /// <summary>BCP 47.</summary>
     public const string Language = "en";

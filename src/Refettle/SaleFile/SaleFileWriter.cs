@@ -13,8 +13,10 @@ public static class SaleFileWriter
         var year = from.Car.Year is { } known ? $", {known}" : "";
         var document = new SaleDocument(from.Car.Name + year, "The record of what was done", question.Made, question.Fingerprint,
             [
-                Summary.Of(from), Disclosures.Of(from), OpenItems.Of(from), Papers.Of(from), Papers.Claims(from), Parts.Condition(from), Parts.Provenance(from),
-                Work.Days(from), .. Outside.Of(from), Tightened.Of(from), .. question.Privacy.Hours || question.Privacy.Prices ? [Work.Hours(from)] : Array.Empty<Section>(),
+                Summary.Of(from), Disclosures.Of(from), OpenItems.Of(from), Papers.Of(from), Papers.Claims(from), Parts.Condition(from),
+                Parts.Provenance(from),
+                Work.Days(from), .. Outside.Of(from), Tightened.Of(from),
+                .. question.Privacy.Hours || question.Privacy.Prices ? [Work.Hours(from)] : Array.Empty<Section>(),
                 .. Snapshots.Of(from), HowToCheck.Of(question.Fingerprint),
             ], from.Entries);
         return DocumentCheck.Of(document) is { Count: > 0 } wrong
@@ -29,7 +31,9 @@ public static class SaleFileWriter
         return document.Entries.Select(entry => (entry, EntryWords.Of(entry, names)));
     }
 
-    private static IEnumerable<Fault> Flags(SeenEntry entry, Declared told) => WordingGuard.Of(told.Text, told.Because.Count > 0).Select(claim => new Fault(
-        $"entry {entry.Number}, “{claim.Words}”", claim.Why + (told.Topic == DeclarationTopic.Claim ? "; the claim is left out" : ""), claim.Offer)
-    { Severity = Severity.Note });
+    private static IEnumerable<Fault> Flags(SeenEntry entry, Declared told) =>
+        WordingGuard.Of(told.Text, told.Because.Count > 0).Select(claim => new Fault(
+        $"entry {entry.Number}, “{claim.Words}”", claim.Why + (told.Topic == DeclarationTopic.Claim ? "; the claim is left out" : ""),
+        claim.Offer)
+        { Severity = Severity.Note });
 }

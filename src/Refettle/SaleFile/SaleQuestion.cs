@@ -26,6 +26,8 @@ public sealed record Privacy(bool Prices, bool Names, bool Hours, ValueList<Guid
     public static Privacy Standard { get; } = new(Prices: false, Names: false, Hours: true, []);
 
     /// <summary>What is left out, in words.</summary>
-    public ValueList<string> LeftOut => new (bool Shown, string Word)[] { (Prices, "prices"), (Names, "names and addresses"), (Hours, "hours"), (Hidden.Count == 0, "single entries") }
+    public ValueList<string> LeftOut =>
+        new (bool Shown, string Word)[] { (Prices, "prices"), (Names, "names and addresses"), (Hours, "hours"),
+            (Hidden.Count == 0, "single entries") }
         .Where(one => !one.Shown).Select(one => one.Word).ToValueList();
 }

@@ -28,7 +28,8 @@ public sealed record SeenEntry(int Number, Entry Entry, Standing Standing, Happe
     private static SeenEntry Of(HistoryLine line, int number, Privacy privacy)
     {
         var given = GivenEntry.Of(line.Entry, (field, text) => FieldPrivacy.IsHidden(privacy, line.Entry, field, text));
-        return new(number, line.Entry, line.Standing, given.Fields is null ? line.Happening : Reread(line.Entry, given.Fields), given) { ChangesNothing = line.ChangesNothing };
+        return new(number, line.Entry, line.Standing, given.Fields is null ? line.Happening : Reread(line.Entry, given.Fields), given)
+        { ChangesNothing = line.ChangesNothing };
     }
 
     /// <summary>What the open fields alone tell.</summary>

@@ -29,19 +29,27 @@ internal sealed record Witness(SeenEntry Entry, string Part, Shows Shows, string
 
     private static IEnumerable<Witness> Of(SeenEntry entry, CarNames names) => entry.Told switch
     {
-        StepDone { Fact.Kind: FactKind.Off } done => names.Moved(done.Fact.Subject).Select(part => new Witness(entry, part, Shows.TakenOff, "taken off")),
-        StepReversed { Fact.Kind: FactKind.Off } back => names.Moved(back.Fact.Subject).Select(part => new Witness(entry, part, Shows.Fitted, "fitted")),
+        StepDone { Fact.Kind: FactKind.Off } done =>
+            names.Moved(done.Fact.Subject).Select(part => new Witness(entry, part, Shows.TakenOff, "taken off")),
+        StepReversed { Fact.Kind: FactKind.Off } back =>
+            names.Moved(back.Fact.Subject).Select(part => new Witness(entry, part, Shows.Fitted, "fitted")),
         Tried tried => OfJoint(entry, tried.Try.Joint, Shows.Work, $"{tried.Try.Rung}: {EntryWords.Became(tried.Try.Becomes)}", names),
         Found found when Thing.TryParse(found.Finding.Of, out var thing) => thing.Kind switch
         {
             ThingKind.Part => [new(entry, thing.Id, Shows.Condition, JudgingSayings.Of(found.Finding))],
-            ThingKind.Joint => OfJoint(entry, thing.Id, Shows.Condition, $"{names.OfJoint(thing.Id)}: {JudgingSayings.Of(found.Finding)}", names),
+            ThingKind.Joint =>
+                OfJoint(entry, thing.Id, Shows.Condition, $"{names.OfJoint(thing.Id)}: {JudgingSayings.Of(found.Finding)}", names),
             _ => [],
         },
-        VerdictGiven given => [new(entry, given.Verdict.Part, Shows.Work, $"verdict: {given.Verdict.Kind.ToString().ToLowerInvariant()}", given.Verdict.Kind)],
+        VerdictGiven given =>
+            [new(entry, given.Verdict.Part, Shows.Work, $"verdict: {given.Verdict.Kind.ToString().ToLowerInvariant()}",
+                given.Verdict.Kind)],
         VerdictWithdrawn gone => [new(entry, gone.Part, Shows.Work, "verdict withdrawn", VerdictKind.Keep)],
-        PiecesMoved moved when moved.To.Position() is var (car, about) && car == entry.Entry.Car && Thing.TryParse(about, out var place) && place.Kind == ThingKind.Part =>
-            [new(entry, place.Id, Fitted(moved.Batch.Condition), $"{moved.Batch.Condition.ToString().ToLowerInvariant()} part {moved.Batch.Number} fitted")],
+        PiecesMoved moved
+            when moved.To.Position() is var (car, about) && car == entry.Entry.Car && Thing.TryParse(about, out var place)
+                && place.Kind == ThingKind.Part =>
+            [new(entry, place.Id, Fitted(moved.Batch.Condition),
+                $"{moved.Batch.Condition.ToString().ToLowerInvariant()} part {moved.Batch.Number} fitted")],
         SoundnessJudged judged => [new(entry, judged.Part, Shows.Condition, $"found {EntryWords.Soundness(judged)}")],
         Noted { About: { } about } noted when Thing.TryParse(about, out var thing) => thing.Kind switch
         {

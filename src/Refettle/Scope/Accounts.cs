@@ -18,7 +18,8 @@ internal static class Accounts
 
     /// <summary>A stance is paid once, however often the car is put into it.</summary>
     private static decimal MoneyOf(CarStanding standing, Plan plan) =>
-        plan.Steps.DistinctBy(step => (step.Fact, step.Way)).Select(step => WayOf(standing, step)).OfType<Way>().Sum(way => Pricing.MoneyOf(way, standing).Amount);
+        plan.Steps.DistinctBy(step => (step.Fact, step.Way)).Select(step => WayOf(standing, step)).OfType<Way>()
+            .Sum(way => Pricing.MoneyOf(way, standing).Amount);
 
     private static Way? WayOf(CarStanding standing, Step step) => (step.Fact.Kind switch
     {

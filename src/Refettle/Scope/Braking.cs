@@ -8,10 +8,12 @@ internal sealed class Braking(Car car, ScopeQuestion question, IDerivationSolver
     public Brake Of(string job, ValueList<string> chosen)
     {
         // Nothing is ruled out here: a day that is too near is told as a breach.
-        var problem = new ScopeProblem(car, question with { Until = null, Leave = question.Leave.Where(left => left != job).ToValueList() });
+        var problem =
+            new ScopeProblem(car, question with { Until = null, Leave = question.Leave.Where(left => left != job).ToValueList() });
         var jobs = problem.Jobs;
         var number = jobs.NumberOf(job);
-        var rest = jobs.Closed(chosen.Where(jobs.Knows).Select(jobs.NumberOf).Concat(jobs.Musts()).Where(other => !jobs.With[other].Contains(number)));
+        var rest = jobs.Closed(chosen.Where(jobs.Knows).Select(jobs.NumberOf).Concat(jobs.Musts())
+            .Where(other => !jobs.With[other].Contains(number)));
         var with = jobs.Closed(rest.Append(number));
         var breaches = Breaches(problem, number, with).ToValueList();
         return new(job, new Marginals(problem, free, cancel).Of(number, rest), breaches, breaches.Count == 0 ? [] : Room(job, jobs, with));

@@ -11,11 +11,13 @@ public interface IScopePlanner
     /// <summary>What each job takes given the rest, and what is dropped first.</summary>
     ScopeReasons Explain(Car car, ScopeAnswer answer, CancellationToken cancel = default);
 
-    /// <summary>The greatest gain for limits of time, or of money, from the musts alone to all that is worth it; the other limits stay.</summary>
+    /// <summary>The greatest gain for limits of time, or of money, from the musts alone to all that is
+    /// worth it; the other limits stay.</summary>
     /// <param name="most">So many points, 2 or more.</param>
     /// <param name="found">Told of each point as it is found.</param>
     ValueList<FrontierPoint> Frontier(
-        Car car, ScopeQuestion question, ScopeLimit limit, int most = 20, IProgress<FrontierPoint>? found = null, CancellationToken cancel = default);
+        Car car, ScopeQuestion question, ScopeLimit limit, int most = 20, IProgress<FrontierPoint>? found = null,
+        CancellationToken cancel = default);
 
     /// <summary>Whether a job of the car fits beside those that are in.</summary>
     /// <param name="beside">Those that are in; null takes the chosen scope, or where nothing is chosen the best.</param>

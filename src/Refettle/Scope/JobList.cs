@@ -54,7 +54,8 @@ internal sealed class JobList
     {
         var found = new List<int> { job };
         for (var next = 0; next < found.Count; next++)
-            found.AddRange(Jobs[found[next]].With.Where(_number.ContainsKey).Select(NumberOf).Where(other => !found.Contains(other)).Distinct().ToList());
+            found.AddRange(Jobs[found[next]].With.Where(_number.ContainsKey).Select(NumberOf).Where(other => !found.Contains(other))
+                .Distinct().ToList());
         return [.. found.Order()];
     }
 }

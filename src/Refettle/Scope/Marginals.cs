@@ -13,7 +13,8 @@ internal sealed class Marginals(ScopeProblem problem, IDerivationSolver free, Ca
     {
         if (Solve(chosen) is not { } all)
             return [];
-        return Enumerable.Range(0, _jobs.Jobs.Length).AsParallel().AsOrdered().Select(job => Of(job, chosen, all)).OfType<JobCost>().ToValueList();
+        return Enumerable.Range(0, _jobs.Jobs.Length).AsParallel().AsOrdered().Select(job => Of(job, chosen, all)).OfType<JobCost>()
+            .ToValueList();
     }
 
     public JobCost? Of(int job, int[] chosen) => Solve(chosen) is { } all ? Of(job, chosen, all) : null;
@@ -40,5 +41,6 @@ internal sealed class Marginals(ScopeProblem problem, IDerivationSolver free, Ca
     }
 
     private static ScopeSum Less(ScopeSum more, ScopeSum less) => new(
-        more.Worth - less.Worth, new(more.Money.Amount - less.Money.Amount), more.Opening - less.Opening, more.Work - less.Work, more.Unique - less.Unique);
+        more.Worth - less.Worth, new(more.Money.Amount - less.Money.Amount), more.Opening - less.Opening, more.Work - less.Work,
+        more.Unique - less.Unique);
 }

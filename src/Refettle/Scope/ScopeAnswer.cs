@@ -7,7 +7,8 @@ public sealed record ScopeAnswer
 {
     public required ScopeQuestion Question { get; init; }
 
-    /// <summary>Optimal: no set of jobs gains more. Impossible: the musts alone do not fit, or nothing was found in time; the obstacles tell which.</summary>
+    /// <summary>Optimal: no set of jobs gains more. Impossible: the musts alone do not fit, or nothing was found in
+    /// time; the obstacles tell which.</summary>
     public required PlanStatus Status { get; init; }
 
     /// <summary>Identifiers of the jobs that are in.</summary>

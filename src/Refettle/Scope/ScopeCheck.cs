@@ -2,7 +2,8 @@ using Refettle.Access;
 
 namespace Refettle.Scope;
 
-/// <summary>Adds a scope up again from the car's own figures, and replays its plan; it shares nothing with the planner but the words.</summary>
+/// <summary>Adds a scope up again from the car's own figures, and replays its plan; it shares nothing
+/// with the planner but the words.</summary>
 public static class ScopeCheck
 {
     private const string Report = "This is a fault of the program: please report it.";
@@ -20,13 +21,16 @@ public static class ScopeCheck
     private static IEnumerable<Fault> Set(Car car, ScopeAnswer answer, List<Job> jobs)
     {
         var open = car.Jobs.Where(job => !car.JobsDone.Contains(job.Id)).ToList();
-        foreach (var job in open.Where(job => (job.Wish == Wish.Must || answer.Question.Also.Contains(job.Id)) && !answer.Chosen.Contains(job.Id)))
+        foreach (var job
+            in open.Where(job => (job.Wish == Wish.Must || answer.Question.Also.Contains(job.Id)) && !answer.Chosen.Contains(job.Id)))
             yield return Wrong(job.Id, "it must be in and is not");
         foreach (var job in jobs.Where(job => car.JobsDone.Contains(job.Id) || answer.Question.Leave.Contains(job.Id)))
             yield return Wrong(job.Id, "it is in, though done or to be left alone");
-        foreach (var job in jobs.Where(job => job.With.Any(other => open.Any(known => known.Id == other) && !answer.Chosen.Contains(other))))
+        foreach (var job
+            in jobs.Where(job => job.With.Any(other => open.Any(known => known.Id == other) && !answer.Chosen.Contains(other))))
             yield return Wrong(job.Id, $"it is in without {string.Join(", ", job.With.Except(answer.Chosen))}");
-        if (answer.Chosen.Distinct().Count() != jobs.Count || jobs.Count != answer.Chosen.Count || jobs.Count + answer.Left.Count != open.Count)
+        if (answer.Chosen.Distinct().Count() != jobs.Count || jobs.Count != answer.Chosen.Count
+            || jobs.Count + answer.Left.Count != open.Count)
             yield return Wrong("all", "jobs are missing, unknown or counted twice");
     }
 
@@ -46,7 +50,8 @@ public static class ScopeCheck
         var opening = answer.Plan.Steps.Sum(step => step.Cost.Open.Value + step.Cost.Close.Value);
         var unique = answer.Plan.Steps.Sum(step => step.Cost.Unique.Value);
         var worth = jobs.Sum(job => Worth(job, answer.Question));
-        if (sum.Money.Amount != money || sum.Opening.Value != opening || sum.Unique.Value != unique || sum.Work.Value != jobs.Sum(job => job.Work.Value) || sum.Worth != worth)
+        if (sum.Money.Amount != money || sum.Opening.Value != opening || sum.Unique.Value != unique
+            || sum.Work.Value != jobs.Sum(job => job.Work.Value) || sum.Worth != worth)
             yield return Wrong("sum", $"it says {sum}, and is worth {worth}, money {money}, opening {opening} min, unique {unique} min");
         var gain = worth - money - ((opening + unique + jobs.Sum(job => job.Work.Value)) * perHour / 60);
         if (gain != answer.Gain || answer.Bound < gain)

@@ -9,8 +9,10 @@ internal static class ScopeObstacles
 
     private const string NotWorkedOut = "the musts do not fit into what there is; how much they take at least was not worked out in time";
 
-    /// <param name="isProven">No choice keeps the limits, or the musts cannot be done whatever is spent. Else nothing was found in time.</param>
-    public static ValueList<string> Of(ScopeProblem problem, ScopeQuestion question, bool isProven, IDerivationSolver free, CancellationToken cancel)
+    /// <param name="isProven">No choice keeps the limits, or the musts cannot be done whatever is
+    /// spent. Else nothing was found in time.</param>
+    public static ValueList<string> Of(
+        ScopeProblem problem, ScopeQuestion question, bool isProven, IDerivationSolver free, CancellationToken cancel)
     {
         var jobs = problem.Jobs;
         var musts = jobs.Musts();

@@ -14,7 +14,12 @@ public sealed class ScopePlanner(IDerivationSolver free, ILimitedSolver forCores
         var core = problem.Core(free, forCores, cancel);
         var answer = core?.Solve(ScopeProblem.Most(question.Time, question.Budget), cancel);
         var scope = answer?.WayOf is null
-            ? new() { Question = question, Status = PlanStatus.Impossible, Obstacles = ScopeObstacles.Of(problem, question, isProven: answer is { Bound: long.MaxValue }, free, cancel) }
+            ? new()
+            {
+                Question = question,
+                Status = PlanStatus.Impossible,
+                Obstacles = ScopeObstacles.Of(problem, question, isProven: answer is { Bound: long.MaxValue }, free, cancel)
+            }
             : Answer(problem, question, answer, core!.Unlimited, cancel);
         var faults = ScopeCheck.Of(car, scope);
         return faults.Count == 0 ? scope : throw new InvalidOperationException("The scope does not add up: " + faults[0]);
@@ -30,7 +35,8 @@ public sealed class ScopePlanner(IDerivationSolver free, ILimitedSolver forCores
     }
 
     public ValueList<FrontierPoint> Frontier(
-        Car car, ScopeQuestion question, ScopeLimit limit, int most = 20, IProgress<FrontierPoint>? found = null, CancellationToken cancel = default) =>
+        Car car, ScopeQuestion question, ScopeLimit limit, int most = 20, IProgress<FrontierPoint>? found = null,
+        CancellationToken cancel = default) =>
         new Frontier(new(car, question), question, free, forCores, cancel).Of(limit, most, found);
 
     public Brake Add(Car car, ScopeQuestion question, string job, ValueList<string>? beside = null, CancellationToken cancel = default)
@@ -39,12 +45,14 @@ public sealed class ScopePlanner(IDerivationSolver free, ILimitedSolver forCores
         return new Braking(car, question, free, forCores, cancel).Of(job, chosen);
     }
 
-    private ScopeAnswer Answer(ScopeProblem problem, ScopeQuestion question, DerivationAnswer answer, DerivationAnswer unlimited, CancellationToken cancel)
+    private ScopeAnswer Answer(
+        ScopeProblem problem, ScopeQuestion question, DerivationAnswer answer, DerivationAnswer unlimited, CancellationToken cancel)
     {
         var jobs = problem.JobsOf(answer);
         var plan = new AccessPlanner(free).Reach(problem.Standing.Car, new() { Goals = problem.Jobs.Goals(jobs) }, cancel);
         var sum = Accounts.Of(problem.Standing, plan, jobs.Select(job => (problem.Jobs.Jobs[job], problem.Jobs.WorthOf(job))));
-        if (sum.Time > question.Time || sum.Money.Amount > question.Budget?.Amount || sum.Gain(question.PerHour) < problem.SumOf(answer).Gain(question.PerHour))
+        if (sum.Time > question.Time || sum.Money.Amount > question.Budget?.Amount
+            || sum.Gain(question.PerHour) < problem.SumOf(answer).Gain(question.PerHour))
             (plan, sum) = (problem.PlanOf(answer, plan.Bound), problem.SumOf(answer));
         var gain = sum.Gain(question.PerHour);
         return new()

@@ -5,9 +5,10 @@ namespace Refettle.Scope;
 
 /// <summary>The choice of jobs as a least-cost derivation, in hundredths of the car's currency.</summary>
 /// <remarks>
-/// To the facts of the access model each job adds one, <em>worked</em>, which needs its goals and costs its work and parts; and each job that
-/// may be left adds another, <em>settled</em>, which is a goal and has two ways: done (needs the job worked, and those it makes no sense
-/// without; costs nothing) or given up (needs nothing; costs its worth). Musts are goals. The least cost is then all worth less the greatest gain.
+/// To the facts of the access model each job adds one, <em>worked</em>, which needs its goals and
+/// costs its work and parts; and each job that may be left adds another, <em>settled</em>, which is a goal and has two ways: done (needs
+/// the job worked, and those it makes no sense without; costs nothing) or given up (needs nothing; costs its worth). Musts are goals. The
+/// least cost is then all worth less the greatest gain.
 /// </remarks>
 internal sealed class ScopeProblem
 {
@@ -34,8 +35,10 @@ internal sealed class ScopeProblem
         _factNumbers = Enumerable.Range(0, _access.Facts.Count).ToDictionary(number => _access.Facts[number]);
         (_factOf, _needs) = ([.. access.FactOf], [.. access.Needs.Select(needs => needs.ToArray())]);
         _cost = [.. access.Cost.Select(Cents)];
-        _time = [.. _access.Ways.Select(way => Pricing.Hundredths(way.Cost.Open + way.Cost.Close)), .. new long[access.WayCount - _access.Ways.Count]];
-        _money = [.. _access.Ways.Select(way => way.Way is null ? 0 : Up(Pricing.MoneyOf(way.Way, Standing).Amount)), .. new long[access.WayCount - _access.Ways.Count]];
+        _time = [.. _access.Ways.Select(way => Pricing.Hundredths(way.Cost.Open + way.Cost.Close)),
+            .. new long[access.WayCount - _access.Ways.Count]];
+        _money = [.. _access.Ways.Select(way => way.Way is null ? 0 : Up(Pricing.MoneyOf(way.Way, Standing).Amount)),
+            .. new long[access.WayCount - _access.Ways.Count]];
         for (var job = 0; job < Jobs.Jobs.Length; job++)
             AddWorked(job);
         for (var job = 0; job < Jobs.Jobs.Length; job++)
@@ -59,13 +62,15 @@ internal sealed class ScopeProblem
     public LimitedProblem Within(DerivationProblem jobs, Minutes? time, Money? money) =>
         new(jobs, [new([.. _time], MostTime(time)), new([.. _money], MostMoney(money))]);
 
-    /// <summary>The choice, reduced, to be solved for one set of limits after another; null when the musts cannot be done whatever is spent.</summary>
+    /// <summary>The choice, reduced, to be solved for one set of limits after another; null when the musts
+    /// cannot be done whatever is spent.</summary>
     public LimitedCore? Core(IDerivationSolver free, ILimitedSolver forCores, CancellationToken cancel) =>
         LimitedCore.Of(Within(null, null), free, forCores, cancel);
 
-    /// <summary>The same with a third limit: at least one of some jobs is left, whatever is spent. A job that costs nothing counts as a hundredth
-    /// here, so that it can be counted.</summary>
-    public LimitedCore? CoreWithout(IReadOnlyCollection<int> jobs, IDerivationSolver free, ILimitedSolver forCores, CancellationToken cancel)
+    /// <summary>The same with a third limit: at least one of some jobs is left, whatever is spent. A job
+    /// that costs nothing counts as a hundredth here, so that it can be counted.</summary>
+    public LimitedCore? CoreWithout(
+        IReadOnlyCollection<int> jobs, IDerivationSolver free, ILimitedSolver forCores, CancellationToken cancel)
     {
         var (use, cost) = (new long[_cost.Count], _cost.ToArray());
         foreach (var way in jobs.Select(job => _workedWays[job]))
@@ -94,7 +99,8 @@ internal sealed class ScopeProblem
     public int WorkedFact(int job) => _access.Problem.FactCount + job;
 
     /// <summary>The jobs that an answer works.</summary>
-    public int[] JobsOf(DerivationAnswer answer) => [.. Enumerable.Range(0, Jobs.Jobs.Length).Where(job => answer.WayOf![WorkedFact(job)] >= 0)];
+    public int[] JobsOf(DerivationAnswer answer) =>
+        [.. Enumerable.Range(0, Jobs.Jobs.Length).Where(job => answer.WayOf![WorkedFact(job)] >= 0)];
 
     /// <summary>What an answer brings and takes.</summary>
     public ScopeSum SumOf(DerivationAnswer answer)
@@ -104,7 +110,8 @@ internal sealed class ScopeProblem
         var opened = ways.Where(way => way < _access.Ways.Count).Select(way => _access.Ways[way]).ToArray();
         return new(
             jobs.Sum(Jobs.WorthOf),
-            new(opened.Sum(way => way.Way is null ? 0 : Pricing.MoneyOf(way.Way, Standing).Amount) + jobs.Sum(job => Jobs.Jobs[job].Parts.Amount)),
+            new(opened.Sum(way => way.Way is null ? 0 : Pricing.MoneyOf(way.Way, Standing).Amount)
+                + jobs.Sum(job => Jobs.Jobs[job].Parts.Amount)),
             new(opened.Sum(way => (way.Cost.Open + way.Cost.Close).Value)),
             new(jobs.Sum(job => Jobs.Jobs[job].Work.Value)),
             new(Standing.Car.Settings.UniqueOff.Value * (ways.Length - opened.Length)));

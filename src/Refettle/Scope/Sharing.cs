@@ -5,7 +5,8 @@ namespace Refettle.Scope;
 /// <summary>Finds what a job shares with the others.</summary>
 internal static class Sharing
 {
-    /// <summary>Of what comes off for the job and is off without it too, the thing that takes most to get off; null when there is none.</summary>
+    /// <summary>Of what comes off for the job and is off without it too, the thing that takes most to
+    /// get off; null when there is none.</summary>
     public static Fact? Largest(ScopeProblem problem, int job, DerivationAnswer without, DerivationAnswer with)
     {
         var shared = Support(problem, with, problem.Jobs.Jobs[job].Goals.Select(problem.NumberOf).Where(fact => fact >= 0))

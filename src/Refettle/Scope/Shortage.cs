@@ -3,12 +3,14 @@ using Refettle.Access.Derivation;
 namespace Refettle.Scope;
 
 /// <summary>Finds which jobs go first when time or money run short.</summary>
-internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, IDerivationSolver free, ILimitedSolver forCores, CancellationToken cancel)
+internal sealed class Shortage(
+    ScopeProblem problem, ScopeAnswer answer, IDerivationSolver free, ILimitedSolver forCores, CancellationToken cancel)
 {
     private readonly int[] _wants = [.. answer.Chosen.Select(problem.Jobs.NumberOf).Except(problem.Jobs.Musts())];
 
-    /// <summary>For what there is least of, the best of what takes a hundredth less than is spent and leaves at least one of the jobs; none where only
-    /// musts are left, or the search was ended. Where nothing is limited, for time and for money.</summary>
+    /// <summary>For what there is least of, the best of what takes a hundredth less than is spent and leaves
+    /// at least one of the jobs; none where only musts are left, or the search was ended. Where nothing is
+    /// limited, for time and for money.</summary>
     public ValueList<DropFirst> First()
     {
         var limits = new[] { ScopeLimit.Time, ScopeLimit.Money }.Where(IsShort).ToList();
@@ -25,7 +27,9 @@ internal sealed class Shortage(ScopeProblem problem, ScopeAnswer answer, IDeriva
     }
 
     private DropFirst? Of(ScopeLimit limit, LimitedCore core) =>
-        core.Solve([.. Less(limit, answer.Sum), _wants.Length - 1], cancel) is { IsOptimal: true } less ? Dropped(limit, problem.Jobs.Names(problem.JobsOf(less)), less) : null;
+        core.Solve([.. Less(limit, answer.Sum), _wants.Length - 1], cancel) is { IsOptimal: true } less
+            ? Dropped(limit, problem.Jobs.Names(problem.JobsOf(less)), less)
+            : null;
 
     private DropFirst Dropped(ScopeLimit limit, ValueList<string> jobs, DerivationAnswer less)
     {

@@ -2,7 +2,8 @@ using Refettle.Logbook;
 
 namespace Refettle.Stock;
 
-/// <summary>Works out what is still kept for which position: what was reserved, less what was fitted there from the shelf afterwards.</summary>
+/// <summary>Works out what is still kept for which position: what was reserved, less what was fitted
+/// there from the shelf afterwards.</summary>
 internal sealed class ClaimFold
 {
     private readonly Dictionary<(string Car, string Thing), List<Claim>> _claims = [];
@@ -16,13 +17,15 @@ internal sealed class ClaimFold
         foreach (var line in lines.OrderBy(line => FittedAt(line.Happening) is { } place && place.Car != line.Car))
             fold.Apply(line);
         return fold._claims.Where(place => there.Contains(place.Key)).SelectMany(place => place.Value)
-            .OrderBy(claim => claim.Car, StringComparer.Ordinal).ThenBy(claim => claim.Thing, StringComparer.Ordinal).ThenBy(claim => claim.Number, StringComparer.Ordinal).ToValueList();
+            .OrderBy(claim => claim.Car, StringComparer.Ordinal).ThenBy(claim => claim.Thing, StringComparer.Ordinal)
+            .ThenBy(claim => claim.Number, StringComparer.Ordinal).ToValueList();
     }
 
     private void Apply(StockLine line)
     {
         if (line.Happening is Reserved reserved)
-            Keep(_claims.TryGetValue((line.Car, reserved.Thing), out var known) ? known : _claims[(line.Car, reserved.Thing)] = [], line, reserved);
+            Keep(_claims.TryGetValue((line.Car, reserved.Thing), out var known) ? known : _claims[(line.Car, reserved.Thing)] = [], line,
+                reserved);
         else if (FittedAt(line.Happening) is { } place && _claims.TryGetValue(place, out var claims))
             Use(claims, ((PiecesMoved)line.Happening).Count);
     }
@@ -33,7 +36,8 @@ internal sealed class ClaimFold
         if (place < 0)
             claims.Add(new(line.Car, reserved.Thing, reserved.Number, reserved.Count, [line.Entry]));
         else
-            claims[place] = claims[place] with { Count = claims[place].Count + reserved.Count, Entries = [.. claims[place].Entries, line.Entry] };
+            claims[place] = claims[place] with
+            { Count = claims[place].Count + reserved.Count, Entries = [.. claims[place].Entries, line.Entry] };
     }
 
     /// <summary>What is fitted uses up claims, whatever number it carries: a position takes one kind of piece.</summary>

@@ -13,7 +13,8 @@ public sealed class Family(IEnumerable<PartNumber> numbers)
     /// <summary>The number under which it is bought today.</summary>
     public string Current(string number) => Later(number).Last();
 
-    /// <summary>All that serve for a number, best first: itself, older pieces that serve as well, what superseded it, substitutes of any of these.</summary>
+    /// <summary>All that serve for a number, best first: itself, older pieces that serve as well, what superseded
+    /// it, substitutes of any of these.</summary>
     public ValueList<Serving> ServingFor(string number)
     {
         var same = new List<string>();
@@ -22,7 +23,8 @@ public sealed class Family(IEnumerable<PartNumber> numbers)
         var ordered = same.Where(one => one == number).Concat(same.Where(one => one != number)).ToList();
         var others = ordered.SelectMany(one => _byId.TryGetValue(one, out var known) ? known.Substitutes : [])
             .Where(other => !ordered.Contains(other.Number)).DistinctBy(other => other.Number)
-            .Select(other => new Serving(other.Number, other.Caveat.Length > 0 ? other.Caveat : "a substitute: compare it with the old part first"));
+            .Select(other => new Serving(other.Number,
+                other.Caveat.Length > 0 ? other.Caveat : "a substitute: compare it with the old part first"));
         return ordered.Select(one => new Serving(one, "")).Concat(others).ToValueList();
     }
 

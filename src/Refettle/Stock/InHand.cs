@@ -17,7 +17,9 @@ public static class InHand
         bool Fastener(string word) => positions.TryGetValue($"joint {joint.Id}", out var position) && IsThere(car, shelf, position, today)
             && (Places(word).Contains(position.Thing) || TryPlaces.IsWordOf(shelf.NameOf(position.Number), word));
 
-        bool Held(string word) => Places(word).Any(place => place != $"joint {joint.Id}" && positions.TryGetValue(place, out var position) && IsThere(car, shelf, position, today));
+        bool Held(string word) =>
+            Places(word).Any(place => place != $"joint {joint.Id}" && positions.TryGetValue(place, out var position)
+                && IsThere(car, shelf, position, today));
 
         IEnumerable<string> Places(string word) => TryPlaces.Of(joint, word, parts);
     }
@@ -30,6 +32,8 @@ public static class InHand
     }
 
     /// <summary>All pieces of a position are there, under one number that is the same part.</summary>
-    public static bool IsThere(Car car, Shelf shelf, PositionNumber position, DateOnly today) => new Family(shelf.Numbers).ServingFor(position.Number)
-        .Any(serving => serving.Caveat.Length == 0 && Picking.Of(shelf, serving.Number, position.Count, today, position: (car.Id, position.Thing)).IsGood);
+    public static bool IsThere(Car car, Shelf shelf, PositionNumber position, DateOnly today) =>
+        new Family(shelf.Numbers).ServingFor(position.Number)
+        .Any(serving => serving.Caveat.Length == 0
+            && Picking.Of(shelf, serving.Number, position.Count, today, position: (car.Id, position.Thing)).IsGood);
 }

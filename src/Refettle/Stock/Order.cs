@@ -14,7 +14,8 @@ public enum OrderState
 /// <param name="FirstPromised">The day promised when it was placed; null when none was.</param>
 /// <param name="Promised">The day promised last.</param>
 public sealed record Order(
-    Guid Id, string Car, string Supplier, DateOnly On, DateOnly? FirstPromised, DateOnly? Promised, int? ReturnDays, Money? Carriage, ValueList<OrderedLine> Lines)
+    Guid Id, string Car, string Supplier, DateOnly On, DateOnly? FirstPromised, DateOnly? Promised, int? ReturnDays, Money? Carriage,
+    ValueList<OrderedLine> Lines)
 {
     public bool IsOpen => Lines.Any(line => line.ToCome > 0);
 

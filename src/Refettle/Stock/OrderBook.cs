@@ -27,12 +27,14 @@ internal sealed class OrderBook
     public string? SupplierOf(Guid order) => _orders.GetValueOrDefault(order)?.Supplier;
 
     /// <summary>The pieces that went from the shelf for a line of outside work.</summary>
-    public Batch? SentFrom(Guid sent, string what) => _outside.GetValueOrDefault(sent)?.Lines.FirstOrDefault(line => line.Item.What == what)?.Item.Batch;
+    public Batch? SentFrom(Guid sent, string what) =>
+        _outside.GetValueOrDefault(sent)?.Lines.FirstOrDefault(line => line.Item.What == what)?.Item.Batch;
 
     private void Begin(string car, Guid entry, StockHappening happening)
     {
         if (happening is Ordered ordered)
-            _orders[entry] = new(entry, car, ordered.Supplier, ordered.On, ordered.Promised, ordered.Promised, ordered.ReturnDays, ordered.Carriage,
+            _orders[entry] =
+                new(entry, car, ordered.Supplier, ordered.On, ordered.Promised, ordered.Promised, ordered.ReturnDays, ordered.Carriage,
                 ordered.Lines.Select(line => new OrderedLine(line, [], 0, 0)).ToValueList());
         else if (happening is SentOut sent)
             _outside[entry] = new(entry, car, sent.To, sent.Work, sent.On, sent.Promised, sent.Price,
@@ -52,7 +54,8 @@ internal sealed class OrderBook
                 break;
             case Arrived arrived:
                 foreach (var came in arrived.Lines)
-                    Change(arrived.Order, "an arrival", came.Ordered, line => line with { Arrivals = With(line.Arrivals, new(arrived.On, came.Batch.Number, came.Count)) });
+                    Change(arrived.Order, "an arrival", came.Ordered,
+                        line => line with { Arrivals = With(line.Arrivals, new(arrived.On, came.Batch.Number, came.Count)) });
                 break;
             case SentBack back:
                 foreach (var gone in back.Lines)
@@ -68,22 +71,32 @@ internal sealed class OrderBook
     {
         if (!_outside.TryGetValue(back.Sent, out var work))
         {
-            _faults.Add(new("outside work", $"something came back on {back.On:yyyy-MM-dd} that was never sent out, or whose sending is struck", "Strike the return, or restore the sending."));
+            _faults.Add(new("outside work",
+                $"something came back on {back.On:yyyy-MM-dd} that was never sent out, or whose sending is struck",
+                "Strike the return, or restore the sending."));
             return;
         }
 
         foreach (var item in back.Items.Where(item => work.Lines.All(line => line.Item.What != item.What)))
-            _faults.Add(new($"outside work at {work.To}", $"{item.What} came back and is not on the list of what left", "Strike the entry and name it as it was sent."));
+            _faults.Add(new($"outside work at {work.To}", $"{item.What} came back and is not on the list of what left",
+                "Strike the entry and name it as it was sent."));
         _outside[back.Sent] = work with
         {
-            Lines = work.Lines.Select(line => line with { Back = [.. line.Back, .. back.Items.Where(item => item.What == line.Item.What).Select(item => new ComeBack(back.On, item))] }).ToValueList(),
+            Lines = work.Lines
+                .Select(line => line with
+                {
+                    Back = [.. line.Back,
+                        .. back.Items.Where(item => item.What == line.Item.What).Select(item => new ComeBack(back.On, item))]
+                })
+                        .ToValueList(),
         };
     }
 
     private void Change(Guid id, string what, string number, Func<OrderedLine, OrderedLine> change) => Change(id, what, order =>
     {
         if (order.Lines.All(line => line.Line.Number != number))
-            _faults.Add(new($"order at {order.Supplier} of {order.On:yyyy-MM-dd}", $"{what} of {number}, which was not ordered there", "Strike the entry and name the number as it was ordered."));
+            _faults.Add(new($"order at {order.Supplier} of {order.On:yyyy-MM-dd}", $"{what} of {number}, which was not ordered there",
+                "Strike the entry and name the number as it was ordered."));
         return order with { Lines = order.Lines.Select(line => line.Line.Number == number ? change(line) : line).ToValueList() };
     });
 
@@ -92,10 +105,12 @@ internal sealed class OrderBook
         if (_orders.TryGetValue(id, out var order))
             _orders[id] = change(order);
         else
-            _faults.Add(new("order", $"{what} for an order that is not here, or is struck", "The pieces count nevertheless; strike the entry if they never came."));
+            _faults.Add(new("order", $"{what} for an order that is not here, or is struck",
+                "The pieces count nevertheless; strike the entry if they never came."));
     }
 
-    private static ValueList<Arrival> With(ValueList<Arrival> arrivals, Arrival arrival) => arrivals.Append(arrival).OrderBy(one => one.On).ToValueList();
+    private static ValueList<Arrival> With(ValueList<Arrival> arrivals, Arrival arrival) =>
+        arrivals.Append(arrival).OrderBy(one => one.On).ToValueList();
 }
 
 /// <summary>An entry about stock, with the car whose log it is in.</summary>

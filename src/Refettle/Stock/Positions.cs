@@ -16,7 +16,11 @@ public static class Positions
     /// <summary>The fault of naming what the car does not have, or null.</summary>
     public static Fault? Unknown(Car car, string text)
     {
-        var known = car.Structure.Parts.Select(part => $"part {part.Id}").Concat(car.Structure.Joints.Select(joint => $"joint {joint.Id}")).ToHashSet();
-        return known.Contains(text) ? null : new(text, $"{car.Id} has no such part or joint", NearNames.Ask(text, known, "Write it as 'part x' or 'joint x'; refettle show parts lists them."));
+        var known = car.Structure.Parts.Select(part => $"part {part.Id}").Concat(car.Structure.Joints.Select(joint => $"joint {joint.Id}"))
+            .ToHashSet();
+        return known.Contains(text)
+            ? null
+            : new(text, $"{car.Id} has no such part or joint",
+                NearNames.Ask(text, known, "Write it as 'part x' or 'joint x'; refettle show parts lists them."));
     }
 }

@@ -5,7 +5,8 @@ namespace Refettle.Stock;
 /// <summary>Makes the one shelf from the logs of all cars.</summary>
 public static class ShelfFold
 {
-    /// <summary>It depends on the sets of entries alone: in which order they arrived, and in which order the cars are named, means nothing.</summary>
+    /// <summary>It depends on the sets of entries alone: in which order they arrived, and in which order the
+    /// cars are named, means nothing.</summary>
     public static Shelf Of(IEnumerable<CarHistory> cars)
     {
         var histories = cars.OrderBy(history => history.Car.Id, StringComparer.Ordinal).ToList();
@@ -16,15 +17,19 @@ public static class ShelfFold
         return new()
         {
             Accounts = accounts,
-            Holdings = accounts.Where(account => account.Place == StockPlace.Shelf).Select(account => new Holding(account.Batch, account.Count))
-                .OrderBy(holding => holding.Batch.Number, StringComparer.Ordinal).ThenBy(holding => catalogue.UseBy(holding.Batch) ?? DateOnly.MaxValue).ThenBy(holding => holding.Batch.Condition)
+            Holdings = accounts.Where(account => account.Place == StockPlace.Shelf)
+                .Select(account => new Holding(account.Batch, account.Count))
+                .OrderBy(holding => holding.Batch.Number, StringComparer.Ordinal)
+                .ThenBy(holding => catalogue.UseBy(holding.Batch) ?? DateOnly.MaxValue).ThenBy(holding => holding.Batch.Condition)
                 .ThenBy(holding => holding.Batch.Made ?? DateOnly.MinValue).ToValueList(),
             Claims = ClaimFold.Of(histories, lines),
             Numbers = catalogue.Numbers,
             Lists = catalogue.Lists,
             Orders = book.Orders,
             Outside = book.Outside,
-            Tried = lines.Select(line => line.Happening).OfType<TrialFitted>().OrderBy(tried => tried.On).ThenBy(tried => tried.Order).ThenBy(tried => tried.Number, StringComparer.Ordinal).ThenBy(tried => tried.ToString(), StringComparer.Ordinal).ToValueList(),
+            Tried = lines.Select(line => line.Happening).OfType<TrialFitted>().OrderBy(tried => tried.On).ThenBy(tried => tried.Order)
+                .ThenBy(tried => tried.Number, StringComparer.Ordinal).ThenBy(tried => tried.ToString(), StringComparer.Ordinal)
+                .ToValueList(),
             Debts = Debts(lines, accounts),
             Faults = [.. Short(accounts), .. book.Faults, .. catalogue.Faults],
         };
@@ -48,11 +53,15 @@ public static class ShelfFold
 
     private static IEnumerable<Fault> Short(ValueList<Account> accounts)
     {
-        foreach (var account in accounts.Where(account => account.Count < 0 && account.Place.Kind is StockPlaceKind.Shelf or StockPlaceKind.Away))
+        foreach (var account
+            in accounts.Where(account => account.Count < 0 && account.Place.Kind is StockPlaceKind.Shelf or StockPlaceKind.Away))
         {
             yield return account.Place == StockPlace.Shelf
-                ? new($"number {account.Batch.Number}", $"{-account.Count} more left the shelf than were on it ({account.Batch.Condition.ToString().ToLowerInvariant()})", "Two devices may have taken the same pieces. Count, and say what is there.")
-                : new($"number {account.Batch.Number}", $"{-account.Count} more came back than were sent out", "Look at the list of what left.");
+                ? new($"number {account.Batch.Number}",
+                    $"{-account.Count} more left the shelf than were on it ({account.Batch.Condition.ToString().ToLowerInvariant()})",
+                    "Two devices may have taken the same pieces. Count, and say what is there.")
+                : new($"number {account.Batch.Number}", $"{-account.Count} more came back than were sent out",
+                    "Look at the list of what left.");
         }
     }
 

@@ -9,7 +9,8 @@ namespace Refettle.Stock;
 /// <param name="Away">Pieces at outside shops.</param>
 /// <param name="FirstUseBy">The nearest last day among pieces on hand; null when none ages.</param>
 public sealed record ShelfLine(
-    string Number, string Name, ValueList<ConditionCount> OnHand, int TooOld, int Kept, int Free, int ToCome, int Away, DateOnly? FirstUseBy, ValueList<Claim> Claims)
+    string Number, string Name, ValueList<ConditionCount> OnHand, int TooOld, int Kept, int Free, int ToCome, int Away,
+    DateOnly? FirstUseBy, ValueList<Claim> Claims)
 {
     /// <summary>Every number that is described, on the shelf, kept, or to come.</summary>
     /// <param name="on">The day that decides what is too old.</param>
@@ -26,7 +27,8 @@ public sealed record ShelfLine(
     public static ShelfLine? One(Shelf shelf, string number, DateOnly on) => All(shelf, on).FirstOrDefault(line => line.Number == number)
         ?? (ListOffer.Of(shelf, number).Count > 0 ? Of(shelf, number, on) : null);
 
-    public bool Matches(string text) => Number.Contains(text, StringComparison.OrdinalIgnoreCase) || Name.Contains(text, StringComparison.OrdinalIgnoreCase);
+    public bool Matches(string text) =>
+        Number.Contains(text, StringComparison.OrdinalIgnoreCase) || Name.Contains(text, StringComparison.OrdinalIgnoreCase);
 
     private static ShelfLine Of(Shelf shelf, string number, DateOnly on)
     {
@@ -37,10 +39,12 @@ public sealed record ShelfLine(
         var kept = claims.Sum(claim => claim.Count);
         return new(
             number, shelf.NameOf(number),
-            fit.GroupBy(holding => holding.Batch.Condition).OrderBy(group => group.Key).Select(group => new ConditionCount(group.Key, group.Sum(holding => holding.Count))).ToValueList(),
+            fit.GroupBy(holding => holding.Batch.Condition).OrderBy(group => group.Key)
+                .Select(group => new ConditionCount(group.Key, group.Sum(holding => holding.Count))).ToValueList(),
             here.Except(fit).Sum(holding => holding.Count), kept, Math.Max(0, fit.Sum(holding => holding.Count) - kept),
             shelf.Orders.SelectMany(order => order.Lines).Where(line => line.Line.Number == number).Sum(line => line.ToCome),
-            shelf.Accounts.Where(account => account.Batch.Number == number && account.Place.Kind == StockPlaceKind.Away).Sum(account => account.Count),
+            shelf.Accounts.Where(account => account.Batch.Number == number && account.Place.Kind == StockPlaceKind.Away)
+                .Sum(account => account.Count),
             fit.Where(holding => holding.Count > 0).Min(holding => Age.UseBy(holding.Batch, known)), claims);
     }
 }
@@ -49,7 +53,8 @@ public sealed record ShelfLine(
 public sealed record ListOffer(string Supplier, string Currency, DateOnly On, Offer Offer)
 {
     public static ValueList<ListOffer> Of(Shelf shelf, string number) => shelf.Lists
-        .SelectMany(list => list.Offers.Where(offer => offer.Number == number).Select(offer => new ListOffer(list.Supplier, list.Currency, list.On, offer))).ToValueList();
+        .SelectMany(list => list.Offers.Where(offer => offer.Number == number)
+            .Select(offer => new ListOffer(list.Supplier, list.Currency, list.On, offer))).ToValueList();
 }
 
 /// <summary>So many pieces in a condition.</summary>

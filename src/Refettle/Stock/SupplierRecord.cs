@@ -27,7 +27,11 @@ public sealed record SupplierRecord(string Name, int Seen, OverrunBelief Belief)
         from order in shelf.Orders
         where order.Supplier == supplier && order.FirstPromised is not null
         from line in order.Lines
-        let last = line.ToCome == 0 && line.Arrivals.Count > 0 ? line.Arrivals[line.Arrivals.Count - 1].On : line.ToCome > 0 && order.FirstPromised < today ? today : (DateOnly?)null
+        let last = line.ToCome == 0 && line.Arrivals.Count > 0
+            ? line.Arrivals[line.Arrivals.Count - 1].On
+            : line.ToCome > 0 && order.FirstPromised < today
+            ? today
+            : (DateOnly?)null
         where last is not null
         select (Promised: Days(order.On, order.FirstPromised!.Value), Took: Days(order.On, last.Value)));
 
@@ -37,13 +41,18 @@ public sealed record SupplierRecord(string Name, int Seen, OverrunBelief Belief)
         var promises =
             from work in shelf.Outside
             where work.To == shop && work.Promised is not null
-            let last = !work.IsAway ? work.Lines.SelectMany(line => line.Back).Max(back => back.On) : work.Promised < today ? today : (DateOnly?)null
+            let last = !work.IsAway
+                ? work.Lines.SelectMany(line => line.Back).Max(back => back.On)
+                : work.Promised < today
+                ? today
+                : (DateOnly?)null
             where last is not null
             select (Promised: Days(work.On, work.Promised!.Value), Took: Days(work.On, last.Value));
         return From(shop, Lateness.OfShops, promises) with { Usual = "outside shops" };
     }
 
-    /// <summary>The factor on promised days that is not exceeded with this probability, above 0 and below 1: Student's t on the logarithm.</summary>
+    /// <summary>The factor on promised days that is not exceeded with this probability, above 0 and below
+    /// 1: Student's t on the logarithm.</summary>
     public double Factor(double probability)
     {
         var spread = Math.Sqrt(Belief.Scale * (Belief.Weight + 1) / (Belief.Shape * Belief.Weight));
@@ -56,7 +65,8 @@ public sealed record SupplierRecord(string Name, int Seen, OverrunBelief Belief)
     /// <summary>Everyone who sells or works for these cars, each as far as he is known.</summary>
     public static ValueList<KnownLateness> All(Shelf shelf, DateOnly today) =>
     [
-        .. shelf.Orders.Select(order => order.Supplier).Concat(shelf.Lists.Select(list => list.Supplier)).Distinct().Select(who => Of(shelf, who, today).Known(isShop: false)),
+        .. shelf.Orders.Select(order => order.Supplier).Concat(shelf.Lists.Select(list => list.Supplier)).Distinct()
+            .Select(who => Of(shelf, who, today).Known(isShop: false)),
         .. shelf.Outside.Select(work => work.To).Distinct().Select(who => OfShop(shelf, who, today).Known(isShop: true)),
     ];
 

@@ -1,10 +1,12 @@
 namespace Refettle.Stuck;
 
-/// <summary>The ladder of one condition, made ready to be asked: every rung in plain figures, and what a joint of a known level would take.</summary>
+/// <summary>The ladder of one condition, made ready to be asked: every rung in plain figures, and what a
+/// joint of a known level would take.</summary>
 /// <remarks>
-/// What is left to do after a row of failures hangs only on which rungs failed, and which of them dry: few states, each solved once. Weights are
-/// carried along as chance times what was seen and never divided out, so that minutes are those of the whole times the chance of being there.
-/// Knowing the level can only help, so the minutes of known levels bound a branch from below; branches that cannot win are not followed.
+/// What is left to do after a row of failures hangs only on which rungs failed, and which of them dry:
+/// few states, each solved once. Weights are carried along as chance times what was seen and never divided out, so that minutes are those
+/// of the whole times the chance of being there. Knowing the level can only help, so the minutes of known levels bound a branch from below;
+/// branches that cannot win are not followed.
 /// </remarks>
 internal sealed class Climb
 {
@@ -27,7 +29,8 @@ internal sealed class Climb
 
     /// <summary>The ladder of a condition, made ready once.</summary>
     /// <param name="made">What was made ready for the same ladders, prices and forbidden rungs; added to.</param>
-    /// <exception cref="ArgumentException">A ladder that can be needed is missing, leads back, or has no sure rung that is admissible.</exception>
+    /// <exception cref="ArgumentException">A ladder that can be needed is missing, leads back, or has no
+    /// sure rung that is admissible.</exception>
     public static Climb Of(NextTryQuestion question, JointCondition condition, Dictionary<JointCondition, Climb> made)
     {
         if (!made.TryGetValue(condition, out var climb))
@@ -39,7 +42,8 @@ internal sealed class Climb
 
     /// <summary>A state in which some rungs failed already, dry.</summary>
     public State After(ValueList<string> tried, bool isSoaked) =>
-        new(_rungs.Where(rung => tried.Contains(rung.Rung.Id) && !rung.Rung.IsSure).Aggregate(0u, (all, rung) => all | rung.Bit), 0, isSoaked);
+        new(_rungs.Where(rung => tried.Contains(rung.Rung.Id) && !rung.Rung.IsSure).Aggregate(0u, (all, rung) => all | rung.Bit), 0,
+            isSoaked);
 
     /// <summary>Forgets what was solved: another belief is asked about.</summary>
     public void Forget() => _solved.Clear();
@@ -78,7 +82,9 @@ internal sealed class Climb
             }
         }
 
-        return weights.Times(rung.Holds(state.IsSoaked)) is var held && Counts(held, weights) ? minutes + Least(held, state.Without(rung)).Minutes : minutes;
+        return weights.Times(rung.Holds(state.IsSoaked)) is var held && Counts(held, weights)
+            ? minutes + Least(held, state.Without(rung)).Minutes
+            : minutes;
     }
 
     /// <summary>Minutes of the same, were the level known from here on.</summary>
@@ -96,7 +102,8 @@ internal sealed class Climb
     {
         if (_known.TryGetValue((failed, isSoaked), out var known))
             return known;
-        known = new([double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
+        known = new([double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity,
+            double.PositiveInfinity]);
         foreach (var rung in _rungs)
         {
             if ((failed & rung.Bit) != 0)

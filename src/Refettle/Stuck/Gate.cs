@@ -35,7 +35,8 @@ public static class Gate
         var threats = Threats(standing, joint, rung, atHand).ToList();
         if (threats.Exists(threat => threat.Mend is null))
             return null;
-        var facts = threats.Select(threat => threat.Mend!.Value).Concat(reach?.Once.Where(fact => !standing.IsTrue(fact)) ?? []).Distinct().Order().ToValueList();
+        var facts = threats.Select(threat => threat.Mend!.Value).Concat(reach?.Once.Where(fact => !standing.IsTrue(fact)) ?? []).Distinct()
+            .Order().ToValueList();
         return facts.Any(fact => fact.Kind == FactKind.Off && standing.Parts[fact.Subject].Fixed) ? null : facts;
     }
 
@@ -45,7 +46,9 @@ public static class Gate
 
     /// <summary>What the try destroys and is not in hand, unless the owner gave leave for that. He can give it for nothing else.</summary>
     private static IEnumerable<string> Missing(Joint joint, Rung rung, AtHand atHand, Car car) =>
-        car.LeaveForMissing.Any(leave => leave.Joint == joint.Id && leave.Rung == rung.Id) ? [] : rung.Destroys.Where(thing => !atHand.InHand.Contains(thing));
+        car.LeaveForMissing.Any(leave => leave.Joint == joint.Id && leave.Rung == rung.Id)
+            ? []
+            : rung.Destroys.Where(thing => !atHand.InHand.Contains(thing));
 
     private static IEnumerable<(string Cause, string Thing)> OutOfReach(CarStanding standing, Joint joint, Rung rung)
     {
@@ -60,9 +63,12 @@ public static class Gate
 
     private static IEnumerable<Burning> Threats(CarStanding standing, Joint joint, Rung rung, AtHand atHand)
     {
-        var burns = (rung.Danger & Danger.Fire) == 0 ? [] : FireNeeds.Near(standing, joint.Holds).Where(one => !FireNeeds.IsAway(standing, one));
+        var burns = (rung.Danger & Danger.Fire) == 0
+            ? []
+            : FireNeeds.Near(standing, joint.Holds).Where(one => !FireNeeds.IsAway(standing, one));
         var softens = rung.Danger == Danger.None ? [] : SoftParts.Near(standing, joint.Holds)
-            .Where(part => !atHand.Shielded.Contains(part.Id) && !atHand.Shielded.Contains(AtHand.All)).Select(part => new Burning(part, Soft, Fact.Off(part.Id)));
+            .Where(part => !atHand.Shielded.Contains(part.Id) && !atHand.Shielded.Contains(AtHand.All))
+            .Select(part => new Burning(part, Soft, Fact.Off(part.Id)));
         return burns.Concat(softens);
     }
 }

@@ -14,7 +14,8 @@ public sealed record LadderSet(ValueList<Ladder> Ladders)
         For(kind).Values.SelectMany(ladder => ladder.Rungs).FirstOrDefault(candidate => candidate.Id == rung);
 
     /// <summary>All that is wrong with the set: chances out of range or order, mishaps that lead back or nowhere, no sure way.</summary>
-    public ValueList<Fault> Check() => Ladders.SelectMany(ladder => ladder.Rungs.SelectMany(rung => RungFaults(ladder, rung)).Concat(LadderFaults(ladder)))
+    public ValueList<Fault> Check() =>
+        Ladders.SelectMany(ladder => ladder.Rungs.SelectMany(rung => RungFaults(ladder, rung)).Concat(LadderFaults(ladder)))
         .ToValueList();
 
     private IEnumerable<Fault> LadderFaults(Ladder ladder)
@@ -33,7 +34,8 @@ public sealed record LadderSet(ValueList<Ladder> Ladders)
     private static IEnumerable<Fault> RungFaults(Ladder ladder, Rung rung)
     {
         var place = $"ladder {ladder.Id}, rung {rung.Id}";
-        var rows = rung.Mishaps.Select(mishap => mishap.Odds).Prepend(rung.Odds).Concat(rung.OddsSoaked is null ? [] : [rung.OddsSoaked]).ToList();
+        var rows = rung.Mishaps.Select(mishap => mishap.Odds).Prepend(rung.Odds).Concat(rung.OddsSoaked is null ? [] : [rung.OddsSoaked])
+            .ToList();
         if (rows.Any(row => row.Count != SeizureModel.Levels || row.Any(odds => odds is < 0 or > 1)))
             yield return new(place, "chances are missing or not from 0 to 1", $"Give {SeizureModel.Levels} chances, for levels 0 to 4.");
         else if (Enumerable.Range(0, SeizureModel.Levels).Any(level => Worst(rung, level) > 1.000001))

@@ -16,7 +16,8 @@ public sealed record NextTryQuestion
 
     public bool IsSoaked { get; init; }
 
-    /// <summary>Minutes that clearing the way for a rung takes first (its gate, or its reach); rungs that are not named take none.</summary>
+    /// <summary>Minutes that clearing the way for a rung takes first (its gate, or its reach);
+    /// rungs that are not named take none.</summary>
     public IReadOnlyDictionary<string, Minutes> ClearingFirst { get; init; } = new Dictionary<string, Minutes>();
 
     /// <summary>Rungs that are out of the question.</summary>

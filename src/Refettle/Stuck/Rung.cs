@@ -22,7 +22,8 @@ public sealed record Rung
     /// <summary>The same once the joint has soaked; null when a soak changes nothing.</summary>
     public ValueList<double>? OddsSoaked { get; init; }
 
-    /// <summary>What it may do to the joint instead. With <see cref="Odds"/> the chances of a level add up to at most 1; the rest is "held".</summary>
+    /// <summary>What it may do to the joint instead. With <see cref="Odds"/> the chances of a level add up to
+    /// at most 1; the rest is "held".</summary>
     public ValueList<Mishap> Mishaps { get; init; } = [];
 
     /// <summary>Counts as a soak for what follows.</summary>

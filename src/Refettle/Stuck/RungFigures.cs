@@ -16,7 +16,8 @@ internal sealed class RungFigures
             + ((double)rung.Waits.Value / 60 * question.WaitingHourInMinutes)
             + (double)(rung.Spends.Amount / question.PerHour.Amount * 60);
         (_dry, _soaked) = (Held(rung, isSoaked: false), Held(rung, isSoaked: true));
-        Mishaps = [.. rung.Mishaps.Where(mishap => mishap.CanHappen).Select(mishap => (new LevelWeights(mishap.Odds), below(mishap.Becomes)))];
+        Mishaps = [.. rung.Mishaps.Where(mishap => mishap.CanHappen)
+            .Select(mishap => (new LevelWeights(mishap.Odds), below(mishap.Becomes)))];
     }
 
     public Rung Rung { get; }

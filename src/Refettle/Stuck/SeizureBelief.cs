@@ -55,7 +55,8 @@ public sealed class SeizureBelief
     /// <summary>For each grade the weights of a place's levels, all tries there taken in.</summary>
     public ValueList<ValueList<double>> LevelsAt((string Zone, int Exposure) place) => Enumerable.Range(0, SeizureModel.Levels)
         .Select(grade => _model.ZoneLevels(grade, place.Exposure))
-        .Select(levels => (_zoneEvidence.TryGetValue(place, out var evidence) ? Times(levels, evidence) : levels).ToValueList()).ToValueList();
+        .Select(levels => (_zoneEvidence.TryGetValue(place, out var evidence) ? Times(levels, evidence) : levels).ToValueList())
+        .ToValueList();
 
     /// <summary>For each level of its place the chances of a joint's own levels, its own tries taken in.</summary>
     public ValueList<ValueList<double>> LevelsOf(string joint) => Enumerable.Range(0, SeizureModel.Levels)

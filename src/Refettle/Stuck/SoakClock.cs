@@ -22,9 +22,13 @@ public sealed record SoakClock(string Joint, string Rung, DateTimeOffset Since, 
 
     /// <summary>All soaks that run, the first to be ready first. They run beside each other.</summary>
     public static ValueList<SoakClock> All(Car car, LadderSet ladders) => car.Soaking
-        .Select(soaking => (soaking, rung: car.Structure.Joints.FirstOrDefault(joint => joint.Id == soaking.Joint) is { } joint ? ladders.Rung(joint.Kind, soaking.Rung) : null))
+        .Select(soaking => (soaking,
+            rung: car.Structure.Joints.FirstOrDefault(joint => joint.Id == soaking.Joint) is { } joint
+                ? ladders.Rung(joint.Kind, soaking.Rung)
+                : null))
         .Where(pair => pair.rung is not null)
-        .Select(pair => new SoakClock(pair.soaking.Joint, pair.soaking.Rung, pair.soaking.Since, pair.soaking.Since.AddMinutes((double)pair.rung!.Waits.Value)))
+        .Select(pair => new SoakClock(pair.soaking.Joint, pair.soaking.Rung, pair.soaking.Since,
+            pair.soaking.Since.AddMinutes((double)pair.rung!.Waits.Value)))
         .OrderBy(clock => clock.Ready).ThenBy(clock => clock.Joint, StringComparer.Ordinal).ToValueList();
 }
 
@@ -34,10 +38,14 @@ internal static class ToolHire
     /// <summary>The days on which the tool of a rung is there, when today is none of them.</summary>
     public static IEnumerable<ClosedBy> NotHere(Car car, Rung rung, DateTimeOffset? now)
     {
-        if (now is not { } at || car.Calendar.Facilities.FirstOrDefault(one => one.Kind == FacilityKind.Tool && string.Equals(one.Name, rung.Tool, StringComparison.OrdinalIgnoreCase)) is not { } tool)
+        if (now is not { } at
+            || car.Calendar.Facilities
+                .FirstOrDefault(one => one.Kind == FacilityKind.Tool
+                    && string.Equals(one.Name, rung.Tool, StringComparison.OrdinalIgnoreCase)) is not { } tool)
             yield break;
         var today = NodaTime.LocalDate.FromDateTime(at.DateTime);
         if (today < tool.From || today > tool.Until)
-            yield return new("the tool is not here today", [$"{tool.Name}: {(tool.From is { } from ? $"from {from:uuuu-MM-dd} " : "")}{(tool.Until is { } until ? $"until {until:uuuu-MM-dd}" : "")}".Trim()]);
+            yield return new("the tool is not here today",
+                [$"{tool.Name}: {(tool.From is { } from ? $"from {from:uuuu-MM-dd} " : "")}{(tool.Until is { } until ? $"until {until:uuuu-MM-dd}" : "")}".Trim()]);
     }
 }

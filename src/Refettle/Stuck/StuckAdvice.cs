@@ -73,7 +73,8 @@ public static class StuckAdvice
     {
         var rungs = ladders.For(joint.Kind);
         var closed = rungs.Values.SelectMany(ladder => ladder.Rungs).DistinctBy(rung => rung.Id)
-            .Select(rung => new ClosedTry(rung, [.. Gate.Of(standing, joint, rung, atHand), .. ToolHire.NotHere(standing.Car, rung, now)])).Where(gate => gate.Reasons.Count > 0).ToValueList();
+            .Select(rung => new ClosedTry(rung, [.. Gate.Of(standing, joint, rung, atHand), .. ToolHire.NotHere(standing.Car, rung, now)]))
+            .Where(gate => gate.Reasons.Count > 0).ToValueList();
         var question = new NextTryQuestion
         {
             Ladders = rungs,
@@ -88,7 +89,9 @@ public static class StuckAdvice
         var onLadder = rungs[answer.Condition].Rungs;
         return answer with
         {
-            Next = best is null ? null : all with { Best = best.Rung, ExpectedMinutes = best.ExpectedMinutes, Options = Open(all.Options, closed), IfHeld = [] },
+            Next = best is null
+                ? null
+                : all with { Best = best.Rung, ExpectedMinutes = best.ExpectedMinutes, Options = Open(all.Options, closed), IfHeld = [] },
             Better = all.Best == best?.Rung ? null : all.Best,
             Closed = closed.Where(gate => onLadder.Contains(gate.Rung)).ToValueList(),
         };

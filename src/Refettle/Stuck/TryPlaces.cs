@@ -11,7 +11,8 @@ public static class TryPlaces
     /// <returns>Things: <c>joint x</c>, <c>part x</c>; empty where nothing is clearly meant.</returns>
     public static IEnumerable<string> Of(Joint joint, string word, IReadOnlyDictionary<string, Part> parts) =>
         word == AnyFastener || IsWordOf(joint.Kind.ToString(), word) ? [$"joint {joint.Id}"]
-        : joint.Holds.Where(part => !parts[part].Fixed && (part == word || IsWordOf(parts[part].Name, word))).Select(part => $"part {part}");
+        : joint.Holds.Where(part => !parts[part].Fixed && (part == word || IsWordOf(parts[part].Name, word)))
+            .Select(part => $"part {part}");
 
     /// <summary>Whether a name has the word in it, as one or as several.</summary>
     public static bool IsWordOf(string name, string word) =>

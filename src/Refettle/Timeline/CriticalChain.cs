@@ -5,12 +5,14 @@ namespace Refettle.Timeline;
 /// <summary>The activities that hold up the finish of a schedule: going back from the last one, whatever each had to wait for.</summary>
 public static class CriticalChain
 {
-    /// <summary>Places of the activities. Each of them starts as soon as the one before it in the chain, or the resource that one held, let it.</summary>
+    /// <summary>Places of the activities. Each of them starts as soon as the one before it in the chain, or the
+    /// resource that one held, let it.</summary>
     public static ValueList<int> Of(Project project, Schedule schedule)
     {
         var chain = new List<int>();
         var seen = new HashSet<int>();
-        int? at = Enumerable.Range(0, schedule.Finishes.Count).Where(i => schedule.Finishes[i] == schedule.Makespan).Select(i => (int?)i).FirstOrDefault();
+        int? at = Enumerable.Range(0, schedule.Finishes.Count).Where(i => schedule.Finishes[i] == schedule.Makespan).Select(i => (int?)i)
+            .FirstOrDefault();
         for (; at is { } i && seen.Add(i); at = HeldUpBy(project, schedule, i))
             chain.Add(i);
         chain.Reverse();
@@ -23,13 +25,17 @@ public static class CriticalChain
         var start = schedule.Starts[i];
         if (project.Activities[i].Done is not null || project.Activities[i].FixedStart is not null)
             return null;
-        var work = WorkTime.Of(project, Enumerable.Range(0, project.Resources.Count).Where(resource => project.Activities[i].Demands[resource] > 0));
-        bool IsAsSoonAsCan(int moment) => moment <= start && (work is null ? moment == start : Earliest(project.Activities[i], work, moment) == start);
+        var work = WorkTime.Of(project,
+            Enumerable.Range(0, project.Resources.Count).Where(resource => project.Activities[i].Demands[resource] > 0));
+        bool IsAsSoonAsCan(int moment) =>
+            moment <= start && (work is null ? moment == start : Earliest(project.Activities[i], work, moment) == start);
         var byLag = project.Lags.Where(lag => lag.After == i)
-            .Select(lag => (Before: lag.Before, Moment: (lag.Anchor == Anchor.Start ? schedule.Starts[lag.Before] : schedule.Finishes[lag.Before]) + lag.Least));
+            .Select(lag => (Before: lag.Before,
+                Moment: (lag.Anchor == Anchor.Start ? schedule.Starts[lag.Before] : schedule.Finishes[lag.Before]) + lag.Least));
         var byResource = Enumerable.Range(0, project.Activities.Count).Where(other => other != i && Compete(project, other, i))
             .Select(other => (Before: other, Moment: schedule.Finishes[other]));
-        return byLag.Concat(byResource).Where(one => IsAsSoonAsCan(one.Moment)).OrderByDescending(one => one.Moment).Select(one => (int?)one.Before).FirstOrDefault();
+        return byLag.Concat(byResource).Where(one => IsAsSoonAsCan(one.Moment)).OrderByDescending(one => one.Moment)
+            .Select(one => (int?)one.Before).FirstOrDefault();
     }
 
     private static int Earliest(Activity activity, WorkTime work, int moment)

@@ -12,7 +12,8 @@ public enum Pace
     /// <summary>By the clock on the wall: a cure, a soak, a delivery.</summary>
     WallClock,
 
-    /// <summary>Only while all its resources are open, from its first minute on; it pauses between their windows and goes on in the next.</summary>
+    /// <summary>Only while all its resources are open, from its first minute on; it pauses between their
+    /// windows and goes on in the next.</summary>
     Pausing,
 
     /// <summary>Inside one window of its resources, from start to finish.</summary>
@@ -21,13 +22,16 @@ public enum Pace
 
 /// <summary>One thing to do or to wait for. With a duration of 0 it happens at any moment and holds nothing.</summary>
 /// <param name="Duration">0 or more; for <see cref="Pace.Pausing"/> the time worked, without pauses.</param>
-/// <param name="Demands">Units of each resource that it holds from start to finish, pauses included; one for each resource of the project.</param>
+/// <param name="Demands">Units of each resource that it holds from start to finish, pauses included; one
+/// for each resource of the project.</param>
 /// <param name="Earliest">It starts then or later.</param>
 /// <param name="LatestFinish">It is finished then or earlier; null when nothing presses.</param>
 /// <param name="FixedStart">It starts exactly then, as somebody has settled; null when free.</param>
-/// <param name="Done">From when to when it was done, or, once begun, when it began and is expected to end; null when still ahead. What is done
-/// is not asked about its duration, windows and lags any more; what is ahead still keeps its lags to it and leaves it its resources.</param>
-public sealed record Activity(string Id, int Duration, ValueList<int> Demands, Pace Pace = Pace.WallClock, int Earliest = 0, int? LatestFinish = null,
+/// <param name="Done">From when to when it was done, or, once begun, when it began and is expected to
+/// end; null when still ahead. What is done is not asked about its duration, windows and lags any more; what is ahead still keeps its lags
+/// to it and leaves it its resources.</param>
+public sealed record Activity(
+    string Id, int Duration, ValueList<int> Demands, Pace Pace = Pace.WallClock, int Earliest = 0, int? LatestFinish = null,
     int? FixedStart = null, Window? Done = null);
 
 /// <summary>Something of which there is only so much at a time: the person, the bench, the spray corner, the car's stance.</summary>

@@ -20,7 +20,8 @@ public sealed record Projection(Project Project, ValueList<WorkTask> Tasks, Wall
         var own = car.Calendar.Spells.Where(spell => spell.Whose is null).ToList();
         var clock = WallClock.Of(car.Calendar, now);
         if (network.Tasks.Any(task => !task.IsWait) && own.Count == 0)
-            return Result<Projection>.Bad(new Fault("spells", "nobody has said when there is time", "Say when you are in the garage: refettle spell add evenings --from 18:30 --until 21:30 --on tue thu."));
+            return Result<Projection>.Bad(new Fault("spells", "nobody has said when there is time",
+                "Say when you are in the garage: refettle spell add evenings --from 18:30 --until 21:30 --on tue thu."));
         var horizon = Horizon(car, clock);
         var (spells, last) = SpellsToCome.Until(own, horizon);
         var resources = new ResourceBook(car.Calendar, clock, horizon, spells);
@@ -32,7 +33,8 @@ public sealed record Projection(Project Project, ValueList<WorkTask> Tasks, Wall
     }
 
     /// <summary>Without the days that others set, for where they cannot be kept.</summary>
-    public Project Unpressed => Project with { Activities = Project.Activities.Select(activity => activity with { LatestFinish = null }).ToValueList() };
+    public Project Unpressed =>
+        Project with { Activities = Project.Activities.Select(activity => activity with { LatestFinish = null }).ToValueList() };
 
     /// <summary>The date to meet, at the handover's hour, or by the end of the day.</summary>
     public static LocalDateTime? Date(Car car) => car.Calendar.Handover?.By
@@ -48,11 +50,14 @@ public sealed record Projection(Project Project, ValueList<WorkTask> Tasks, Wall
     private static Activity ActivityOf(WorkTask task, IReadOnlyCollection<int> uses, ResourceBook resources, WallClock clock)
     {
         if (task is { Delivery.On: not null, Mark: { Progress: TaskProgress.Begun } begun })
-            return new(task.Id, Math.Max(0, clock.Minute(begun.At) + (int)Math.Ceiling(task.Takes.Value)), Enumerable.Repeat(0, resources.All.Count).ToValueList(), FixedStart: 0);
+            return new(task.Id, Math.Max(0, clock.Minute(begun.At) + (int)Math.Ceiling(task.Takes.Value)),
+                Enumerable.Repeat(0, resources.All.Count).ToValueList(), FixedStart: 0);
         var minutes = (int)Math.Ceiling(task.Takes.Value);
         var demands = Enumerable.Range(0, resources.All.Count).Select(resource => uses.Contains(resource) ? 1 : 0).ToValueList();
         var start = task.FixedStart is { } settled && clock.Minute(settled) is var minute && minute >= 0 ? minute : (int?)null;
-        return new(task.Id, minutes, demands, task.IsWait ? Pace.WallClock : task.Pace, LatestFinish: task.Latest is { } latest ? clock.Minute(latest) : null, FixedStart: start, Done: Done(task, minutes, resources, clock));
+        return new(task.Id, minutes, demands, task.IsWait ? Pace.WallClock : task.Pace,
+            LatestFinish: task.Latest is { } latest ? clock.Minute(latest) : null, FixedStart: start,
+            Done: Done(task, minutes, resources, clock));
     }
 
     /// <summary>What is begun is taken to need its whole time from now on, a wait its time from its begin.</summary>

@@ -22,7 +22,8 @@ internal sealed class ResourceBook
         (_calendar, _clock, _horizon) = (calendar, clock, horizon);
         Place("you", () => new("you", 1, SpellWindows.Of(own, clock, horizon)));
         if (calendar.TimeZone is null)
-            _notes.Add(Note("time zone", "nobody has said where the clock on the wall hangs: times are UTC", "Say it: refettle spell zone Europe/Berlin."));
+            _notes.Add(Note("time zone", "nobody has said where the clock on the wall hangs: times are UTC",
+                "Say it: refettle spell zone Europe/Berlin."));
     }
 
     public ValueList<Resource> All => _all.ToValueList();
@@ -35,7 +36,9 @@ internal sealed class ResourceBook
         HashSet<int> uses = task.Mark is { Progress: TaskProgress.Done } || task.IsWait ? [] : [Projection.You];
         foreach (var need in task.IsWait ? [] : task.Uses)
             Use(uses, need);
-        foreach (var tool in _calendar.Facilities.Where(one => one.Kind == FacilityKind.Tool && task.Steps.Any(step => step.Tool.Contains(one.Name, StringComparison.OrdinalIgnoreCase))))
+        foreach (var tool in _calendar.Facilities
+            .Where(one => one.Kind == FacilityKind.Tool
+                && task.Steps.Any(step => step.Tool.Contains(one.Name, StringComparison.OrdinalIgnoreCase))))
             uses.Add(OfFacilities(Needed.Facility(tool.Id), [tool]));
         var lifts = _calendar.Facilities.Where(one => one.Kind == FacilityKind.Lift).ToList();
         if (lifts.Count > 0 && !task.IsWait && task.Stance is not null and not Car.OnWheels)
@@ -60,15 +63,20 @@ internal sealed class ResourceBook
             Needed.Dollies => FacilityKind.Dollies,
             _ => (FacilityKind?)null,
         };
-        var found = kind is null ? _calendar.Facilities.Where(one => need == Needed.Facility(one.Id)).ToList() : _calendar.Facilities.Where(one => one.Kind == kind).ToList();
+        var found = kind is null
+            ? _calendar.Facilities.Where(one => need == Needed.Facility(one.Id)).ToList()
+            : _calendar.Facilities.Where(one => one.Kind == kind).ToList();
         if (need == Needed.Lift || (kind is null && found.Count == 0))
             return;
         if (kind == FacilityKind.Helper && found.Count == 0)
-            _notes.Add(Note("second pair of hands", "some tasks need one and there is none in your calendar: taken to be there whenever you are", "Add one: refettle facility add neighbour --kind helper, then his spells with --whose neighbour."));
+            _notes.Add(Note("second pair of hands",
+                "some tasks need one and there is none in your calendar: taken to be there whenever you are",
+                "Add one: refettle facility add neighbour --kind helper, then his spells with --whose neighbour."));
         uses.Add(found.Count == 0 ? Place(need, () => new(need, 1)) : OfFacilities(need, found));
     }
 
-    private int OfFacilities(string name, List<Facility> facilities) => Place(name, () => new(name, facilities.Sum(one => one.Count), Windows(facilities)));
+    private int OfFacilities(string name, List<Facility> facilities) =>
+        Place(name, () => new(name, facilities.Sum(one => one.Count), Windows(facilities)));
 
     /// <summary>When any of them is there; null for always.</summary>
     private ValueList<Window>? Windows(List<Facility> facilities)
@@ -91,12 +99,14 @@ internal sealed class ResourceBook
     {
         var name = $"air {air.Says}";
         if (_calendar.Climate.Count == 0 && !_place.ContainsKey(name))
-            _notes.Add(Note("climate", "nothing is known of the air where paint dries: no day is ruled out", "Say it by month, refettle climate jan=12C/70%, or read it on the day, refettle climate today=14C/62%."));
+            _notes.Add(Note("climate", "nothing is known of the air where paint dries: no day is ruled out",
+                "Say it by month, refettle climate jan=12C/70%, or read it on the day, refettle climate today=14C/62%."));
         return Place(name, () => new(name, Plenty, CoatingDays.Open(_calendar, _clock, _horizon, air)));
     }
 
     private ValueList<Window> Without(ValueList<DayRange> days) => Stretches.Without(
-        Stretches.Joined(days.Select(range => new Window(_clock.Minute(range.First.AtMidnight()), SpellWindows.End(range.Last, _clock))), 0, int.MaxValue),
+        Stretches.Joined(days.Select(range => new Window(_clock.Minute(range.First.AtMidnight()), SpellWindows.End(range.Last, _clock))), 0,
+            int.MaxValue),
         SpellWindows.End(_horizon, _clock));
 
     private int Place(string name, Func<Resource> make)

@@ -30,7 +30,8 @@ public sealed record TimelineAnswer
     /// <summary>The owner's time in the garage, as far as it is entered and counted on.</summary>
     public ValueList<PlannedWindow> Spells { get; init; } = [];
 
-    /// <summary>The last day for which a spell is entered; later ones are assumed in the same rhythm. Null where they have no end.</summary>
+    /// <summary>The last day for which a spell is entered; later ones are assumed in the same
+    /// rhythm. Null where they have no end.</summary>
     public LocalDate? LastEntered { get; init; }
 
     /// <summary>What cannot be kept together, in words; leave out any one of them and the rest can.</summary>
@@ -46,13 +47,15 @@ public sealed record TimelineAnswer
     public bool? IsInTime => Date is { } date && Finish is { } finish ? finish <= date : null;
 
     /// <summary>It counts on spells that nobody has entered.</summary>
-    public bool CountsOnMore => LastEntered is { } last && Tasks.Any(task => !task.Task.IsWait && task.Task.Takes > Minutes.Zero && task.Finish.Date > last);
+    public bool CountsOnMore =>
+        LastEntered is { } last && Tasks.Any(task => !task.Task.IsWait && task.Task.Takes > Minutes.Zero && task.Finish.Date > last);
 }
 
 /// <summary>A task in its place.</summary>
 /// <param name="IsCritical">Every day that it takes longer, or its spell fails, the finish is later, as far as this order goes.</param>
 /// <param name="Pieces">When it is worked at, or time passes, without the pauses between spells.</param>
-public sealed record PlannedTask(WorkTask Task, LocalDateTime Start, LocalDateTime Finish, bool IsCritical, ValueList<PlannedWindow> Pieces);
+public sealed record PlannedTask(
+    WorkTask Task, LocalDateTime Start, LocalDateTime Finish, bool IsCritical, ValueList<PlannedWindow> Pieces);
 
 public readonly record struct PlannedWindow(LocalDateTime Start, LocalDateTime End);
 

@@ -28,9 +28,12 @@ internal sealed class TimelineView(TimelineQuestion question, Projection project
     /// <summary>Each condition as its owner would say it.</summary>
     public ValueList<string> Words(ValueList<Condition> clash) => clash.Select(condition => condition.Kind switch
     {
-        ConditionKind.FixedStart => $"\"{projection.Tasks[condition.Index].Says}\" is to start {DayWords.Moment(_clock.At(projection.Project.Activities[condition.Index].FixedStart ?? 0))}",
-        ConditionKind.LatestFinish when projection.Tasks[condition.Index].Latest is { } latest => $"\"{projection.Tasks[condition.Index].Says}\" is to be done by {DayWords.Moment(latest)}",
-        ConditionKind.LatestFinish => $"\"{projection.Tasks[condition.Index].Says}\" is to be done by {DayWords.Moment(Projection.Date(question.Car) ?? _clock.At(0))}, the date to meet",
+        ConditionKind.FixedStart =>
+            $"\"{projection.Tasks[condition.Index].Says}\" is to start {DayWords.Moment(_clock.At(projection.Project.Activities[condition.Index].FixedStart ?? 0))}",
+        ConditionKind.LatestFinish when projection.Tasks[condition.Index].Latest is { } latest =>
+            $"\"{projection.Tasks[condition.Index].Says}\" is to be done by {DayWords.Moment(latest)}",
+        ConditionKind.LatestFinish =>
+            $"\"{projection.Tasks[condition.Index].Says}\" is to be done by {DayWords.Moment(Projection.Date(question.Car) ?? _clock.At(0))}, the date to meet",
         _ => Lag(projection.Project.Lags[condition.Index]),
     }).ToValueList();
 
@@ -40,7 +43,8 @@ internal sealed class TimelineView(TimelineQuestion question, Projection project
     private TimelineAnswer With(TimelineAnswer shown, Schedule schedule)
     {
         var chain = CriticalChain.Of(projection.Project, schedule);
-        var order = Enumerable.Range(0, projection.Tasks.Count).OrderBy(i => schedule.Starts[i]).ThenBy(i => schedule.Finishes[i]).ThenBy(i => i).ToList();
+        var order = Enumerable.Range(0, projection.Tasks.Count).OrderBy(i => schedule.Starts[i]).ThenBy(i => schedule.Finishes[i])
+            .ThenBy(i => i).ToList();
         var tasks = order.Select(i => Planned(i, schedule, chain.Contains(i))).ToValueList();
         var faults = ScheduleCheck.Of(projection.Project, schedule)
             .Concat(NetworkCheck.Of(question.Car, question.Plan.Question, order.Select(i => projection.Tasks[i]).ToList()));
@@ -59,9 +63,12 @@ internal sealed class TimelineView(TimelineQuestion question, Projection project
         var (start, finish) = (schedule.Starts[i], schedule.Finishes[i]);
         var activity = projection.Project.Activities[i];
         var open = activity.Pace == Pace.WallClock || activity.Done is not null ? null
-            : WorkTime.Of(projection.Project, Enumerable.Range(0, activity.Demands.Count).Where(resource => activity.Demands[resource] > 0));
+            : WorkTime.Of(projection.Project,
+                Enumerable.Range(0, activity.Demands.Count).Where(resource => activity.Demands[resource] > 0));
         var pieces = open is null ? [new Window(start, finish)]
-            : Enumerable.Range(0, open.Count).Select(window => new Window(Math.Max(start, open[window].Start), Math.Min(finish, open[window].End))).Where(window => window.Start < window.End);
+            : Enumerable.Range(0, open.Count)
+                .Select(window => new Window(Math.Max(start, open[window].Start), Math.Min(finish, open[window].End)))
+                .Where(window => window.Start < window.End);
         return new(projection.Tasks[i], _clock.At(start), _clock.At(finish), isCritical, pieces.Select(Shown).ToValueList());
     }
 
@@ -78,6 +85,8 @@ internal sealed class TimelineView(TimelineQuestion question, Projection project
             return [];
         var moved = tasks.Where(task => !was.TryGetValue(task.Task.Id, out var kept) || kept.Start.Date != task.Start.Date)
             .Select(task => new TaskChange(task.Task.Id, task.Task.Says, was.GetValueOrDefault(task.Task.Id)?.Start, task.Start));
-        return [.. moved, .. was.Values.Where(kept => !now.ContainsKey(kept.Task)).Select(kept => new TaskChange(kept.Task, kept.Task, kept.Start, null))];
+        return [.. moved,
+            .. was.Values.Where(kept => !now.ContainsKey(kept.Task))
+                .Select(kept => new TaskChange(kept.Task, kept.Task, kept.Start, null))];
     }
 }

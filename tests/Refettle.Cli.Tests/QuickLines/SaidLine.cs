@@ -7,5 +7,6 @@ internal sealed record SaidLine(string Line, string Kind, string[] Right)
     public const string KeptApart = "kept-apart.tsv";
 
     public static SaidLine[] Of(string file) => [.. File.ReadLines(Path.Combine(AppContext.BaseDirectory, "QuickLines", file))
-        .Where(line => line.Length > 0 && line[0] != '#').Select(line => line.Split('\t')).Select(cells => new SaidLine(cells[0], cells[1], cells[2].Split('|')))];
+        .Where(line => line.Length > 0 && line[0] != '#').Select(line => line.Split('\t'))
+        .Select(cells => new SaidLine(cells[0], cells[1], cells[2].Split('|')))];
 }

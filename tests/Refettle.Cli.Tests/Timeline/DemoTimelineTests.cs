@@ -9,8 +9,10 @@ public sealed class DemoTimelineTests(UnchosenCars cars) : IClassFixture<Unchose
     public void A_sill_is_measured_and_braced_before_it_is_cut_and_sealed_before_it_is_covered()
     {
         var answer = Timeline("free(left-outer-sill)");
-        string[] order = ["gaps-before.left-outer-sill-welds", "brace.left-outer-sill-welds", "strip.open.left-outer-sill-welds", "refit.open.left-outer-sill-welds",
-            "gaps-after.left-outer-sill-welds", "unbrace.left-outer-sill-welds", "seal.left-outer-sill-welds", "wait.seal.left-outer-sill-welds", "refit.left-sill-cover"];
+        string[] order = ["gaps-before.left-outer-sill-welds", "brace.left-outer-sill-welds", "strip.open.left-outer-sill-welds",
+            "refit.open.left-outer-sill-welds",
+            "gaps-after.left-outer-sill-welds", "unbrace.left-outer-sill-welds", "seal.left-outer-sill-welds",
+            "wait.seal.left-outer-sill-welds", "refit.left-sill-cover"];
         Assert.Equal(order, Started(answer).Where(order.Contains));
         Assert.True(At(answer, "gaps-before.left-outer-sill-welds") < At(answer, TakesOff(answer, "off(fl-door)")));
         Assert.True(At(answer, "strip.fuel-tank-unit") < At(answer, "strip.open.left-outer-sill-welds"));
@@ -39,10 +41,12 @@ public sealed class DemoTimelineTests(UnchosenCars cars) : IClassFixture<Unchose
 
     private JsonElement Timeline(params string[] goals) => cars.Ask(["timeline", .. goals, "--seconds", "0"]);
 
-    private static string[] Started(JsonElement answer) => [.. answer.GetProperty("tasks").EnumerateArray().Select(task => task.GetProperty("id").GetString()!)];
+    private static string[] Started(JsonElement answer) =>
+        [.. answer.GetProperty("tasks").EnumerateArray().Select(task => task.GetProperty("id").GetString()!)];
 
     private static string TakesOff(JsonElement answer, string fact) => answer.GetProperty("tasks").EnumerateArray()
         .First(task => task.GetProperty("facts").EnumerateArray().Any(one => one.GetString() == fact)).GetProperty("id").GetString()!;
 
-    private static int At(JsonElement answer, string task) => Array.IndexOf(Started(answer), task) is >= 0 and var place ? place : throw new InvalidOperationException($"no task {task}");
+    private static int At(JsonElement answer, string task) =>
+        Array.IndexOf(Started(answer), task) is >= 0 and var place ? place : throw new InvalidOperationException($"no task {task}");
 }

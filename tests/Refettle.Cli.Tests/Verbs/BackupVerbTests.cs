@@ -40,7 +40,9 @@ public sealed class BackupVerbTests : IDisposable
         byte[] picture = [0x89, .. "PNG\r\n"u8, 0x1A, 0x0A, 0, 0, 0, 0, .. "IEND"u8, 0, 0, 0, 0];
         var hash = PhotoStore.Beside(bench.Around.Store).Keep(picture).Value;
         using (var store = LogbookStore.Open(bench.Around.Store, TimeProvider.System, RandomNumberGenerator.Create()).Value)
-            Assert.True(store.Write(store.Cars()[0].Id, new PhotoTaken(new() { Hash = hash, Width = 4, Height = 3, Small = ContentHash.Of("on the phone"u8), Of = ["part damper"] })).IsGood);
+            Assert.True(store.Write(store.Cars()[0].Id,
+                new PhotoTaken(new()
+                { Hash = hash, Width = 4, Height = 3, Small = ContentHash.Of("on the phone"u8), Of = ["part damper"] })).IsGood);
         var (file, other) = (Path.Combine(_folder, "log.jsonl"), Path.Combine(_folder, "other"));
         Assert.Equal(1, bench.Json("export-log", file).GetProperty("photos").GetInt32());
         Assert.Equal(1, bench.Json("import-log", file, "--store", other).GetProperty("photos").GetInt32());

@@ -6,7 +6,8 @@ public sealed class BagVerbTests
     public void A_bag_is_packed_shown_moved_found_by_its_step_and_emptied()
     {
         using var bench = new Bench().WithCar();
-        Assert.Contains("Bag 1", bench.Out("bag", "pack", "next", "four washers", "--for", "joint damper-top", "--in", "blue box"), StringComparison.Ordinal);
+        Assert.Contains("Bag 1", bench.Out("bag", "pack", "next", "four washers", "--for", "joint damper-top", "--in", "blue box"),
+            StringComparison.Ordinal);
         bench.Run("bag", "pack", "1", "two clips");
         Assert.Equal("Bag 1, in shelf\n  four washers\n  two clips\nFor joint damper-top\n", bench.Out("bag", "move", "01", "shelf"));
         Assert.Equal("1", Codes(bench, "for", "open(damper-top)"));
@@ -32,5 +33,6 @@ public sealed class BagVerbTests
     }
 
     private static string Codes(Bench bench, params string[] words) =>
-        string.Join(' ', bench.Json(["bag", .. words]).GetProperty("bags").EnumerateArray().Select(bag => bag.GetProperty("code").GetString()));
+        string.Join(' ',
+            bench.Json(["bag", .. words]).GetProperty("bags").EnumerateArray().Select(bag => bag.GetProperty("code").GetString()));
 }

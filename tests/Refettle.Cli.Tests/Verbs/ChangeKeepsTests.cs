@@ -9,11 +9,13 @@ public sealed class ChangeKeepsTests
     public void A_facility_keeps_what_is_not_said_and_none_takes_it_off()
     {
         using var bench = new Bench().WithCar();
-        Does(bench, "facility", "add", "corner", "--kind", "spray-corner", "--name", "Paint tent", "--pieces", "6", "--area", "4m2", "--first", "2027-03-01");
+        Does(bench, "facility", "add", "corner", "--kind", "spray-corner", "--name", "Paint tent", "--pieces", "6", "--area", "4m2",
+            "--first", "2027-03-01");
         Does(bench, "facility", "add", "corner", "--last", "2027-03-09");
         Does(bench, "facility", "add", "corner", "--area", "none");
         var corner = Assert.Single(Calendar(bench, "facilities"));
-        Assert.Equal(("Paint tent", 6, "2027-03-01", "2027-03-09"), (Word(corner, "name"), corner.GetProperty("mostPieces").GetInt32(), Word(corner, "from"), Word(corner, "until")));
+        Assert.Equal(("Paint tent", 6, "2027-03-01", "2027-03-09"),
+            (Word(corner, "name"), corner.GetProperty("mostPieces").GetInt32(), Word(corner, "from"), Word(corner, "until")));
         Assert.False(corner.TryGetProperty("mostSquareMetres", out var area) && area.ValueKind != JsonValueKind.Null);
         Refuses(bench, "nothing is known of lift yet", "facility", "add", "lift");
         Refuses(bench, "take it off: --pieces none", "facility", "add", "corner", "--kind", "bench");
@@ -24,10 +26,12 @@ public sealed class ChangeKeepsTests
     {
         using var bench = new Bench().WithCar();
         Does(bench, "facility", "add", "neighbour", "--kind", "helper");
-        Does(bench, "spell", "add", "his", "--on", "tue,thu", "--from", "18:00", "--until", "20:00", "--first", "2027-03-02", "--last", "2027-05-01", "--every", "2", "--whose", "neighbour");
+        Does(bench, "spell", "add", "his", "--on", "tue,thu", "--from", "18:00", "--until", "20:00", "--first", "2027-03-02", "--last",
+            "2027-05-01", "--every", "2", "--whose", "neighbour");
         Does(bench, "spell", "miss", "his", "2027-03-04");
         Does(bench, "spell", "add", "his", "--until", "21:00");
-        Assert.Contains("neighbour: Tue, Thu every 2 weeks 18:00–21:00 from Tue 2027-03-02 until Sat 2027-05-01, not on Thu 2027-03-04", Flat(bench.Out("spell", "list")), StringComparison.Ordinal);
+        Assert.Contains("neighbour: Tue, Thu every 2 weeks 18:00–21:00 from Tue 2027-03-02 until Sat 2027-05-01, not on Thu 2027-03-04",
+            Flat(bench.Out("spell", "list")), StringComparison.Ordinal);
         Does(bench, "spell", "add", "his", "--whose", "me", "--on", "sat", "--every", "1", "--last", "none");
         Assert.Contains("his Sat 18:00–21:00 from Tue 2027-03-02, not on", Flat(bench.Out("spell", "list")), StringComparison.Ordinal);
         Does(bench, "spell", "add", "his", "--on", "once");
@@ -53,12 +57,17 @@ public sealed class ChangeKeepsTests
         Does(bench, "task", "add", "wash", "--minutes", "30", "--name", "Wash it", "--after", "strip.axle", "--uses", "yard", "--unbroken");
         Does(bench, "task", "add", "wash", "--minutes", "45");
         var task = Assert.Single(Calendar(bench, "tasks"));
-        Assert.Equal(("Wash it", true, 1, 1), (Word(task, "name"), task.GetProperty("isUnbroken").GetBoolean(), task.GetProperty("after").GetArrayLength(), task.GetProperty("uses").GetArrayLength()));
+        Assert.Equal(("Wash it", true, 1, 1),
+            (Word(task, "name"), task.GetProperty("isUnbroken").GetBoolean(), task.GetProperty("after").GetArrayLength(),
+                task.GetProperty("uses").GetArrayLength()));
         Does(bench, "task", "add", "wash", "--uses", "--unbroken", "false");
         task = Assert.Single(Calendar(bench, "tasks"));
-        Assert.Equal((false, 1, 0), (task.GetProperty("isUnbroken").GetBoolean(), task.GetProperty("after").GetArrayLength(), task.GetProperty("uses").GetArrayLength()));
+        Assert.Equal((false, 1, 0),
+            (task.GetProperty("isUnbroken").GetBoolean(), task.GetProperty("after").GetArrayLength(),
+                task.GetProperty("uses").GetArrayLength()));
         Does(bench, "task", "uses", "job.floor", "yard");
-        Assert.Contains("wash task: Wash it, 45 min, after strip.axle job.floor set: also needs yard", Flat(bench.Out("spell", "list")), StringComparison.Ordinal);
+        Assert.Contains("wash task: Wash it, 45 min, after strip.axle job.floor set: also needs yard", Flat(bench.Out("spell", "list")),
+            StringComparison.Ordinal);
         Refuses(bench, "nothing is known of polish yet", "task", "add", "polish");
     }
 
@@ -82,9 +91,11 @@ public sealed class ChangeKeepsTests
     {
         using var bench = new Bench().WithCar();
         Does(bench, "limit", "axle", "play", "--least", "0.1mm", "--whose", "maker", "--source", "page 3");
-        Assert.Contains("play 0.1 to 0.5 mm", bench.Out("limit", "axle", "play", "--most", "0.5mm", "--whose", "maker"), StringComparison.Ordinal);
+        Assert.Contains("play 0.1 to 0.5 mm", bench.Out("limit", "axle", "play", "--most", "0.5mm", "--whose", "maker"),
+            StringComparison.Ordinal);
         Refuses(bench, "it would be lost", "limit", "axle", "play", "--most", "0.7mm", "--whose", "mine");
-        Assert.Contains("play 0.2 to 0.7 mm", bench.Out("limit", "axle", "play", "--least", "0.2mm", "--most", "0.7mm", "--whose", "mine"), StringComparison.Ordinal);
+        Assert.Contains("play 0.2 to 0.7 mm", bench.Out("limit", "axle", "play", "--least", "0.2mm", "--most", "0.7mm", "--whose", "mine"),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -103,7 +114,8 @@ public sealed class ChangeKeepsTests
         Assert.Contains(why, Flat(bench.Error), StringComparison.Ordinal);
     }
 
-    private static JsonElement.ArrayEnumerator Calendar(Bench bench, string list) => bench.Json("spell", "list").GetProperty("calendar").GetProperty(list).EnumerateArray();
+    private static JsonElement.ArrayEnumerator Calendar(Bench bench, string list) =>
+        bench.Json("spell", "list").GetProperty("calendar").GetProperty(list).EnumerateArray();
 
     private static string? Word(JsonElement thing, string key) => thing.GetProperty(key).GetString();
 

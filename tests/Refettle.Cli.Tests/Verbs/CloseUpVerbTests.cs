@@ -19,7 +19,9 @@ public sealed class CloseUpVerbTests : IDisposable
         Good("torqued", "damper-foot", "--at", "60Nm");
         Assert.Contains("wheels hanging", _bench.Out("ready"), StringComparison.Ordinal);
         Good("stance", "on-wheels");
-        Assert.Contains("paint-marked, checked by a second person", _bench.Out("torqued", "damper-foot", "--at", "44.25 lbf·ft", "--with", "wrench 20 to 100", "--by", "me", "--check", "paint-mark", "second-person").ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("paint-marked, checked by a second person",
+            _bench.Out("torqued", "damper-foot", "--at", "44.25 lbf·ft", "--with", "wrench 20 to 100", "--by", "me", "--check",
+                "paint-mark", "second-person").ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Contains("Nothing by the log", _bench.Out("ready"), StringComparison.Ordinal);
         Assert.Contains("59.99 N·m", _bench.Out("log"), StringComparison.Ordinal); // 44.25 · 1.35581795
         Assert.Equal(381, _bench.Json("ready").GetProperty("heights")[0].GetProperty("millimetres").GetDecimal()); // 15 × 25.4
@@ -39,7 +41,8 @@ public sealed class CloseUpVerbTests : IDisposable
     public void Wheel_angles_are_recorded_and_a_contradiction_is_kept_out()
     {
         Assert.Contains("thrust line 0.10° to the right, with laser rig, by me",
-            _bench.Out("alignment", "found", "--rl", "toe 0.20 camber -0.50", "--rr", "toe 0", "--thrust", "0.1deg", "--with", "laser rig", "--by", "me").ReplaceLineEndings(" "), StringComparison.Ordinal);
+            _bench.Out("alignment", "found", "--rl", "toe 0.20 camber -0.50", "--rr", "toe 0", "--thrust", "0.1deg", "--with", "laser rig",
+                "--by", "me").ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Equal(ExitCode.Faults, _bench.Run("alignment", "set", "--rl", "toe 0.20", "--rr", "toe 0", "--thrust", "-0.1deg"));
         Assert.Equal(ExitCode.Faults, _bench.Run("alignment", "later", "--rl", "toe 0.20"));
     }
@@ -52,7 +55,9 @@ public sealed class CloseUpVerbTests : IDisposable
         var text = _bench.Out("tighten", "wheel-nuts", "--fitted", "dry");
         Assert.Contains("Order: 1 3 5 2 4", text, StringComparison.Ordinal);
         Assert.Contains("3. 51 N·m, in order", text, StringComparison.Ordinal);
-        Assert.Contains("51 N·m instead of 85 N·m", _bench.Out("tighten", "wheel-nuts", "--for", "dry", "--fitted", "anti-seize").ReplaceLineEndings(" "), StringComparison.Ordinal); // 85 · 0.12/0.20
+        Assert.Contains("51 N·m instead of 85 N·m",
+            _bench.Out("tighten", "wheel-nuts", "--for", "dry", "--fitted", "anti-seize").ReplaceLineEndings(" "),
+            StringComparison.Ordinal); // 85 · 0.12/0.20
     }
 
     [Fact]
@@ -68,8 +73,10 @@ public sealed class CloseUpVerbTests : IDisposable
         var told = _bench.Json("show", "joint", "wheel-nuts").GetProperty("undecided").GetProperty("told");
         Assert.Equal([85, 105], told.EnumerateArray().Select(one => one.GetProperty("torque").GetDecimal()).Order());
         var text = _bench.Out("show", "joint", "wheel-nuts").ReplaceLineEndings(" ");
-        Assert.All(["Undecided", "85 N·m, by me, 20", "105 N·m, by somebody at "], words => Assert.Contains(words, text, StringComparison.Ordinal));
-        Good("strike", told.EnumerateArray().Single(one => one.GetProperty("torque").GetDecimal() == 105).GetProperty("entry").GetString()![^8..]);
+        Assert.All(["Undecided", "85 N·m, by me, 20", "105 N·m, by somebody at "],
+            words => Assert.Contains(words, text, StringComparison.Ordinal));
+        Good("strike",
+            told.EnumerateArray().Single(one => one.GetProperty("torque").GetDecimal() == 105).GetProperty("entry").GetString()![^8..]);
         Assert.DoesNotContain("Undecided", _bench.Out("show", "joint", "wheel-nuts"), StringComparison.Ordinal);
         Assert.False(_bench.Json("show", "joint", "wheel-nuts").TryGetProperty("undecided", out _));
     }
@@ -92,5 +99,6 @@ public sealed class CloseUpVerbTests : IDisposable
         Assert.NotEmpty(_bench.Error);
     }
 
-    private void Good(params string[] words) => Assert.True(_bench.Run(words) == ExitCode.Good, $"{string.Join(' ', words)}: {_bench.Error}");
+    private void Good(params string[] words) =>
+        Assert.True(_bench.Run(words) == ExitCode.Good, $"{string.Join(' ', words)}: {_bench.Error}");
 }

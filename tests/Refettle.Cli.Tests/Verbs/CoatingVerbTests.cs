@@ -7,7 +7,8 @@ public sealed class CoatingVerbTests
     private static Bench Described()
     {
         var bench = new Bench().WithCar();
-        Assert.True(bench.Run("product", "add", "epoxy", "sheet=PDS 12, issue 3", "kind=epoxy-primer", "recoat=16h..7d@20C, 10h..open@30C", "pot-life=1.5h", "dry=80um", "solids=55%", "hazards=epoxy-resin") == ExitCode.Good, bench.Error);
+        Assert.True(bench.Run("product", "add", "epoxy", "sheet=PDS 12, issue 3", "kind=epoxy-primer", "recoat=16h..7d@20C, 10h..open@30C",
+            "pot-life=1.5h", "dry=80um", "solids=55%", "hazards=epoxy-resin") == ExitCode.Good, bench.Error);
         Assert.True(bench.Run("product", "add", "top", "loss=40%", "--by", "me") == ExitCode.Good, bench.Error);
         Assert.True(bench.Run("coating", "system", "chassis", "epoxy", "top*2") == ExitCode.Good, bench.Error);
         Assert.True(bench.Run("coating", "for", "chassis", "axle=3.5m2", "wheel") == ExitCode.Good, bench.Error);
@@ -21,7 +22,9 @@ public sealed class CoatingVerbTests
         var product = bench.Json("product", "show", "epoxy").GetProperty("product");
         Assert.Equal(90, Figure(product, "pot-life").GetProperty("value").GetDecimal());
         Assert.Equal("maker", Figure(product, "pot-life").GetProperty("origin").GetString());
-        Assert.Equal((168, true), (product.GetProperty("recoat")[0].GetProperty("closesHours").GetDecimal(), product.GetProperty("recoat")[1].GetProperty("hasNoEnd").GetBoolean()));
+        Assert.Equal((168, true),
+            (product.GetProperty("recoat")[0].GetProperty("closesHours").GetDecimal(),
+                product.GetProperty("recoat")[1].GetProperty("hasNoEnd").GetBoolean()));
         Assert.Equal("user", Figure(bench.Json("product", "show", "top").GetProperty("product"), "loss").GetProperty("origin").GetString());
     }
 
@@ -44,7 +47,8 @@ public sealed class CoatingVerbTests
     public void What_fits_into_the_spray_corner_is_said_and_kept_to()
     {
         using var bench = Described();
-        Assert.Contains("1 piece and 4 m² fit in at one time", bench.Out("facility", "add", "corner", "--kind", "spray-corner", "--pieces", "1", "--area", "4m2"), StringComparison.Ordinal);
+        Assert.Contains("1 piece and 4 m² fit in at one time",
+            bench.Out("facility", "add", "corner", "--kind", "spray-corner", "--pieces", "1", "--area", "4m2"), StringComparison.Ordinal);
         Assert.Contains("4 sessions, fewer will not do", bench.Out("coating", "plan"), StringComparison.Ordinal);
         Assert.Equal(ExitCode.Faults, bench.Run("facility", "add", "table", "--kind", "bench", "--pieces", "3"));
         Assert.Contains("no spray corner", bench.Error, StringComparison.Ordinal);

@@ -2,7 +2,8 @@ using System.Text.Json;
 
 namespace Refettle.Cli.Tests.Verbs;
 
-/// <summary>What a newcomer types at the demo without arguments: each verb has something to tell, as a mechanic would have it. Common practice, no source.</summary>
+/// <summary>What a newcomer types at the demo without arguments: each verb has something to tell, as a mechanic would have
+/// it. Common practice, no source.</summary>
 public sealed class DemoAnswersTests(DemoCars cars) : IClassFixture<DemoCars>
 {
     [Fact]
@@ -28,7 +29,8 @@ public sealed class DemoAnswersTests(DemoCars cars) : IClassFixture<DemoCars>
     public void Tonight_basket_orders_refit_and_coats_have_something_to_tell()
     {
         var tonight = cars.Ask("tonight", "--minutes", "70");
-        Assert.Contains(tonight.GetProperty("offers").EnumerateArray(), offer => offer.GetProperty("task").GetProperty("kind").GetString() == "strip");
+        Assert.Contains(tonight.GetProperty("offers").EnumerateArray(),
+            offer => offer.GetProperty("task").GetProperty("kind").GetString() == "strip");
         var basket = cars.Ask("basket");
         Assert.NotEmpty(basket.GetProperty("purchases").EnumerateArray());
         Assert.Contains(basket.GetProperty("lines").EnumerateArray(), line => line.GetProperty("missing").GetInt32() == 0);

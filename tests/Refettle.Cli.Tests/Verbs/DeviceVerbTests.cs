@@ -24,7 +24,8 @@ public sealed class DeviceVerbTests
         using var bench = new Bench().WithCar();
         var answer = bench.Json("pair", "--port", "5199");
         if (bench.Code == ExitCode.Good)
-            Assert.EndsWith($":5199/pair?code={answer.GetProperty("code").GetString()}", answer.GetProperty("address").GetString(), StringComparison.Ordinal);
+            Assert.EndsWith($":5199/pair?code={answer.GetProperty("code").GetString()}", answer.GetProperty("address").GetString(),
+                StringComparison.Ordinal);
         else
             Assert.Contains("no address that others could reach", bench.Error, StringComparison.Ordinal);
     }

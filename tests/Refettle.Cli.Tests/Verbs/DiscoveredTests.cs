@@ -10,7 +10,8 @@ public sealed class DiscoveredTests
         Assert.Contains("Changes as suggested (replace", bench.Out("find", "damper", "drips"), StringComparison.Ordinal);
         var kept = bench.Json("verdict", "damper", "--decide", "keep").GetProperty("difference");
         Assert.True(kept.GetProperty("plan").GetProperty("work").GetDecimal() < 0);
-        Assert.Contains(kept.GetProperty("basket").GetProperty("less").EnumerateArray(), piece => piece.GetProperty("thing").GetString() == "part damper");
+        Assert.Contains(kept.GetProperty("basket").GetProperty("less").EnumerateArray(),
+            piece => piece.GetProperty("thing").GetString() == "part damper");
         Assert.Contains("Changes nothing", bench.Out("find", "damper", "drips"), StringComparison.Ordinal);
     }
 
@@ -32,7 +33,8 @@ public sealed class DiscoveredTests
         ended.Cancel();
         using var bench = WithPrice(new(interrupt: ended.Token));
         Assert.Equal(ExitCode.Good, bench.Run("job", "add", "axle", "goals=free(axle)", "worth=2000", "work=30 min"));
-        Assert.Contains("Still to be worked out: the scope: the time for it was up.", bench.Out("find", "damper", "drips").ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("Still to be worked out: the scope: the time for it was up.",
+            bench.Out("find", "damper", "drips").ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     /// <summary>A damper that is no longer made, and a price of another one.</summary>

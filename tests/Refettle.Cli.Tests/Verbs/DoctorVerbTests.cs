@@ -27,7 +27,8 @@ public sealed class DoctorVerbTests
     {
         using var bench = new Bench();
         using var output = new StringWriter();
-        var code = new Shell(bench.Around with { Out = output, Content = Path.Combine(Path.GetTempPath(), "no such folder") }).Run(["doctor"]);
+        var code = new Shell(bench.Around with { Out = output, Content = Path.Combine(Path.GetTempPath(), "no such folder") })
+            .Run(["doctor"]);
         Assert.Equal(ExitCode.Faults, code);
         Assert.Contains("Install the program anew", output.ToString(), StringComparison.Ordinal);
     }
@@ -43,7 +44,8 @@ public sealed class DoctorVerbTests
         Assert.Equal(ExitCode.Good, new Shell(shell).Run(["doctor"]));
         Assert.Contains("1 day before its own newest entry", output.ToString().ReplaceLineEndings(" "), StringComparison.Ordinal);
         new Shell(shell).Run(["log"]);
-        Assert.Contains("this device's clock stands 1 day before its own newest entry", error.ToString().ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("this device's clock stands 1 day before its own newest entry", error.ToString().ReplaceLineEndings(" "),
+            StringComparison.Ordinal);
     }
 
     private sealed class DayBehind : TimeProvider

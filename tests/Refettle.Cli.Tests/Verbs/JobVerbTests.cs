@@ -6,7 +6,8 @@ public sealed class JobVerbTests
     public void A_job_is_kept_as_it_was_said()
     {
         using var bench = new Bench().WithCar();
-        var job = bench.Json("job", "add", "new-wheel", "goals=off(wheel)", "worth=10..20..30 points", "work=0.5 h", "parts=90", "waits=delivery 2..4 d the tyre").GetProperty("job");
+        var job = bench.Json("job", "add", "new-wheel", "goals=off(wheel)", "worth=10..20..30 points", "work=0.5 h", "parts=90",
+            "waits=delivery 2..4 d the tyre").GetProperty("job");
         Assert.Equal("New wheel", job.GetProperty("name").GetString());
         Assert.Equal("want", job.GetProperty("wish").GetString());
         Assert.Equal(30, job.GetProperty("work").GetDecimal());
@@ -34,7 +35,8 @@ public sealed class JobVerbTests
     public void A_limit_is_lifted_by_an_empty_value()
     {
         using var bench = new Bench().WithCar();
-        Assert.Contains("900 EUR, 20.0 h, ready by 2027-05-08", bench.Out("means", "budget=900", "hours=20 h", "by=2027-05-08"), StringComparison.Ordinal);
+        Assert.Contains("900 EUR, 20.0 h, ready by 2027-05-08", bench.Out("means", "budget=900", "hours=20 h", "by=2027-05-08"),
+            StringComparison.Ordinal);
         Assert.Contains("900 EUR, ready by 2027-05-08", bench.Out("means", "hours="), StringComparison.Ordinal);
         Assert.Equal(ExitCode.Faults, bench.Run("means", "by=8 May"));
     }

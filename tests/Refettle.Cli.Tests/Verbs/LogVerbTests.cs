@@ -25,7 +25,8 @@ public sealed class LogVerbTests
         Assert.Equal("struck", bench.Json("log").GetProperty("lines")[lines.GetArrayLength() - 1].GetProperty("standing").GetString());
     }
 
-    /// <summary>An evening is looked up by the clock it was worked by. Berlin is two hours ahead of UTC in summer (IANA time zone database).</summary>
+    /// <summary>An evening is looked up by the clock it was worked by. Berlin is two hours ahead of UTC in
+    /// summer (IANA time zone database).</summary>
     [Fact]
     public void The_log_and_soaks_go_by_the_clock_on_the_wall_where_the_car_stands()
     {
@@ -33,7 +34,8 @@ public sealed class LogVerbTests
         Assert.Equal(ExitCode.Good, bench.Run("spell", "zone", "Europe/Berlin"));
         var log = bench.Out("log", "--most", "1");
         Assert.Contains("When (Europe/Berlin)", log, StringComparison.Ordinal);
-        var written = TimeZoneInfo.ConvertTime(bench.Json("log", "--most", "1").GetProperty("lines")[0].GetProperty("at").GetDateTimeOffset(), TimeZoneInfo.FindSystemTimeZoneById("Europe/Berlin"));
+        var written = TimeZoneInfo.ConvertTime(bench.Json("log", "--most", "1").GetProperty("lines")[0].GetProperty("at")
+            .GetDateTimeOffset(), TimeZoneInfo.FindSystemTimeZoneById("Europe/Berlin"));
         Assert.Contains($"{written:yyyy-MM-dd HH:mm}", log, StringComparison.Ordinal);
         Assert.Contains("Thu 2026-07-02 00:30", bench.Out("soak", "damper-top"), StringComparison.Ordinal);
     }

@@ -39,7 +39,8 @@ public sealed class NumbersVerbTests : IDisposable
 
     [Fact]
     public void Cautions_stand_out() =>
-        Assert.Contains("Caution: Above the proof load", _bench.Out("numbers", "preload", "torque=48Nm", "thread=M10", "class=8.8", "k=0.12"), StringComparison.Ordinal);
+        Assert.Contains("Caution: Above the proof load",
+            _bench.Out("numbers", "preload", "torque=48Nm", "thread=M10", "class=8.8", "k=0.12"), StringComparison.Ordinal);
 
     [Fact]
     public void What_one_takes_is_shown_with_ranges()

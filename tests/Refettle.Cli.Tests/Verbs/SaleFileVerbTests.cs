@@ -9,7 +9,8 @@ public sealed class SaleFileVerbTests
     {
         using var bench = new Bench().WithCar();
         var page = bench.Beside("sale.html");
-        Assert.Equal(ExitCode.Good, new Shell(bench.Around with { IsWatched = isWatched, Clock = new SlowClock() }).Run(["sale-file", "--html", page]));
+        Assert.Equal(ExitCode.Good,
+            new Shell(bench.Around with { IsWatched = isWatched, Clock = new SlowClock() }).Run(["sale-file", "--html", page]));
         Assert.Equal(isWatched, bench.Error.Contains($"{page}: 100 %", StringComparison.Ordinal));
     }
 

@@ -7,11 +7,14 @@ public sealed class SayVerbTests
     {
         using var bench = new Bench().WithCar();
         var before = bench.Json("log", "--most", "0").GetProperty("lines").GetArrayLength();
-        Assert.Contains("1 finding: part damper, drips, 2 new into the basket", bench.Out("say", "damper leaks, need 2"), StringComparison.Ordinal);
+        Assert.Contains("1 finding: part damper, drips, 2 new into the basket", bench.Out("say", "damper leaks, need 2"),
+            StringComparison.Ordinal);
         Assert.Equal(before, bench.Json("log", "--most", "0").GetProperty("lines").GetArrayLength());
-        Assert.StartsWith("Kept: finding: part damper, drips, 2 new into the basket.\n", bench.Out("say", "damper leaks, need 2", "--keep", "1"), StringComparison.Ordinal);
+        Assert.StartsWith("Kept: finding: part damper, drips, 2 new into the basket.\n",
+            bench.Out("say", "damper leaks, need 2", "--keep", "1"), StringComparison.Ordinal);
         Assert.Contains("drips", bench.Out("log"), StringComparison.Ordinal);
-        Assert.Contains("part damper: damper shiny", bench.Out("say", "damper shiny", "--keep", "1") + bench.Out("log"), StringComparison.Ordinal);
+        Assert.Contains("part damper: damper shiny", bench.Out("say", "damper shiny", "--keep", "1") + bench.Out("log"),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -49,7 +52,9 @@ public sealed class SayVerbTests
         bench.Run("say", "damper leaks, need 2", "--keep", "1");
         Assert.StartsWith("Entries ", bench.Out("strike", "last", "--line"), StringComparison.Ordinal);
         Assert.Empty(Wanted(bench));
-        Assert.Equal(2, bench.Json("log", "--most", "4").GetProperty("lines").EnumerateArray().Count(line => line.GetProperty("standing").GetString() == "struck"));
+        Assert.Equal(2,
+            bench.Json("log", "--most", "4").GetProperty("lines").EnumerateArray()
+                .Count(line => line.GetProperty("standing").GetString() == "struck"));
         Assert.Equal(ExitCode.Good, bench.Run("strike", "last", "--line"));
         Assert.Equal(["part damper 2 asked"], Wanted(bench));
     }
@@ -67,7 +72,8 @@ public sealed class SayVerbTests
         Assert.Contains("open(wheel-nuts)", bench.Json("stance", "on-stands").GetProperty("done").ToString(), StringComparison.Ordinal);
         bench.Run("say", "wheel nuts torqued 110 Nm", "--keep", "1");
         Assert.Contains("wheel-nuts torqued, 110 N·m", bench.Out("log"), StringComparison.Ordinal);
-        Assert.DoesNotContain("open(wheel-nuts)", bench.Json("stance", "on-wheels").GetProperty("done").ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("open(wheel-nuts)", bench.Json("stance", "on-wheels").GetProperty("done").ToString(),
+            StringComparison.Ordinal);
     }
 
     [Fact]

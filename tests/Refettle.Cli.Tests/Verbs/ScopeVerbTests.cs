@@ -83,14 +83,16 @@ public sealed class ScopeVerbTests
         Assert.Equal(ExitCode.Faults, bench.Run("scope"));
         Assert.Contains("per-point", bench.Error, StringComparison.Ordinal);
         var left = bench.Json("scope", "--per-point", "20", "--by", DateTimeOffset.UnixEpoch.AddYears(40).ToString("yyyy-MM-dd"));
-        Assert.Contains(left.GetProperty("left").EnumerateArray(), job => job.GetProperty("job").GetString() == "polish" && job.GetProperty("why").GetString() == "waits-too-long");
+        Assert.Contains(left.GetProperty("left").EnumerateArray(),
+            job => job.GetProperty("job").GetString() == "polish" && job.GetProperty("why").GetString() == "waits-too-long");
     }
 
     [Fact]
     public void A_frontier_rises()
     {
         using var bench = WithJobs();
-        var points = bench.Json("scope", "--frontier", "money", "--points", "4").GetProperty("points").EnumerateArray().Select(point => point.GetProperty("gain").GetDecimal()).ToArray();
+        var points = bench.Json("scope", "--frontier", "money", "--points", "4").GetProperty("points").EnumerateArray()
+            .Select(point => point.GetProperty("gain").GetDecimal()).ToArray();
         Assert.Equal(points.Order(), points);
         Assert.True(points[^1] > points[0]);
         Assert.Contains("Every point is proven", bench.Out("scope", "--frontier"), StringComparison.Ordinal);

@@ -6,7 +6,8 @@ public sealed class ScriptVerbTests
     public void A_script_speaks_of_the_car_that_it_begins()
     {
         using var bench = new Bench();
-        var script = bench.File("a.commands", "new \"Car A\" --id a\nnew \"Car B\" --id b\nset part shelf --new name=Shelf\n--car a note 'on a'\n");
+        var script = bench.File("a.commands",
+            "new \"Car A\" --id a\nnew \"Car B\" --id b\nset part shelf --new name=Shelf\n--car a note 'on a'\n");
         Assert.True(bench.Run("script", script) == ExitCode.Good, bench.Error);
         Assert.Equal("Shelf", bench.Json("show", "part", "shelf", "--car", "b").GetProperty("name").GetString());
     }

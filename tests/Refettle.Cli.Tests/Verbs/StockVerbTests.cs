@@ -54,7 +54,8 @@ public sealed class StockVerbTests : IDisposable
     [Fact]
     public void A_number_that_only_a_suppliers_list_knows_is_known()
     {
-        Good("stock", "import", _bench.File("north.csv", "part number,description,price\nDR-203,Brake drum,48.50\n"), "--supplier", "Northgate");
+        Good("stock", "import", _bench.File("north.csv", "part number,description,price\nDR-203,Brake drum,48.50\n"), "--supplier",
+            "Northgate");
         Good("stock", "import", _bench.File("south.csv", "part number,description,price\nDR-203,Drum,51.00\n"), "--supplier", "Southgate");
         var told = _bench.Out("stock", "dr-203");
         Assert.Contains("at Northgate for 48.50 EUR each, list of", told, StringComparison.Ordinal);
@@ -64,5 +65,6 @@ public sealed class StockVerbTests : IDisposable
         Assert.Contains("DR-203", _bench.Error, StringComparison.Ordinal);
     }
 
-    private void Good(params string[] words) => Assert.True(_bench.Run(words) == ExitCode.Good, $"{string.Join(' ', words)}: {_bench.Error}");
+    private void Good(params string[] words) =>
+        Assert.True(_bench.Run(words) == ExitCode.Good, $"{string.Join(' ', words)}: {_bench.Error}");
 }

@@ -1,6 +1,7 @@
 namespace Refettle.Cli.Tests.Views;
 
-/// <summary>What a person sees, compared with what was looked at and found good. To approve anew, run with REFETTLE_APPROVE=1 and look at the difference.</summary>
+/// <summary>What a person sees, compared with what was looked at and found good. To approve anew, run with
+/// REFETTLE_APPROVE=1 and look at the difference.</summary>
 public sealed class ApprovedTests
 {
     [Theory]

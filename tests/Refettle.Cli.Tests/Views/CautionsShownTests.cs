@@ -13,8 +13,9 @@ using Spectre.Console.Rendering;
 
 namespace Refettle.Cli.Tests.Views;
 
-/// <summary>Every caution that stands at a step is read where the step is printed, and in its JSON; which cautions must stand there is asked of an
-/// oracle elsewhere. Common practice, no source: a warning that is not shown warns nobody.</summary>
+/// <summary>Every caution that stands at a step is read where the step is printed, and in its JSON; which
+/// cautions must stand there is asked of an oracle elsewhere. Common practice, no source: a warning
+/// that is not shown warns nobody.</summary>
 public sealed class CautionsShownTests
 {
     private static readonly AccessPlanner _planner = new(new ReducedSolver());
@@ -26,7 +27,8 @@ public sealed class CautionsShownTests
     [Fact]
     public void Of_random_cars()
     {
-        var shown = Enumerable.Range(0, 40).Sum(seed => HotCars.Make(seed) is var car ? Shown(car, _planner.Reach(car, RandomCars.Ask(car, seed))) : 0);
+        var shown = Enumerable.Range(0, 40)
+            .Sum(seed => HotCars.Make(seed) is var car ? Shown(car, _planner.Reach(car, RandomCars.Ask(car, seed))) : 0);
         Assert.True(shown > 300, $"{shown}");
     }
 
@@ -52,10 +54,12 @@ public sealed class CautionsShownTests
     public void A_caution_stands_once_a_day_in_full_first_and_by_its_first_sentence_later()
     {
         var (cautions, day) = (new DayCautions(), new NodaTime.LocalDate(2027, 1, 9));
-        var task = new WorkTask { Id = "a", Says = "a", Kind = TaskKind.Strip, Takes = new(5), Cautions = [UsualCautions.Load, UsualCautions.Lower] };
+        var task = new WorkTask
+        { Id = "a", Says = "a", Kind = TaskKind.Strip, Takes = new(5), Cautions = [UsualCautions.Load, UsualCautions.Lower] };
         Assert.Equal([UsualCautions.Load, UsualCautions.Lower], cautions.On(day, task));
         Assert.Empty(cautions.On(day, task));
-        Assert.Equal(["A raised load is blocked at once: nobody under what only a jack, crane or hoist holds.", UsualCautions.Lower], cautions.On(day.PlusDays(1), task));
+        Assert.Equal(["A raised load is blocked at once: nobody under what only a jack, crane or hoist holds.", UsualCautions.Lower],
+            cautions.On(day.PlusDays(1), task));
     }
 
     /// <returns>How many cautions were looked for.</returns>
@@ -65,9 +69,14 @@ public sealed class CautionsShownTests
         Has(Text(PlanView.Of(plan)), strip);
         Has(Json(PlanForm.Of(plan)), strip.Select(Escaped));
         foreach (var line in PlanOutline.Of(plan).Chapters.SelectMany(chapter => chapter.Lines))
-            Has(Text(PlanView.Of(plan with { Steps = [line.Step, .. line.Along] })), line.Along.Prepend(line.Step).SelectMany(step => step.Cautions));
+            Has(Text(PlanView.Of(plan with { Steps = [line.Step, .. line.Along] })),
+                line.Along.Prepend(line.Step).SelectMany(step => step.Cautions));
         var states = car.Structure.States.Where(state => state.IsStance).Select(state => Fact.State(state.Id)).ToHashSet();
-        var apart = car with { Done = plan.Steps.Select(step => step.Fact).Where(fact => !states.Contains(fact)).ToValueList(), Stance = plan.Steps.Select(step => step.Stance).LastOrDefault(car.Stance) };
+        var apart = car with
+        {
+            Done = plan.Steps.Select(step => step.Fact).Where(fact => !states.Contains(fact)).ToValueList(),
+            Stance = plan.Steps.Select(step => step.Stance).LastOrDefault(car.Stance)
+        };
         var sheet = RefitPlanner.Of(new(apart, [], []));
         foreach (var step in sheet.Steps)
             Has(Text(RefitView.Of(apart, sheet with { Steps = [step] }, [], [], int.MaxValue)), step.Cautions);
@@ -87,7 +96,8 @@ public sealed class CautionsShownTests
     private static string Text(IRenderable shown)
     {
         var text = new StringWriter();
-        var console = AnsiConsole.Create(new() { Ansi = AnsiSupport.No, ColorSystem = ColorSystemSupport.NoColors, Out = new AnsiConsoleOutput(text) });
+        var console = AnsiConsole.Create(new()
+        { Ansi = AnsiSupport.No, ColorSystem = ColorSystemSupport.NoColors, Out = new AnsiConsoleOutput(text) });
         console.Profile.Width = 4_000;
         console.Write(shown);
         return text.ToString();

@@ -1,7 +1,7 @@
 namespace Refettle.Cli.Tests.Views;
 
-/// <summary>Answers that hang on the day, the shelf and drawn futures, for a small car on a fixed day with a fixed seed. To approve anew, run with
-/// REFETTLE_APPROVE=1 and look at the difference.</summary>
+/// <summary>Answers that hang on the day, the shelf and drawn futures, for a small car on a fixed day
+/// with a fixed seed. To approve anew, run with REFETTLE_APPROVE=1 and look at the difference.</summary>
 public sealed class PlannedApprovedTests : IDisposable
 {
     private readonly Bench _bench = new(clock: new Monday());
@@ -11,9 +11,12 @@ public sealed class PlannedApprovedTests : IDisposable
         _bench.WithCar();
         string[][] lines =
         [
-            ["spell", "zone", "Europe/Berlin"], ["spell", "add", "evenings", "--on", "tue", "thu", "--from", "18:30", "--until", "21:30"], ["meet", "2027-04-10", "--at", "10:00", "--what", "hand-over"],
-            ["job", "add", "straps", "name=New straps", "goals=free(axle),free(damper)", "worth=100", "work=30 min", "parts=25"], ["choose", "straps"],
-            ["stock", "assign", "DA-7", "part damper"], ["stock", "describe", "DA-7", "--name", "Damper"], ["verdict", "damper", "--decide", "replace"],
+            ["spell", "zone", "Europe/Berlin"], ["spell", "add", "evenings", "--on", "tue", "thu", "--from", "18:30", "--until", "21:30"],
+            ["meet", "2027-04-10", "--at", "10:00", "--what", "hand-over"],
+            ["job", "add", "straps", "name=New straps", "goals=free(axle),free(damper)", "worth=100", "work=30 min", "parts=25"],
+            ["choose", "straps"],
+            ["stock", "assign", "DA-7", "part damper"], ["stock", "describe", "DA-7", "--name", "Damper"],
+            ["verdict", "damper", "--decide", "replace"],
             ["orders", "place", "Harbour Rubber", "DA-7=1@80", "--on", "2027-02-20", "--promised", "2027-03-08"],
             ["spent", "38.40", "penetrating oil", "--kind", "consumables", "--on", "2027-02-27"],
         ];

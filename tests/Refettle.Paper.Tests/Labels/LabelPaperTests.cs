@@ -8,14 +8,17 @@ using ZXing.QrCode;
 
 namespace Refettle.Paper.Tests.Labels;
 
-/// <summary>QR codes are decoded with ZXing.Net, from the rectangles that PdfPig reads in the file, and from pdftoppm's picture of it.</summary>
+/// <summary>QR codes are decoded with ZXing.Net, from the rectangles that PdfPig reads in the file, and
+/// from pdftoppm's picture of it.</summary>
 public sealed class LabelPaperTests
 {
     /// <summary>Dots to the point: as a phone tries from nearer and farther when it does not read a code at once.</summary>
     private static readonly int[] Distances = [3, 4, 2, 5];
 
-    private static readonly BagLabel[] Labels = [.. Enumerable.Range(1, 25).Select(i => new BagLabel($"{i}", $"http://192.168.1.20:5188/car/heron-22/bag/{i}",
-        [$"Rear left shackle bolt {i}, M12×1.25", "60 N·m (not the maker's figure); snug now, torque at ride height", "four washers, thick ones outside"]))];
+    private static readonly BagLabel[] Labels =
+        [.. Enumerable.Range(1, 25).Select(i => new BagLabel($"{i}", $"http://192.168.1.20:5188/car/heron-22/bag/{i}",
+        [$"Rear left shackle bolt {i}, M12×1.25", "60 N·m (not the maker's figure); snug now, torque at ride height",
+            "four washers, thick ones outside"]))];
 
     public static TheoryData<string> Sheets => new(LabelSheet.All.Select(sheet => sheet.Id));
 
@@ -33,7 +36,8 @@ public sealed class LabelPaperTests
             for (var place = 0; place < sheet.OnePaper && i < Labels.Length; place++, i++)
             {
                 if (i >= 0)
-                    Assert.True(Distances.Select(dots => Decode(Cut(dark, page.Height, sheet, place, dots))).OfType<string>().FirstOrDefault() == Labels[i].Scan, $"label {i + 1}");
+                    Assert.True(Distances.Select(dots => Decode(Cut(dark, page.Height, sheet, place, dots))).OfType<string>()
+                        .FirstOrDefault() == Labels[i].Scan, $"label {i + 1}");
             }
         }
 
@@ -88,12 +92,16 @@ public sealed class LabelPaperTests
             Structure = new()
             {
                 Parts = [new() { Id = "arm", Name = "Lower arm", Side = Side.Left }, new() { Id = "body", Name = "Body" }],
-                Joints = [new() { Id = "arm-bolt", Name = "Lower arm pivot bolt", Holds = ["arm", "body"], Count = 2, Thread = "M12x1.25", Torque = new(80), AtRideHeight = true, SingleUse = true, Origin = Origin.Maker, Ways = [] }],
+                Joints = [new()
+                    { Id = "arm-bolt", Name = "Lower arm pivot bolt", Holds = ["arm", "body"], Count = 2, Thread = "M12x1.25",
+                        Torque = new(80), AtRideHeight = true, SingleUse = true, Origin = Origin.Maker, Ways = [] }],
             },
         };
-        var label = BagLabel.Of(car, new() { Code = "a-7", For = ["part arm", "joint arm-bolt"], Holds = ["old", "two cam washers"], Place = "shelf 2" }, null);
+        var label = BagLabel.Of(car,
+            new() { Code = "a-7", For = ["part arm", "joint arm-bolt"], Holds = ["old", "two cam washers"], Place = "shelf 2" }, null);
         Assert.Equal(("A-7", "A-7"), (label.Code, label.Scan));
-        Assert.Equal(["two cam washers", "old", "Lower arm, left", "2 × Lower arm pivot bolt, M12x1.25", "80 N·m; snug now, torque at ride height; new ones each time", "In: shelf 2"], label.Lines);
+        Assert.Equal(["two cam washers", "old", "Lower arm, left", "2 × Lower arm pivot bolt, M12x1.25",
+            "80 N·m; snug now, torque at ride height; new ones each time", "In: shelf 2"], label.Lines);
         Assert.Equal("http://garage/car/heron/bag/a-7", BagLabel.Of(car, new() { Code = "a-7" }, "http://garage/").Scan);
     }
 
@@ -108,7 +116,8 @@ public sealed class LabelPaperTests
     private static RGBLuminanceSource Cut(List<PdfRectangle> dark, double paper, LabelSheet sheet, int place, int dots)
     {
         var points = 72 / 25.4;
-        var (left, top) = ((sheet.Left + (place % sheet.Columns * sheet.Across)) * points, paper - ((sheet.Top + (place / sheet.Columns * sheet.Down)) * points));
+        var (left, top) = ((sheet.Left + (place % sheet.Columns * sheet.Across)) * points,
+            paper - ((sheet.Top + (place / sheet.Columns * sheet.Down)) * points));
         var (width, height) = ((int)(sheet.Width * points * dots), (int)(sheet.Height * points * dots));
         var gray = Enumerable.Repeat((byte)255, width * height).ToArray();
         foreach (var box in dark)

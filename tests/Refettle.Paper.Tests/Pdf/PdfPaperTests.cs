@@ -31,8 +31,10 @@ public sealed class PdfPaperTests
         using var pdf = PdfDocument.Open(example.File("sale.pdf", PdfPaper.Write));
         Assert.True(pdf.TryGetBookmarks(out var marks));
         var nodes = marks.GetNodes().OfType<DocumentBookmarkNode>().ToList();
-        Assert.Equal(example.Document.Sections.Select(section => section.Title).Append("All entries").Concat(["Entries from 1", "Entries from 101", "Entries from 201"]), nodes.Select(node => node.Title));
-        Assert.All(nodes.Where(node => node.Level == 0), node => Assert.Contains(Bare(node.Title), Bare(pdf.GetPage(node.PageNumber).Text), StringComparison.Ordinal));
+        Assert.Equal(example.Document.Sections.Select(section => section.Title).Append("All entries")
+            .Concat(["Entries from 1", "Entries from 101", "Entries from 201"]), nodes.Select(node => node.Title));
+        Assert.All(nodes.Where(node => node.Level == 0),
+            node => Assert.Contains(Bare(node.Title), Bare(pdf.GetPage(node.PageNumber).Text), StringComparison.Ordinal));
         Assert.All(nodes.Where(node => node.Level > 0), node => Assert.Contains(
             Bare($"{node.Title.Split(' ')[^1]} {example.History.Lines[int.Parse(node.Title.Split(' ')[^1]) - 1].Entry.At:yyyy-MM-dd HH:mm} bench"), Bare(pdf.GetPage(node.PageNumber).Text), StringComparison.Ordinal));
     }
@@ -46,7 +48,9 @@ public sealed class PdfPaperTests
         foreach (var page in pdf.GetPages())
         {
             Assert.Contains($"{page.Number}/{pdf.NumberOfPages}", Bare(page.Text), StringComparison.Ordinal);
-            Assert.All(page.Letters, letter => Assert.True(letter.BoundingBox.Left >= 30 && letter.BoundingBox.Right <= page.Width - 30 && letter.BoundingBox.Bottom >= 30 && letter.BoundingBox.Top <= page.Height - 30,
+            Assert.All(page.Letters,
+                letter => Assert.True(letter.BoundingBox.Left >= 30 && letter.BoundingBox.Right <= page.Width - 30
+                    && letter.BoundingBox.Bottom >= 30 && letter.BoundingBox.Top <= page.Height - 30,
                 $"page {page.Number}: {letter.Value} at {letter.BoundingBox}"));
             Assert.All(page.Letters, letter => Assert.Contains("Liberation Sans", letter.FontName, StringComparison.Ordinal));
         }
@@ -75,8 +79,14 @@ public sealed class PdfPaperTests
     public void An_independent_checker_finds_nothing_wrong()
     {
         using var example = new Example(notes: 250) { Pictures = new Snapshots() };
-        example.Document = example.Document with { Sections = [.. example.Document.Sections, new("Pictures", [new Pictures([new("a", 64, 48, "One", 3), new("gone", 64, 48, "Two", 3), new("c", 64, 48, "Three", 3)])])] };
-        Assert.Contains("No syntax or stream encoding errors", Tool.Run("qpdf", "--check", example.File("sale.pdf", PdfPaper.Write)), StringComparison.Ordinal);
+        example.Document = example.Document with
+        {
+            Sections = [.. example.Document.Sections,
+                new("Pictures",
+                    [new Pictures([new("a", 64, 48, "One", 3), new("gone", 64, 48, "Two", 3), new("c", 64, 48, "Three", 3)])])]
+        };
+        Assert.Contains("No syntax or stream encoding errors", Tool.Run("qpdf", "--check", example.File("sale.pdf", PdfPaper.Write)),
+            StringComparison.Ordinal);
     }
 
     [ToolFact("pdfinfo")]
@@ -87,7 +97,8 @@ public sealed class PdfPaperTests
         var said = Tool.Run("pdfinfo", path);
         Assert.Contains("Calder Heron <2.2> & co, 1988: The record of what was done", said, StringComparison.Ordinal);
         Assert.Contains("A4", said, StringComparison.Ordinal);
-        Assert.All(Tool.Run("pdffonts", path).Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(2), font => Assert.Matches("[A-Z]{6}\\+Liberation Sans.* yes yes yes", font));
+        Assert.All(Tool.Run("pdffonts", path).Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(2),
+            font => Assert.Matches("[A-Z]{6}\\+Liberation Sans.* yes yes yes", font));
     }
 
     /// <summary>Without blanks: a line's end is none in the file.</summary>

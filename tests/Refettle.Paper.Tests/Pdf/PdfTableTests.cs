@@ -22,7 +22,8 @@ public sealed class PdfTableTests
 
         using var pdf = UglyToad.PdfPig.PdfDocument.Open(file.ToArray());
         var letters = pdf.GetPage(1).Letters;
-        var column = string.Concat(letters.Where(letter => letter.BoundingBox.Left < letters.Where(one => one.Value == "a" && one.FontSize > 8).Max(one => one.BoundingBox.Left)).Select(letter => letter.Value));
+        var column = string.Concat(letters.Where(letter => letter.BoundingBox.Left < letters.Where(
+            one => one.Value == "a" && one.FontSize > 8).Max(one => one.BoundingBox.Left)).Select(letter => letter.Value));
         Assert.Equal("Rideheight,hubcentretowheelarch1", column.Replace(" ", "", StringComparison.Ordinal)[..32]);
     }
 }

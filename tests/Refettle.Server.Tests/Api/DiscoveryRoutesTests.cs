@@ -14,7 +14,8 @@ public sealed class DiscoveryRoutesTests
     {
         await using var garage = await TestGarage.OpenAsync();
         using var page = garage.Page();
-        var decided = garage.Logbook.Write(SmallCar.Id, new VerdictGiven(new("damper-left", VerdictKind.Replace, DoneBy.Self, null))).Value[0];
+        var decided =
+            garage.Logbook.Write(SmallCar.Id, new VerdictGiven(new("damper-left", VerdictKind.Replace, DoneBy.Self, null))).Value[0];
         var difference = await (await page.PostJsonAsync(_path, new DifferenceAsked([decided.Id]))).ReadAsync<OutlookDifference>();
         Assert.Contains(difference.Basket!.More, piece => piece.Thing == "part damper-left");
         Assert.Contains(difference.Plan!.More, step => step.Fact == Fact.Off("damper-left"));
@@ -25,7 +26,8 @@ public sealed class DiscoveryRoutesTests
     {
         await using var garage = await TestGarage.OpenAsync();
         using var page = garage.Page();
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await page.PostJsonAsync(_path, new DifferenceAsked([Guid.NewGuid()]))).StatusCode);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity,
+            (await page.PostJsonAsync(_path, new DifferenceAsked([Guid.NewGuid()]))).StatusCode);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await page.PostJsonAsync(_path, new DifferenceAsked([]))).StatusCode);
     }
 }

@@ -14,7 +14,8 @@ public sealed class JudgingRouteTests
         while (folder is not null && !Directory.Exists(Path.Combine(folder.FullName, "ladders")))
             folder = folder.Parent;
         var ladders = LadderReader.Load(Path.Combine(folder!.FullName, "ladders")).Value;
-        Assert.Equal(ladders, JsonSerializer.Deserialize<LadderSet>(JsonSerializer.Serialize(ladders, ExchangeJson.Options), ExchangeJson.Options));
+        Assert.Equal(ladders,
+            JsonSerializer.Deserialize<LadderSet>(JsonSerializer.Serialize(ladders, ExchangeJson.Options), ExchangeJson.Options));
     }
 
     [Fact]

@@ -32,7 +32,8 @@ public sealed class LogRoutesTests
         using var page = garage.Page();
         var before = await (await page.GetAsync(Path)).ReadAsync<EntryPage>();
         var good = Written(before.Entries, new Noted("good", null));
-        var response = await page.PostJsonAsync(Path, ValueList.Create([good, good with { Salt = "short" }, good with { Car = "another" }]));
+        var response =
+            await page.PostJsonAsync(Path, ValueList.Create([good, good with { Salt = "short" }, good with { Car = "another" }]));
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, response.StatusCode);
         Assert.Equal("application/problem+json", response.Content.Headers.ContentType?.MediaType);

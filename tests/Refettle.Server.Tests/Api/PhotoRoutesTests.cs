@@ -9,7 +9,8 @@ namespace Refettle.Server.Tests.Api;
 
 public sealed class PhotoRoutesTests
 {
-    private static readonly byte[] _picture = [0x89, .. "PNG\r\n"u8, 0x1A, 0x0A, 0, 0, 0, 13, .. "IHDR"u8, .. new byte[17], 0, 0, 0x10, 0, .. "IDAT"u8, .. new byte[0x1000 + 4], 0, 0, 0, 0, .. "IEND"u8, .. new byte[4]];
+    private static readonly byte[] _picture = [0x89, .. "PNG\r\n"u8, 0x1A, 0x0A, 0, 0, 0, 13, .. "IHDR"u8, .. new byte[17], 0, 0, 0x10, 0,
+        .. "IDAT"u8, .. new byte[0x1000 + 4], 0, 0, 0, 0, .. "IEND"u8, .. new byte[4]];
     private static readonly string _hash = ContentHash.Of(_picture);
 
     [Fact]
@@ -20,7 +21,8 @@ public sealed class PhotoRoutesTests
         Assert.Equal(new PhotoArrived(0, false), await (await page.GetAsync($"api/photos/{_hash}/progress")).ReadAsync<PhotoArrived>());
         Assert.Equal(new PhotoArrived(1_000, false), await (await PutAsync(page, 0, 1_000)).ReadAsync<PhotoArrived>());
         Assert.Equal(HttpStatusCode.NotFound, (await page.GetAsync($"api/photos/{_hash}")).StatusCode);
-        Assert.Equal(new PhotoArrived(_picture.Length, true), await (await PutAsync(page, 1_000, _picture.Length - 1_000)).ReadAsync<PhotoArrived>());
+        Assert.Equal(new PhotoArrived(_picture.Length, true),
+            await (await PutAsync(page, 1_000, _picture.Length - 1_000)).ReadAsync<PhotoArrived>());
         Assert.Equal(new PhotoArrived(_picture.Length, true), await (await PutAsync(page, 0, 1_000)).ReadAsync<PhotoArrived>());
         var given = await page.GetAsync($"api/photos/{_hash}");
         Assert.Equal("image/png", given.Content.Headers.ContentType?.MediaType);
@@ -33,8 +35,10 @@ public sealed class PhotoRoutesTests
     public async Task While_the_shared_photos_are_out_of_reach_that_is_what_is_said()
     {
         var folder = Directory.CreateTempSubdirectory("refettle-away-");
-        using var logbook = LogbookStore.Open(Path.Combine(folder.FullName, "test.db"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
-        await using var server = RefettleHost.Build(new() { Logbook = logbook, Photos = new(Path.Combine(folder.FullName, "photos"), new Away()) });
+        using var logbook =
+            LogbookStore.Open(Path.Combine(folder.FullName, "test.db"), TimeProvider.System, RandomNumberGenerator.Create()).Value;
+        await using var server =
+            RefettleHost.Build(new() { Logbook = logbook, Photos = new(Path.Combine(folder.FullName, "photos"), new Away()) });
         await server.StartAsync();
         using var page = new HttpClient { BaseAddress = new(server.Urls.First()) };
         page.DefaultRequestHeaders.Add(ServerApi.OwnHeader, "1");
@@ -79,15 +83,19 @@ public sealed class PhotoRoutesTests
         var refused = await page.PutAsync($"api/photos/{ContentHash.Of(script)}?from=0&of={script.Length}", Bytes(script));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.StatusCode);
         Assert.Contains("no JPEG", await refused.Content.ReadAsStringAsync(), StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await page.PutAsync("api/photos/..%2F..%2Fx?from=0&of=3", Bytes([1, 2, 3]))).StatusCode);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity,
+            (await page.PutAsync("api/photos/..%2F..%2Fx?from=0&of=3", Bytes([1, 2, 3]))).StatusCode);
         Assert.Equal(HttpStatusCode.NotFound, (await page.GetAsync("api/photos/..%2Ftest.db")).StatusCode);
-        // A server that refuses a body does not read it to its end: who has sent half of it by then may hear of a broken connection instead of the answer.
+        // A server that refuses a body does not read it to its end: who has sent half of it by then may hear of a
+        // broken connection instead of the answer.
         page.DefaultRequestHeaders.ExpectContinue = true;
-        Assert.Equal(HttpStatusCode.BadRequest, (await page.PutAsync($"api/photos/{_hash}?from=0&of=5000000", Bytes(new byte[4_500_000]))).StatusCode);
+        Assert.Equal(HttpStatusCode.BadRequest,
+            (await page.PutAsync($"api/photos/{_hash}?from=0&of=5000000", Bytes(new byte[4_500_000]))).StatusCode);
     }
 
     private static Task<HttpResponseMessage> PutAsync(HttpClient client, int from, int length) =>
         client.PutAsync($"api/photos/{_hash}?from={from}&of={_picture.Length}", Bytes(_picture.AsSpan(from, length).ToArray()));
 
-    private static ByteArrayContent Bytes(byte[] bytes) => new(bytes) { Headers = { ContentType = new MediaTypeHeaderValue("application/octet-stream") } };
+    private static ByteArrayContent Bytes(byte[] bytes) =>
+        new(bytes) { Headers = { ContentType = new MediaTypeHeaderValue("application/octet-stream") } };
 }

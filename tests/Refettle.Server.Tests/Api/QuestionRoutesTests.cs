@@ -35,7 +35,8 @@ public sealed class QuestionRoutesTests
         var within = await (await page.PostJsonAsync(Path("within"), _axle)).ReadAsync<WithinAnswer>();
         Assert.Contains(within.Extras, extra => extra.Fact == Fact.Off("spring-left"));
         Assert.NotNull(await (await page.PostJsonAsync(Path("others"), _axle)).ReadAsync<ValueList<OtherPlan>>());
-        var comparison = await (await page.PostJsonAsync(Path("compare"), new Pair([Fact.Free("spring-left")], [Fact.Free("damper-left")]))).ReadAsync<Comparison>();
+        var comparison = await (await page.PostJsonAsync(Path("compare"), new Pair([Fact.Free("spring-left")], [Fact.Free("damper-left")])))
+            .ReadAsync<Comparison>();
         Assert.True(comparison.Shared > Minutes.Zero);
     }
 

@@ -26,7 +26,8 @@ public sealed class SaleRoutesTests
     {
         await using var garage = await TestGarage.OpenAsync(planner: null, clock: new Stopped());
         using var page = garage.Page();
-        Assert.Contains("Made 2031-05-04 20:15 UTC", await page.GetStringAsync($"api/cars/{SmallCar.Id}/sale-file.html"), StringComparison.Ordinal);
+        Assert.Contains("Made 2031-05-04 20:15 UTC", await page.GetStringAsync($"api/cars/{SmallCar.Id}/sale-file.html"),
+            StringComparison.Ordinal);
     }
 
     private sealed class Stopped : TimeProvider

@@ -22,9 +22,11 @@ public sealed class ScopeRoutesTests
         Assert.Equal(_question, scope.Question);
         var reasons = await (await page.PostJsonAsync(Path("scope/reasons"), scope with { Plan = null })).ReadAsync<ScopeReasons>();
         Assert.Equal(["axle", "dampers"], reasons.Costs.Select(cost => cost.Job).Order());
-        var frontier = await (await page.PostJsonAsync(Path("scope/frontier"), new FrontierQuestion(_question, ScopeLimit.Time, 5))).ReadAsync<ValueList<FrontierPoint>>();
+        var frontier = await (await page.PostJsonAsync(Path("scope/frontier"), new FrontierQuestion(_question, ScopeLimit.Time, 5)))
+            .ReadAsync<ValueList<FrontierPoint>>();
         Assert.Equal(5, frontier.Count);
-        var brake = await (await page.PostJsonAsync(Path("scope/add"), new BrakeQuestion(_question, "axle", scope.Chosen))).ReadAsync<Brake>();
+        var brake = await (await page.PostJsonAsync(Path("scope/add"), new BrakeQuestion(_question, "axle", scope.Chosen)))
+            .ReadAsync<Brake>();
         Assert.Equal(ScopeLimit.Time, Assert.Single(brake.Breaches).Limit);
     }
 
@@ -33,8 +35,10 @@ public sealed class ScopeRoutesTests
     {
         await using var garage = await WithJobsAsync();
         using var page = garage.Page();
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await page.PostJsonAsync(Path("scope"), _question with { PerHour = new(0) })).StatusCode);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await page.PostJsonAsync(Path("scope/add"), new BrakeQuestion(_question, "sills", []))).StatusCode);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity,
+            (await page.PostJsonAsync(Path("scope"), _question with { PerHour = new(0) })).StatusCode);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity,
+            (await page.PostJsonAsync(Path("scope/add"), new BrakeQuestion(_question, "sills", []))).StatusCode);
         Assert.Equal(HttpStatusCode.BadRequest, (await page.PostTextAsync(Path("scope"), "{}")).StatusCode);
     }
 

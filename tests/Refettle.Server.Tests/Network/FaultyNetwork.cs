@@ -17,7 +17,8 @@ internal enum Fate
 
 /// <summary>A network between one device and the server. Its fates come from a seed.</summary>
 /// <param name="faults">How many requests of a hundred do not simply arrive.</param>
-internal sealed class FaultyNetwork(Random random, int faults) : DelegatingHandler(new SocketsHttpHandler { UseCookies = false, UseProxy = false })
+internal sealed class FaultyNetwork(Random random, int faults)
+    : DelegatingHandler(new SocketsHttpHandler { UseCookies = false, UseProxy = false })
 {
     private readonly List<HttpRequestMessage> _late = [];
 

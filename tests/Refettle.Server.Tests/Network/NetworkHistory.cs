@@ -14,7 +14,8 @@ internal static class NetworkHistory
         var random = new Random(seed);
         var car = $"car-{seed}";
         var faults = random.Next(10, 70);
-        var phones = Enumerable.Range(1, Devices).Select(number => new Phone(car, number, garage.Address, new(random, faults), random)).ToList();
+        var phones = Enumerable.Range(1, Devices).Select(number => new Phone(car, number, garage.Address, new(random, faults), random))
+            .ToList();
         for (var step = random.Next(5, MostSteps); step > 0; step--)
             await StepAsync(phones[random.Next(Devices)], random);
         await HealAsync(phones);

@@ -15,7 +15,8 @@ public sealed class NetworkHistoryTests(ITestOutputHelper output)
         await using var garage = await TestGarage.OpenAsync(planner: null);
         for (var seed = first; seed < first + count; seed++)
             wrong.AddRange(await NetworkHistory.RunAsync(seed, garage, fates));
-        output.WriteLine($"{count} histories; {string.Join(", ", fates.OrderBy(fate => fate.Key).Select(fate => $"{fate.Value} {fate.Key}"))}");
+        output.WriteLine(
+            $"{count} histories; {string.Join(", ", fates.OrderBy(fate => fate.Key).Select(fate => $"{fate.Value} {fate.Key}"))}");
         Assert.Equal(Enum.GetValues<Fate>(), fates.Keys.Order());
         Assert.Empty(wrong);
     }

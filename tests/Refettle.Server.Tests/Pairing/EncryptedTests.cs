@@ -18,7 +18,9 @@ public sealed class EncryptedTests
         await using (var server = RefettleHost.Build(new() { Logbook = logbook, Devices = logbook.Devices, Certificate = own }))
         {
             await server.StartAsync();
-            Uri At(string scheme) => new(server.Urls.Single(url => url.StartsWith(scheme + ":", StringComparison.Ordinal)).Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal));
+            Uri At(string scheme) =>
+                new(server.Urls.Single(url => url.StartsWith(scheme + ":", StringComparison.Ordinal))
+                    .Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal));
             using var plain = new HttpClient { BaseAddress = At("http") };
             var authority = await plain.GetStringAsync("pair/authority.crt");
             Assert.Equal(own.Authority, authority);

@@ -4,7 +4,8 @@ using Refettle.Web.Garage;
 
 namespace Refettle.Server.Tests.Pairing;
 
-/// <summary>A garage that others on the network can reach. They come in at another address than 127.0.0.1; so do these tests, at 127.0.0.2.</summary>
+/// <summary>A garage that others on the network can reach. They come in at another address than 127.0.0.1;
+/// so do these tests, at 127.0.0.2.</summary>
 public sealed class PairingTests
 {
     [Fact]
@@ -17,7 +18,8 @@ public sealed class PairingTests
         foreach (var path in AllPaths(garage))
             Assert.True((await stranger.GetAsync(path)).StatusCode is HttpStatusCode.Unauthorized or HttpStatusCode.Redirect, path);
         foreach (var path in AllPaths(garage))
-            Assert.True((await stranger.PostTextAsync(path, "[]")).StatusCode is HttpStatusCode.Unauthorized or HttpStatusCode.Redirect, path);
+            Assert.True((await stranger.PostTextAsync(path, "[]")).StatusCode is HttpStatusCode.Unauthorized or HttpStatusCode.Redirect,
+                path);
     }
 
     [Fact]
@@ -91,14 +93,16 @@ public sealed class PairingTests
 
     private static string[] AllPaths(TestGarage garage)
     {
-        string[] paths = [.. garage.Routes.Where(path => path is not "/pair" and not "/api/health" and not "/pair/style.css" and not "/pair/authority.crt")];
+        string[] paths = [.. garage.Routes
+            .Where(path => path is not "/pair" and not "/api/health" and not "/pair/style.css" and not "/pair/authority.crt")];
         Assert.True(paths.Length > 10);
         return paths;
     }
 
     private static HttpClient FromElsewhere(TestGarage garage)
     {
-        var client = new HttpClient(new HttpClientHandler { AllowAutoRedirect = false }) { BaseAddress = new($"http://127.0.0.2:{garage.Address.Port}") };
+        var client = new HttpClient(new HttpClientHandler { AllowAutoRedirect = false })
+        { BaseAddress = new($"http://127.0.0.2:{garage.Address.Port}") };
         client.DefaultRequestHeaders.Host = Environment.MachineName;
         client.DefaultRequestHeaders.Add(ServerApi.OwnHeader, "1");
         return client;

@@ -7,7 +7,8 @@ using Refettle.Timeline.Spells;
 
 namespace Refettle.Sheets.Tests.Calendars;
 
-/// <summary>Expansion of spells against Ical.Net's own expansion of the file that is written for them; local times against NodaTime's zones.</summary>
+/// <summary>Expansion of spells against Ical.Net's own expansion of the file that is written for them; local
+/// times against NodaTime's zones.</summary>
 public sealed class SpellRecurrenceTests
 {
     private const string Zone = "Europe/Berlin";
@@ -16,22 +17,29 @@ public sealed class SpellRecurrenceTests
     private static readonly LocalDate Begin = new(2026, 1, 1);
     private static readonly LocalDate End = new(2026, 12, 31);
 
-    private static readonly WallClock Clock = new(Begin.AtMidnight().InZoneLeniently(DateTimeZoneProviders.Tzdb[Zone]).ToInstant(), DateTimeZoneProviders.Tzdb[Zone]);
+    private static readonly WallClock Clock =
+        new(Begin.AtMidnight().InZoneLeniently(DateTimeZoneProviders.Tzdb[Zone]).ToInstant(), DateTimeZoneProviders.Tzdb[Zone]);
 
-    private static readonly Gen<Repetition?> Repetitions = Gen.Select(Gen.Bool, Gen.Int[1, 3], Gen.Int[0, 127], Gen.Int[0, 3], Gen.Int[1, 40])
+    private static readonly Gen<Repetition?> Repetitions =
+        Gen.Select(Gen.Bool, Gen.Int[1, 3], Gen.Int[0, 127], Gen.Int[0, 3], Gen.Int[1, 40])
         .Select((weekly, interval, days, end, size) => weekly
             ? new Repetition(Rhythm.Weekly, interval, Days(days), end == 1 ? Begin.PlusDays(size * 7) : null, end == 2 ? size : null)
-            : end == 0 ? null : new Repetition(Rhythm.Daily, interval, [], end == 1 ? Begin.PlusDays(size * 7) : null, end == 2 ? size : null));
+            : end == 0
+            ? null
+            : new Repetition(Rhythm.Daily, interval, [], end == 1 ? Begin.PlusDays(size * 7) : null, end == 2 ? size : null));
 
     // Spells end before midnight or at 5 in the morning: events that a change of the clock cuts short are looked at on their own below.
-    private static readonly Gen<Spell> Spells = Gen.Select(Gen.Int[0, 300], Gen.Int[12 * 60, 20 * 60], Gen.Int[30, 230], Repetitions, Gen.Int[0, 40].Array[0, 4])
+    private static readonly Gen<Spell> Spells =
+        Gen.Select(Gen.Int[0, 300], Gen.Int[12 * 60, 20 * 60], Gen.Int[30, 230], Repetitions, Gen.Int[0, 40].Array[0, 4])
         .Select((first, from, length, again, missed) => Synchronised(new()
         {
             Id = "evening",
             First = Begin.PlusDays(first),
             From = LocalTime.Midnight.PlusMinutes(from),
             Until = LocalTime.Midnight.PlusMinutes(from + length),
-            Repeats = again is { Until: { } until } && until < Begin.PlusDays(first + 7) ? again with { Until = Begin.PlusDays(first + 7) } : again,
+            Repeats = again is { Until: { } until } && until < Begin.PlusDays(first + 7)
+                ? again with { Until = Begin.PlusDays(first + 7) }
+                : again,
             Except = missed.Select(days => Begin.PlusDays(first + days)).Distinct().Order().ToValueList(),
         }));
 
@@ -40,7 +48,8 @@ public sealed class SpellRecurrenceTests
     {
         var windows = SpellWindows.Of([spell], Clock, End).ToList();
         var file = Ical.Net.Calendar.Load(SpellsWriter.Write(new() { TimeZone = Zone, Spells = [spell] }))!;
-        var events = file.Events[0]!.GetOccurrences().TakeWhile(one => one.Period.StartTime.AsUtc < Clock.Zone.AtStartOfDay(End.PlusDays(1)).ToDateTimeUtc())
+        var events = file.Events[0]!.GetOccurrences()
+            .TakeWhile(one => one.Period.StartTime.AsUtc < Clock.Zone.AtStartOfDay(End.PlusDays(1)).ToDateTimeUtc())
             .Select(one => new Window(Minute(one.Period.StartTime.AsUtc), Minute(one.Period.EffectiveEndTime!.AsUtc))).ToList();
         Assert.Equal(events, windows);
     }, iter: 600);
@@ -65,7 +74,8 @@ public sealed class SpellRecurrenceTests
     public void A_spell_over_a_change_of_the_clock_lasts_as_long_as_it_really_does(
         int year, int month, int day, int fromHour, int fromMinute, int untilHour, int untilMinute, int minutes)
     {
-        var spell = new Spell { Id = "night", First = new(year, month, day), From = new(fromHour, fromMinute), Until = new(untilHour, untilMinute) };
+        var spell = new Spell
+        { Id = "night", First = new(year, month, day), From = new(fromHour, fromMinute), Until = new(untilHour, untilMinute) };
         var window = Assert.Single(SpellWindows.Of([spell], Clock, End));
         Assert.Equal(minutes, window.End - window.Start);
     }
@@ -87,5 +97,7 @@ public sealed class SpellRecurrenceTests
 
     /// <summary>Begun on a day of its own rule: what a file means otherwise is not defined (RFC 5545 §3.8.5.3).</summary>
     private static Spell Synchronised(Spell spell) =>
-        SpellDays.Of(spell with { Except = [] }, LocalDate.MaxIsoValue).Select(day => (LocalDate?)day).FirstOrDefault() is { } first ? spell with { First = first } : spell with { Repeats = null };
+        SpellDays.Of(spell with { Except = [] }, LocalDate.MaxIsoValue).Select(day => (LocalDate?)day).FirstOrDefault() is { } first
+            ? spell with { First = first }
+            : spell with { Repeats = null };
 }

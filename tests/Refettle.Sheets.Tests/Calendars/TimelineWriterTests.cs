@@ -8,7 +8,8 @@ namespace Refettle.Sheets.Tests.Calendars;
 
 public sealed class TimelineWriterTests
 {
-    /// <summary>Read back by Ical.Net: 9 o'clock in Berlin is 8 UTC the day before the clock changes (27 March 2027) and 7 UTC the day after.</summary>
+    /// <summary>Read back by Ical.Net: 9 o'clock in Berlin is 8 UTC the day before the clock changes (27 March
+    /// 2027) and 7 UTC the day after.</summary>
     [Fact]
     public void Each_piece_of_work_is_an_event_at_its_moment_and_waits_are_none()
     {
@@ -28,9 +29,11 @@ public sealed class TimelineWriterTests
         [
             Planned(new() { Id = "strip.tank", Kind = TaskKind.Strip, Says = "Take off: Tank", Takes = new(120), Cautions = ["No flame"] },
                 [new(new(2027, 3, 27, 9, 0), new(2027, 3, 27, 10, 0)), new(new(2027, 3, 29, 9, 0), new(2027, 3, 29, 10, 0))]),
-            Planned(new() { Id = "wait", Kind = TaskKind.Wait, Says = "dries", Takes = new(600), Pace = Pace.WallClock }, [new(new(2027, 3, 29, 10, 0), new(2027, 3, 29, 20, 0))]),
+            Planned(new() { Id = "wait", Kind = TaskKind.Wait, Says = "dries", Takes = new(600), Pace = Pace.WallClock },
+                [new(new(2027, 3, 29, 10, 0), new(2027, 3, 29, 20, 0))]),
         ],
     };
 
-    private static PlannedTask Planned(WorkTask task, ValueList<PlannedWindow> pieces) => new(task, pieces[0].Start, pieces[pieces.Count - 1].End, false, pieces);
+    private static PlannedTask Planned(WorkTask task, ValueList<PlannedWindow> pieces) =>
+        new(task, pieces[0].Start, pieces[pieces.Count - 1].End, false, pieces);
 }

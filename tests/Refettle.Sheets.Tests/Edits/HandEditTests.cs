@@ -57,19 +57,33 @@ public sealed class HandEditTests
     [Fact]
     public void Things_are_made_when_that_is_asked_for()
     {
-        var joint = HandEdit.Of(_car, "joint", "new-joint", Keys("kind=clip", "holds=damper,wheel", "count=4"), isNew: true).Value.Joints[0];
+        var joint = HandEdit.Of(_car, "joint", "new-joint", Keys("kind=clip", "holds=damper,wheel", "count=4"),
+            isNew: true).Value.Joints[0];
         Assert.Equal((JointKind.Clip, 4, Origin.Default), (joint.Kind, joint.Count, joint.Ways[0].Origin));
-        Assert.Equal(3, HandEdit.Of(_car, "way", "foot/drill", Keys("tool=drill", "open=5 min", "close=5 min"), isNew: true).Value.Joints[0].Ways.Count);
+        Assert.Equal(3,
+            HandEdit.Of(_car, "way", "foot/drill", Keys("tool=drill", "open=5 min", "close=5 min"),
+                isNew: true).Value.Joints[0].Ways.Count);
     }
 
     [Fact]
     public void A_refit_way_is_made_changed_key_by_key_and_taken_away()
     {
-        var made = Edited("joint", "top", "refit-takes=12 min", "refit-tool=induction heater", "refit-clear=off(wheel)", "refit-posture=under", "refit-cautions=Hot; Gloves", "refit-danger=heat, spark");
-        RefitWay way = new() { Tool = "induction heater", Takes = new(12), Clear = [Fact.Off("wheel")], Posture = "under", Cautions = ["Hot", "Gloves"], Danger = Danger.Heat | Danger.Spark, Origin = Origin.User };
+        var made = Edited("joint", "top", "refit-takes=12 min", "refit-tool=induction heater", "refit-clear=off(wheel)",
+            "refit-posture=under", "refit-cautions=Hot; Gloves", "refit-danger=heat, spark");
+        RefitWay way = new()
+        {
+            Tool = "induction heater",
+            Takes = new(12),
+            Clear = [Fact.Off("wheel")],
+            Posture = "under",
+            Cautions = ["Hot", "Gloves"],
+            Danger = Danger.Heat | Danger.Spark,
+            Origin = Origin.User
+        };
         Assert.Equal(way, made.Joints[0].Refit);
         Assert.Equal(_car.Joints[0], made.Joints[0] with { Refit = null });
-        var more = HandEdit.Of(made, "joint", "top", Keys("refit-danger=+flame", "refit-cautions=+Mask", "refit-tool=torch"), isNew: false).Value.Joints[0];
+        var more = HandEdit.Of(made, "joint", "top", Keys("refit-danger=+flame", "refit-cautions=+Mask", "refit-tool=torch"),
+            isNew: false).Value.Joints[0];
         Assert.Equal(way with { Tool = "torch", Cautions = ["Hot", "Gloves", "Mask"], Danger = way.Danger | Danger.Flame }, more.Refit);
         Assert.Null(HandEdit.Of(made, "joint", "top", Keys("refit-takes="), isNew: false).Value.Joints[0].Refit);
         Assert.Contains("takes is missing", Refused("joint", "top", "refit-tool=torch"), StringComparison.Ordinal);
@@ -85,7 +99,8 @@ public sealed class HandEditTests
         var cut = Edited("way", "foot/cut", "danger=spark, heat");
         Assert.Equal(Danger.Spark | Danger.Heat, cut.Joints[0].Ways[1].Danger);
         var foot = _car with { Joints = cut.Joints };
-        Assert.Equal(Danger.Spark | Danger.Heat | Danger.Flame, HandEdit.Of(foot, "way", "foot/cut", Keys("danger=+flame"), isNew: false).Value.Joints[0].Ways[1].Danger);
+        Assert.Equal(Danger.Spark | Danger.Heat | Danger.Flame,
+            HandEdit.Of(foot, "way", "foot/cut", Keys("danger=+flame"), isNew: false).Value.Joints[0].Ways[1].Danger);
         Assert.Null(HandEdit.Of(foot, "way", "foot/cut", Keys("danger="), isNew: false).Value.Joints[0].Ways[1].Danger);
     }
 
@@ -119,7 +134,8 @@ public sealed class HandEditTests
 
     private static ValueList<KeyValue> Keys(params string[] words) => KeyValue.Read(words).Value;
 
-    private static Structure Edited(string kind, string id, params string[] words) => HandEdit.Of(_car, kind, id, Keys(words), isNew: false).Value;
+    private static Structure Edited(string kind, string id, params string[] words) =>
+        HandEdit.Of(_car, kind, id, Keys(words), isNew: false).Value;
 
     private static string Refused(string kind, string id, params string[] words) =>
         string.Join('\n', HandEdit.Of(_car, kind, id, Keys(words), isNew: false).Faults);

@@ -49,16 +49,20 @@ public sealed class SupplierListTests
             new() { ["Part Number"] = "4410-22", ["Name"] = "Shackle bush", ["Price each"] = 3.2, ["MOQ"] = 2, ["Lead time (weeks)"] = 2 },
             new() { ["Part Number"] = 7712.0, ["Name"] = "Seal", ["Price each"] = 1.05, ["MOQ"] = null, ["Lead time (weeks)"] = null },
         };
-        Assert.Equal([new Offer("4410-22", "Shackle bush", new(3.2m), 2, 1, 14), new Offer("7712", "Seal", new(1.05m), 1, 1, null)], Read(Workbook(rows)).Value.Offers);
+        Assert.Equal([new Offer("4410-22", "Shackle bush", new(3.2m), 2, 1, 14), new Offer("7712", "Seal", new(1.05m), 1, 1, null)],
+            Read(Workbook(rows)).Value.Offers);
     }
 
     [Fact]
     public void One_cell_in_the_last_corner_of_a_workbook_fills_no_memory()
     {
-        const string sheet = "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData><row r=\"1\"><c r=\"A1\" t=\"str\"><v>Part no</v></c></row><row r=\"1048576\"><c r=\"XFD1048576\"><v>1</v></c></row></sheetData></worksheet>";
+        const string sheet =
+            "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData><row r=\"1\"><c r=\"A1\" t=\"str\"><v>Part no</v></c></row><row r=\"1048576\"><c r=\"XFD1048576\"><v>1</v></c></row></sheetData></worksheet>";
         var file = Replaced(Workbook([new() { ["Part no"] = "A-1" }]), "xl/worksheets/sheet1.xml", sheet);
         var before = GC.GetAllocatedBytesForCurrentThread();
-        Assert.Contains("no row names its columns", Assert.Single(SupplierListReader.Read(file, "list", "Harbour Rubber", "EUR", new(2026, 3, 1)).Faults).Found, StringComparison.Ordinal);
+        Assert.Contains("no row names its columns",
+            Assert.Single(SupplierListReader.Read(file, "list", "Harbour Rubber", "EUR", new(2026, 3, 1)).Faults).Found,
+            StringComparison.Ordinal);
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 150_000_000);
     }
 
@@ -105,7 +109,9 @@ public sealed class SupplierListTests
     [InlineData("Part no,Price\n,\n", 1, 1, "no row with a part number below the header")]
     [InlineData("", 1, 1, "the file is empty")]
     public void A_fault_has_its_line_and_column(string text, int line, int column, string found) =>
-        Assert.Contains(Read(text).Faults, fault => fault.Line == line && fault.Column == column && fault.Found.Contains(found, StringComparison.Ordinal) && fault.File == "list");
+        Assert.Contains(Read(text).Faults,
+            fault => fault.Line == line && fault.Column == column && fault.Found.Contains(found, StringComparison.Ordinal)
+                && fault.File == "list");
 
     [Fact]
     public void All_faults_are_told_at_once() => Assert.Equal(2, Read("Part no,Price\nA-1,cheap\nA-2,dear\nA-3,1.00\n").Faults.Count);
@@ -120,7 +126,9 @@ public sealed class SupplierListTests
 
     [Fact]
     public void A_part_number_that_a_spreadsheet_made_a_day_of_is_found() =>
-        Assert.Contains("has made a day of it", Assert.Single(Read(Workbook([new() { ["Part Number"] = new DateTime(2026, 2, 1), ["Price"] = 1.0 }])).Faults, fault => fault.Severity == Severity.Error).Found, StringComparison.Ordinal);
+        Assert.Contains("has made a day of it",
+            Assert.Single(Read(Workbook([new() { ["Part Number"] = new DateTime(2026, 2, 1), ["Price"] = 1.0 }])).Faults,
+                fault => fault.Severity == Severity.Error).Found, StringComparison.Ordinal);
 
     [Fact]
     public void Broken_workbooks_are_refused_in_one_line()
@@ -139,17 +147,20 @@ public sealed class SupplierListTests
     }
 
     [Fact]
-    public void Any_text_is_read_or_refused() => Gen.String[Gen.Char["A1,;\t\n\" -€.partnoprice"], 0, 80].Sample(text => Assert.NotNull(Read("Part no,Price\n" + text)), iter: 1000);
+    public void Any_text_is_read_or_refused() =>
+        Gen.String[Gen.Char["A1,;\t\n\" -€.partnoprice"], 0, 80].Sample(text => Assert.NotNull(Read("Part no,Price\n" + text)), iter: 1000);
 
     [Theory]
     [InlineData(new byte[] { 0xD0, 0xCF, 0x11, 0xE0, 0, 0 }, "list", "of the old kind (XLS)")]
     [InlineData(new byte[] { 7, 0, 1, 0 }, "list.xlsx", "does not begin like one")]
     public void What_is_no_workbook_is_called_none(byte[] bytes, string name, string found) =>
-        Assert.Contains(found, Assert.Single(SupplierListReader.Read(bytes, name, "Harbour Rubber", "EUR", new(2026, 3, 1)).Faults).Found, StringComparison.Ordinal);
+        Assert.Contains(found, Assert.Single(SupplierListReader.Read(bytes, name, "Harbour Rubber", "EUR", new(2026, 3, 1)).Faults).Found,
+            StringComparison.Ordinal);
 
     private static Result<Logbook.OffersListed> Read(string text) => Read(Encoding.UTF8.GetBytes(text));
 
-    private static Result<Logbook.OffersListed> Read(byte[] bytes) => SupplierListReader.Read(bytes, "list", "Harbour Rubber", "EUR", new(2026, 3, 1));
+    private static Result<Logbook.OffersListed> Read(byte[] bytes) =>
+        SupplierListReader.Read(bytes, "list", "Harbour Rubber", "EUR", new(2026, 3, 1));
 
     private static byte[] Workbook(List<Dictionary<string, object?>> rows)
     {

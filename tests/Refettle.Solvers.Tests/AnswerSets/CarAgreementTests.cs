@@ -16,10 +16,12 @@ public sealed class CarAgreementTests
         {
             var shape = new CarShape((CarKind)(seed % 3), 20 + seed % 11, seed);
             var car = WithRareParts(CarGenerator.Make(shape), seed);
-            var question = new Question { Goals = CarGenerator.Goals(shape, 1 + seed % 4), Without = seed % 5 == 0 ? [$"p{seed % 20}"] : [] };
+            var question = new Question
+            { Goals = CarGenerator.Goals(shape, 1 + seed % 4), Without = seed % 5 == 0 ? [$"p{seed % 20}"] : [] };
             var plan = planner.Reach(car, question);
             var least = Clasp.Least(CarProgram.Of(car, question));
-            Assert.True(least == (plan.Status == PlanStatus.Impossible ? null : (long)(plan.Cost.Total.Value * 100)), $"{car.Name}: clasp {least}, plan {plan.Status} {plan.Cost.Total.Value}");
+            Assert.True(least == (plan.Status == PlanStatus.Impossible ? null : (long)(plan.Cost.Total.Value * 100)),
+                $"{car.Name}: clasp {least}, plan {plan.Status} {plan.Cost.Total.Value}");
             Assert.NotEqual(PlanStatus.Feasible, plan.Status);
         }
     }

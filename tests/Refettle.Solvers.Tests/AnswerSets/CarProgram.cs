@@ -102,7 +102,8 @@ internal static class CarProgram
         foreach (var way in ways)
         {
             var name = $"\"{owner}/{way.Id}\"";
-            var money = way.Spends.Amount + way.Destroys.Sum(part => car.Structure.Parts.Single(other => other.Id == part).Price!.Value.Amount);
+            var money = way.Spends.Amount
+                + way.Destroys.Sum(part => car.Structure.Parts.Single(other => other.Id == part).Price!.Value.Amount);
             var minutes = new Minutes(way.Open.Value + way.Close.Value + decimal.Round(money * 60 / car.Settings.PerHour.Amount, 2));
             text.Append($"way({name},{fact}).cost({name},{Hundredths(minutes)}).");
             text.AppendJoin("", way.Clear.Select(need => $"needs({name},{Term(need)})."));
@@ -111,7 +112,8 @@ internal static class CarProgram
     }
 
     private static void AddOut(StringBuilder text, string owner, WayOut way) =>
-        text.Append($"cost(\"{owner}\",{Hundredths(way.Off + way.On)}).").AppendJoin("", way.Clear.Select(need => $"outneeds(\"{owner}\",{Term(need)})."));
+        text.Append($"cost(\"{owner}\",{Hundredths(way.Off + way.On)}).")
+            .AppendJoin("", way.Clear.Select(need => $"outneeds(\"{owner}\",{Term(need)})."));
 
     private static string Term(Fact fact) => $"{fact.Kind.ToString().ToLowerInvariant()}(\"{fact.Subject}\")";
 

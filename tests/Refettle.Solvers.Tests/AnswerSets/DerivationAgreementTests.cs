@@ -27,7 +27,8 @@ public sealed class DerivationAgreementTests
             foreach (var solver in UnderTest.Names)
             {
                 var answer = UnderTest.Make(solver).Solve(problem);
-                Assert.True(least == (answer.WayOf is null ? null : answer.Cost), $"{solver}, seed {seed}: clasp {least}, here {answer.Cost}");
+                Assert.True(least == (answer.WayOf is null ? null : answer.Cost),
+                    $"{solver}, seed {seed}: clasp {least}, here {answer.Cost}");
                 if (answer.WayOf is null)
                     continue;
                 Assert.True(answer.IsOptimal, $"{solver}, seed {seed}: bound {answer.Bound}, cost {answer.Cost}");

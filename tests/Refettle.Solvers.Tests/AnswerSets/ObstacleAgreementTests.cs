@@ -21,7 +21,8 @@ public sealed class ObstacleAgreementTests
                 continue;
             met++;
             Assert.True(obstacle.Proven);
-            Assert.True(Clasp.Least(CarProgram.OfPermissions(car, question)) == obstacle.Forbidden.Count, $"seed {seed}: {obstacle.Forbidden}");
+            Assert.True(Clasp.Least(CarProgram.OfPermissions(car, question)) == obstacle.Forbidden.Count,
+                $"seed {seed}: {obstacle.Forbidden}");
         }
 
         Assert.True(met > 20, $"only {met} questions had no answer");

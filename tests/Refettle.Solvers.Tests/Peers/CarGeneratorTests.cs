@@ -14,9 +14,11 @@ public sealed class CarGeneratorTests
     {
         var shape = new CarShape(kind, 300, 1);
         var car = CarGenerator.Make(shape);
-        var inward = car.Structure.Parts.Where(part => !part.Fixed).SelectMany(part => part.Out.Clear, (part, fact) => IsInward(part.Id, fact))
+        var inward = car.Structure.Parts.Where(part => !part.Fixed)
+            .SelectMany(part => part.Out.Clear, (part, fact) => IsInward(part.Id, fact))
             .Concat(car.Structure.Joints.SelectMany(joint => joint.Ways, (joint, way) => (joint, way))
-                .SelectMany(pair => pair.way.Clear.Where(fact => fact.Kind == FactKind.Off), (pair, fact) => IsInward(pair.joint.Holds[0], fact)))
+                .SelectMany(pair => pair.way.Clear.Where(fact => fact.Kind == FactKind.Off),
+                    (pair, fact) => IsInward(pair.joint.Holds[0], fact)))
             .ToList();
         Assert.InRange(inward.Count(isInward => isInward) / (double)inward.Count, least, most);
 

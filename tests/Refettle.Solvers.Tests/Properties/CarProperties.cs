@@ -41,7 +41,8 @@ public sealed class CarProperties
             Structure = car.Structure with
             {
                 Parts = car.Structure.Parts.Reverse().ToValueList(),
-                Joints = car.Structure.Joints.Reverse().Select(joint => joint with { Ways = joint.Ways.Reverse().ToValueList() }).ToValueList(),
+                Joints = car.Structure.Joints.Reverse().Select(joint => joint with { Ways = joint.Ways.Reverse().ToValueList() })
+                    .ToValueList(),
                 SubAssemblies = car.Structure.SubAssemblies.Reverse().ToValueList(),
             },
         };
@@ -59,7 +60,8 @@ public sealed class CarProperties
         {
             Structure = car.Structure with
             {
-                Joints = car.Structure.Joints.Select(each => each == joint ? joint with { Ways = joint.Ways.Append(other).ToValueList() } : each).ToValueList(),
+                Joints = car.Structure.Joints
+                    .Select(each => each == joint ? joint with { Ways = joint.Ways.Append(other).ToValueList() } : each).ToValueList(),
             },
         };
         Assert.True(Planner.Reach(richer, question).Cost.Total <= Planner.Reach(car, question).Cost.Total);

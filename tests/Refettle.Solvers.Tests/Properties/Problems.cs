@@ -9,7 +9,8 @@ internal static class Problems
     public sealed record RandomWay(int Fact, int[] Needs, int Cost);
 
     public static Gen<RandomWay> Way(int facts) =>
-        Gen.Select(Gen.Int[0, facts - 1], Gen.Int[0, facts - 1].Array[0, 4], Gen.Int[0, 900], (fact, needs, cost) => new RandomWay(fact, needs, cost));
+        Gen.Select(Gen.Int[0, facts - 1], Gen.Int[0, facts - 1].Array[0, 4], Gen.Int[0, 900],
+            (fact, needs, cost) => new RandomWay(fact, needs, cost));
 
     /// <summary>The number of facts, ways and goals, and a seed for what a test wants to vary.</summary>
     public static Gen<(int Facts, RandomWay[] Ways, int[] Goals, int Seed)> Any { get; } =

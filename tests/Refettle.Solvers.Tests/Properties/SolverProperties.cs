@@ -40,7 +40,8 @@ public sealed class SolverProperties
         {
             var way = random.Ways[random.Seed % random.Ways.Length];
             var easier = random.Ways.Select(other => other == way ? other with { Needs = [.. other.Needs.Skip(1)] } : other).ToList();
-            Assert.True(Solver.Solve(Make(random.Facts, easier, random.Goals)).Cost <= Solver.Solve(Make(random.Facts, random.Ways, random.Goals)).Cost);
+            Assert.True(Solver.Solve(Make(random.Facts, easier, random.Goals)).Cost <= Solver.Solve(
+                Make(random.Facts, random.Ways, random.Goals)).Cost);
         },
         iter: Runs);
 
@@ -51,7 +52,8 @@ public sealed class SolverProperties
             var chance = new Random(random.Seed);
             var place = Enumerable.Range(0, random.Facts).ToArray();
             chance.Shuffle(place);
-            var ways = random.Ways.Select(way => new RandomWay(place[way.Fact], [.. way.Needs.Select(need => place[need])], way.Cost)).ToArray();
+            var ways = random.Ways.Select(way => new RandomWay(place[way.Fact], [.. way.Needs.Select(need => place[need])], way.Cost))
+                .ToArray();
             chance.Shuffle(ways);
             var renumbered = Solver.Solve(Make(random.Facts, ways, [.. random.Goals.Select(goal => place[goal])]));
             Assert.Equal(Solver.Solve(Make(random.Facts, random.Ways, random.Goals)).Cost, renumbered.Cost);

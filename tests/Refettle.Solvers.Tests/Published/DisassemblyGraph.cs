@@ -3,7 +3,8 @@ using Refettle.Access.Derivation;
 
 namespace Refettle.Solvers.Tests.Published;
 
-/// <summary>An AND/OR disassembly graph: a task may start when all of <c>And</c> and, where there is an <c>Or</c>, one of it are done.</summary>
+/// <summary>An AND/OR disassembly graph: a task may start when all of <c>And</c> and, where there is an
+/// <c>Or</c>, one of it are done.</summary>
 internal sealed record DisassemblyGraph(IReadOnlyList<DisassemblyTask> Tasks)
 {
     public static DisassemblyGraph Parse(string json) =>

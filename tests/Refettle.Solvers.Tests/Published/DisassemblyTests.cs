@@ -25,7 +25,8 @@ public sealed class DisassemblyTests
         {
             var problem = graph.Problem(row[2].Split(' ').Select(int.Parse));
             var answer = UnderTest.Make(solver).Solve(problem);
-            Assert.True((long)(decimal.Parse(row[3]) * 100) == answer.Cost && answer.IsOptimal, $"targets {row[2]}: {row[3]} against {answer.Cost}, bound {answer.Bound}");
+            Assert.True((long)(decimal.Parse(row[3]) * 100) == answer.Cost && answer.IsOptimal,
+                $"targets {row[2]}: {row[3]} against {answer.Cost}, bound {answer.Bound}");
             Assert.Empty(Foundation.Faults(problem, answer));
         }
     }

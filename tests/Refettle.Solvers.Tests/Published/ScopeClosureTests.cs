@@ -4,7 +4,8 @@ using Refettle.Scope;
 
 namespace Refettle.Solvers.Tests.Published;
 
-/// <summary>Open-cast mines as jobs: a block is worth what its ore brings, costs what digging takes, and makes no sense without those that lie on it.</summary>
+/// <summary>Open-cast mines as jobs: a block is worth what its ore brings, costs what digging takes, and makes no
+/// sense without those that lie on it.</summary>
 public sealed class ScopeClosureTests
 {
     // H. P. Williams, Model Building in Mathematical Programming, example 14: 17,500.

@@ -22,5 +22,6 @@ internal static class SharedData
 /// <summary>A theory that is skipped where the published instances are not at hand.</summary>
 public sealed class SharedDataTheoryAttribute : TheoryAttribute
 {
-    public SharedDataTheoryAttribute() => Skip = SharedData.Folder is null ? "The folder ../shared/data with the published instances is not there." : null;
+    public SharedDataTheoryAttribute() =>
+        Skip = SharedData.Folder is null ? "The folder ../shared/data with the published instances is not there." : null;
 }

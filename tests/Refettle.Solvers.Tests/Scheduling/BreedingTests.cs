@@ -4,7 +4,8 @@ using Refettle.Timeline.Scheduling;
 
 namespace Refettle.Solvers.Tests.Scheduling;
 
-/// <summary>Breeding by itself, with no proof beside it, comes to the best finishes that are known of PSPLIB j60 (Kolisch and Sprecher 1996, finishes of the Ghent list of September 2024).</summary>
+/// <summary>Breeding by itself, with no proof beside it, comes to the best finishes that are known of PSPLIB j60 (Kolisch and Sprecher
+/// 1996, finishes of the Ghent list of September 2024).</summary>
 public sealed class BreedingTests
 {
     [SharedDataTheory]

@@ -29,8 +29,17 @@ public sealed class ChangedProjectTests
     {
         var project = ProjectGenerator.Small(5, seed);
         var scaled = new Project(
-            project.Activities.Select(activity => activity with { Duration = 3 * activity.Duration, Earliest = 3 * activity.Earliest, LatestFinish = 3 * activity.LatestFinish, FixedStart = 3 * activity.FixedStart }).ToValueList(),
-            project.Resources.Select(resource => resource with { Open = resource.Open?.Select(window => new Window(3 * window.Start, 3 * window.End)).ToValueList() }).ToValueList(),
+            project.Activities
+                .Select(activity => activity with
+                {
+                    Duration = 3 * activity.Duration,
+                    Earliest = 3 * activity.Earliest,
+                    LatestFinish = 3 * activity.LatestFinish,
+                    FixedStart = 3 * activity.FixedStart
+                }).ToValueList(),
+            project.Resources
+                .Select(resource => resource with
+                { Open = resource.Open?.Select(window => new Window(3 * window.Start, 3 * window.End)).ToValueList() }).ToValueList(),
             project.Lags.Select(lag => lag with { Least = 3 * lag.Least, Most = 3 * lag.Most }).ToValueList());
         Assert.Equal(3 * Finish(project), Finish(scaled));
     }

@@ -5,8 +5,9 @@ namespace Refettle.Solvers.Tests.Scheduling;
 
 public sealed class EffortTests
 {
-    /// <summary>A search that ends in the moment in which its time is over puts its token away while the clock ticks: nothing falls over. An exception on the
-    /// timer's thread would end the test run (.NET: unhandled exceptions of timers end the process).</summary>
+    /// <summary>A search that ends in the moment in which its time is over puts its token away while the clock
+    /// ticks: nothing falls over. An exception on the timer's thread would end the test run (.NET: unhandled
+    /// exceptions of timers end the process).</summary>
     [Fact]
     public async Task A_tick_after_the_end_harms_nothing()
     {

@@ -77,7 +77,8 @@ internal sealed class Exhaustive(Project project, int horizon)
         {
             for (var r = 0; r < project.Resources.Count; r++)
             {
-                var held = Enumerable.Range(0, last + 1).Where(i => _starts[i] <= time && time < _finishes[i]).Sum(i => project.Activities[i].Demands[r]);
+                var held = Enumerable.Range(0, last + 1).Where(i => _starts[i] <= time && time < _finishes[i])
+                    .Sum(i => project.Activities[i].Demands[r]);
                 if (project.Activities[last].Demands[r] > 0 && held > project.Resources[r].Capacity)
                     return false;
             }

@@ -25,7 +25,8 @@ public sealed class PublishedProjectTests
     /// <summary>Two activities of it must start together, and others follow them.</summary>
     [SharedDataTheory]
     [InlineData("j20", "psp119.sch")]
-    public void What_starts_together_is_placed_before_what_follows_it(string set, string instance) => Compare("rcpsp_max", set, (name, _) => name == instance);
+    public void What_starts_together_is_placed_before_what_follows_it(string set, string instance) =>
+        Compare("rcpsp_max", set, (name, _) => name == instance);
 
     private static void Compare(string collection, string set, Func<string, int, bool> isTaken)
     {
@@ -37,7 +38,9 @@ public sealed class PublishedProjectTests
         {
             var project = PublishedProject.Parse(SharedData.Read(collection, set, row[1]), Path.GetExtension(row[1]));
             var answer = new ConstraintScheduler().Solve(new(project), Limits);
-            var expected = row[Column("status")] == "infeasible" ? (int?)null : int.Parse(row[Column("best_ub")], CultureInfo.InvariantCulture);
+            var expected = row[Column("status")] == "infeasible"
+                ? (int?)null
+                : int.Parse(row[Column("best_ub")], CultureInfo.InvariantCulture);
             Assert.Equal((row[1], expected), (row[1], answer.Schedule?.Makespan));
             Assert.Equal(expected is null ? ScheduleStatus.Impossible : ScheduleStatus.Optimal, answer.Status);
             Assert.Empty(answer.Schedule is { } schedule ? ScheduleCheck.Of(project, schedule) : []);

@@ -23,7 +23,8 @@ internal static class Glpk
         {
             var (model, solution) = (Path.Combine(folder.FullName, "model.lp"), Path.Combine(folder.FullName, "solution.txt"));
             File.WriteAllText(model, program);
-            using var run = Process.Start(new ProcessStartInfo("glpsol", ["--lp", model, "--cuts", "--write", solution]) { RedirectStandardOutput = true })!;
+            using var run = Process.Start(new ProcessStartInfo("glpsol", ["--lp", model, "--cuts", "--write", solution])
+            { RedirectStandardOutput = true })!;
             var said = run.StandardOutput.ReadToEnd();
             run.WaitForExit();
             return Read(File.Exists(solution) ? File.ReadAllLines(solution) : [], said);
@@ -37,10 +38,12 @@ internal static class Glpk
     /// <summary>The line <c>s mip rows columns status objective</c>: o is an integer optimum, n and u mean that there is none.</summary>
     private static double? Read(string[] lines, string said)
     {
-        var words = (lines.FirstOrDefault(line => line.StartsWith("s mip ", StringComparison.Ordinal)) ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var words = (lines.FirstOrDefault(line => line.StartsWith("s mip ", StringComparison.Ordinal)) ?? "")
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (words.Length == 6 && words[4] == "o")
             return double.Parse(words[5], CultureInfo.InvariantCulture);
-        Assert.True(said.Contains("NO PRIMAL FEASIBLE", StringComparison.Ordinal) || said.Contains("NO FEASIBLE", StringComparison.Ordinal) || said.Contains("NO INTEGER FEASIBLE", StringComparison.Ordinal), said);
+        Assert.True(said.Contains("NO PRIMAL FEASIBLE", StringComparison.Ordinal) || said.Contains("NO FEASIBLE", StringComparison.Ordinal)
+            || said.Contains("NO INTEGER FEASIBLE", StringComparison.Ordinal), said);
         return null;
     }
 }

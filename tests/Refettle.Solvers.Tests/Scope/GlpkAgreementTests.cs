@@ -20,7 +20,8 @@ public sealed class GlpkAgreementTests
             var optimum = Glpk.Optimum(GlpkModel.Of(car, question));
             Assert.NotEqual(PlanStatus.Feasible, scope.Status);
             Assert.Equal(optimum is null, scope.Status == PlanStatus.Impossible);
-            Assert.True(optimum is null || Math.Abs(optimum.Value - (double)scope.Gain) < 1e-6, $"seed {seed}: glpsol {optimum}, planner {scope.Gain}");
+            Assert.True(optimum is null || Math.Abs(optimum.Value - (double)scope.Gain) < 1e-6,
+                $"seed {seed}: glpsol {optimum}, planner {scope.Gain}");
             impossible += optimum is null ? 1 : 0;
             bitten += scope.Left.Any(left => left.Why == WhyLeft.NoRoom) ? 1 : 0;
         }

@@ -40,17 +40,22 @@ internal sealed class GlpkModel
             case FactKind.Off when car.Parts.FirstOrDefault(part => part.Id == id) is { } part:
                 if (part.Fixed)
                     return;
-                Add(fact, part.Out.Off.Value + part.Out.On.Value, 0, [.. car.Joints.Where(joint => joint.Holds.Contains(id)).Select(joint => Fact.Open(joint.Id)), .. part.Out.Clear], Rare([id]));
+                Add(fact, part.Out.Off.Value + part.Out.On.Value, 0,
+                    [.. car.Joints.Where(joint => joint.Holds.Contains(id)).Select(joint => Fact.Open(joint.Id)), .. part.Out.Clear],
+                    Rare([id]));
                 foreach (var unit in car.SubAssemblies.Where(unit => unit.Members.Contains(id)))
                     Add(fact, 0, 0, [Fact.Off(unit.Id)], []);
                 return;
             case FactKind.Off:
                 var group = car.SubAssemblies.Single(unit => unit.Id == id);
                 if (group.Members.All(member => !car.Parts.Single(part => part.Id == member).Fixed))
-                    Add(fact, group.Out.Off.Value + group.Out.On.Value, 0, [.. car.Joints.Where(joint => joint.Holds.Any(group.Members.Contains) && !joint.Holds.All(group.Members.Contains)).Select(joint => Fact.Open(joint.Id)), .. group.Out.Clear], Rare(group.Members));
+                    Add(fact, group.Out.Off.Value + group.Out.On.Value, 0,
+                        [.. car.Joints.Where(joint => joint.Holds.Any(group.Members.Contains) && !joint.Holds.All(group.Members.Contains))
+                            .Select(joint => Fact.Open(joint.Id)), .. group.Out.Clear], Rare(group.Members));
                 return;
             case FactKind.Free:
-                Add(fact, 0, 0, [Fact.Off(id), .. car.Joints.Where(joint => joint.Holds.Contains(id)).Select(joint => Fact.Open(joint.Id))], []);
+                Add(fact, 0, 0, [Fact.Off(id), .. car.Joints.Where(joint => joint.Holds.Contains(id)).Select(joint => Fact.Open(joint.Id))],
+                    []);
                 return;
             case FactKind.Reach:
                 Add(fact, 0, 0, [.. car.Spaces.Single(space => space.Id == id).ClosedBy.Select(Fact.Off)], []);
@@ -70,10 +75,13 @@ internal sealed class GlpkModel
     private void AddWay(Fact fact, Way way, Fact[] bench)
     {
         if (way.Destroys.All(part => Rare([part]).Length == 0))
-            Add(fact, way.Open.Value + way.Close.Value, way.Spends.Amount + way.Destroys.Sum(name => _car.Structure.Parts.Single(part => part.Id == name).Price!.Value.Amount), [.. way.Clear, .. bench], []);
+            Add(fact, way.Open.Value + way.Close.Value,
+                way.Spends.Amount + way.Destroys.Sum(name => _car.Structure.Parts.Single(part => part.Id == name).Price!.Value.Amount),
+                [.. way.Clear, .. bench], []);
     }
 
-    private string[] Rare(IEnumerable<string> parts) => [.. parts.Where(name => _car.Structure.Parts.Single(part => part.Id == name).Scarcity == Scarcity.Unique)];
+    private string[] Rare(IEnumerable<string> parts) =>
+        [.. parts.Where(name => _car.Structure.Parts.Single(part => part.Id == name).Scarcity == Scarcity.Unique)];
 
     private void Add(Fact fact, decimal minutes, decimal money, Fact[] needs, string[] uniques)
     {
@@ -97,7 +105,8 @@ internal sealed class GlpkModel
         gain.AppendJoin("", uniques.Select((_, number) => Term(-rate * _car.Settings.UniqueOff.Value, $"u{number}")));
         AddLimit(rows, question.Hours?.Value, job => job.Work.Value, way => way.Minutes);
         AddLimit(rows, question.Budget?.Amount, job => job.Parts.Amount, way => way.Money);
-        string[] binaries = [.. Names('j', _car.Jobs.Count), .. Names('y', _ways.Count), .. Names('x', _facts.Count), .. Names('u', uniques.Count)];
+        string[] binaries =
+            [.. Names('j', _car.Jobs.Count), .. Names('y', _ways.Count), .. Names('x', _facts.Count), .. Names('u', uniques.Count)];
         var orders = string.Join('\n', Names('o', _facts.Count).Select(order => $" 0 <= {order} <= {_facts.Count}"));
         return $"Maximize\n gain: 0 z {gain}\nSubject To\n{rows} z = 0\nBounds\n{orders}\nBinary\n {string.Join("\n ", binaries)}\nEnd\n";
     }
@@ -105,7 +114,11 @@ internal sealed class GlpkModel
     private void AddJob(int number, ScopeQuestion question, decimal rate, StringBuilder gain, StringBuilder rows)
     {
         var job = _car.Jobs[number];
-        var worth = job.Worth is null ? 0 : (job.Wish == Wish.Maybe ? job.Worth.Least : job.Worth.Likely) * (job.Worth.In == WorthUnit.Points ? question.PerPoint!.Value.Amount : 1);
+        var worth = job.Worth is null
+            ? 0
+            : (job.Wish == Wish.Maybe ? job.Worth.Least : job.Worth.Likely) * (job.Worth.In == WorthUnit.Points
+                ? question.PerPoint!.Value.Amount
+                : 1);
         gain.Append(Term(worth - job.Parts.Amount - (rate * job.Work.Value), $"j{number}"));
         foreach (var goal in job.Goals)
             rows.AppendLine($" j{number} - x{Number(goal)} <= 0");
@@ -130,10 +143,13 @@ internal sealed class GlpkModel
             rows.AppendLine($" y{number} - u{uniques.IndexOf(unique)} <= 0");
     }
 
-    private void AddLimit(StringBuilder rows, decimal? most, Func<Job, decimal> ofJob, Func<(Fact Fact, decimal Minutes, decimal Money, string[] Uniques, Fact[] Needs), decimal> ofWay)
+    private void AddLimit(
+        StringBuilder rows, decimal? most, Func<Job, decimal> ofJob,
+        Func<(Fact Fact, decimal Minutes, decimal Money, string[] Uniques, Fact[] Needs), decimal> ofWay)
     {
         if (most is { } limit)
-            rows.AppendLine(CultureInfo.InvariantCulture, $" 0 z {string.Concat(_car.Jobs.Select((job, number) => Term(ofJob(job), $"j{number}")))}{string.Concat(_ways.Select((way, number) => Term(ofWay(way), $"y{number}")))} <= {limit}");
+            rows.AppendLine(CultureInfo.InvariantCulture,
+                $" 0 z {string.Concat(_car.Jobs.Select((job, number) => Term(ofJob(job), $"j{number}")))}{string.Concat(_ways.Select((way, number) => Term(ofWay(way), $"y{number}")))} <= {limit}");
     }
 
     private int Number(Fact fact) => _facts.IndexOf(fact);

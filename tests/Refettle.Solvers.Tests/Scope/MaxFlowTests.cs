@@ -23,7 +23,8 @@ public sealed class MaxFlowTests
         }
     }
 
-    /// <summary>Parts that lie on each other, some several deep, each with one joint to the body; jobs that want some of them free.</summary>
+    /// <summary>Parts that lie on each other, some several deep, each with one joint to the body;
+    /// jobs that want some of them free.</summary>
     private static Car Stack(int seed)
     {
         var chance = new Random(seed);
@@ -35,8 +36,15 @@ public sealed class MaxFlowTests
             Settings = new() { PerHour = new(60) },
             Structure = new()
             {
-                Parts = [new() { Id = "body", Name = "Body", Fixed = true }, .. parts.Select(part => new Part { Id = $"p{part}", Name = "Part", Out = Upon(part, chance) })],
-                Joints = parts.Select(part => new Joint { Id = $"j{part}", Holds = [$"p{part}", "body"], Ways = [new() { Id = "do", Tool = "hands", Open = new(chance.Next(1, 40)), Spends = new(chance.Next(3)) }] }).ToValueList(),
+                Parts = [new() { Id = "body", Name = "Body", Fixed = true },
+                    .. parts.Select(part => new Part { Id = $"p{part}", Name = "Part", Out = Upon(part, chance) })],
+                Joints = parts.Select(part => new Joint
+                {
+                    Id = $"j{part}",
+                    Holds = [$"p{part}", "body"],
+                    Ways = [new() { Id = "do", Tool = "hands", Open = new(chance.Next(1, 40)), Spends = new(chance.Next(3)) }]
+                })
+                        .ToValueList(),
             },
             Jobs = Enumerable.Range(0, 2 + chance.Next(12)).Select(number => new Job
             {

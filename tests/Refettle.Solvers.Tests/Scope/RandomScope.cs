@@ -40,7 +40,8 @@ internal static class RandomScope
     {
         Structure = car.Structure with
         {
-            Parts = car.Structure.Parts.Select((part, index) => index % 3 == 2 ? part with { Scarcity = Scarcity.Unique } : part).ToValueList(),
+            Parts = car.Structure.Parts.Select((part, index) => index % 3 == 2 ? part with { Scarcity = Scarcity.Unique } : part)
+                .ToValueList(),
         },
     };
 }

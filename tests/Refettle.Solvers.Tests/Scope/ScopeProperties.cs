@@ -38,7 +38,12 @@ public sealed class ScopeProperties
         var gain = decimal.MinValue;
         for (var share = 4; share <= 12; share += 2)
         {
-            var more = Planner.Choose(car, question with { Hours = new(question.Hours!.Value.Value * share / 8), Budget = question.Budget is { } budget ? new(budget.Amount * share / 8) : null });
+            var more = Planner.Choose(car,
+                question with
+                {
+                    Hours = new(question.Hours!.Value.Value * share / 8),
+                    Budget = question.Budget is { } budget ? new(budget.Amount * share / 8) : null
+                });
             if (more.Status == PlanStatus.Impossible)
             {
                 Assert.Equal(decimal.MinValue, gain);
@@ -55,7 +60,20 @@ public sealed class ScopeProperties
     public void A_job_that_is_worth_nothing_is_in_only_as_a_must_or_for_another(int seed)
     {
         var (car, question) = Make(seed);
-        car = car with { Jobs = car.Jobs.Select((job, number) => number % 3 == 0 ? job with { Wish = Wish.Want, Worth = new(0, 0, 9, WorthUnit.Points, Origin.User), Work = default, Parts = default, Goals = [] } : job).ToValueList() };
+        car = car with
+        {
+            Jobs = car.Jobs
+                .Select((job, number) => number % 3 == 0
+                    ? job with
+                    {
+                        Wish = Wish.Want,
+                        Worth = new(0, 0, 9, WorthUnit.Points, Origin.User),
+                        Work = default,
+                        Parts = default,
+                        Goals = []
+                    }
+                    : job).ToValueList()
+        };
         var scope = Planner.Choose(car, question);
         foreach (var job in car.Jobs.Where((job, number) => number % 3 == 0 && scope.Chosen.Contains(job.Id)))
             Assert.Contains(car.Jobs, other => scope.Chosen.Contains(other.Id) && other.With.Contains(job.Id));
@@ -66,7 +84,12 @@ public sealed class ScopeProperties
     public void The_order_and_the_names_of_jobs_mean_nothing(int seed)
     {
         var (car, question) = Make(seed);
-        var renamed = car with { Jobs = car.Jobs.Reverse().Select(job => job with { Id = $"x-{job.Id}", With = job.With.Select(other => $"x-{other}").ToValueList() }).ToValueList() };
+        var renamed = car with
+        {
+            Jobs = car.Jobs.Reverse()
+                .Select(job => job with { Id = $"x-{job.Id}", With = job.With.Select(other => $"x-{other}").ToValueList() })
+                .ToValueList()
+        };
         Assert.Equal(Planner.Choose(car, question).Gain, Planner.Choose(renamed, question).Gain);
     }
 
@@ -79,8 +102,11 @@ public sealed class ScopeProperties
         var scope = Planner.Choose(car, free);
         var reasons = Planner.Explain(car, scope);
         Assert.Equal(car.Jobs.Count, reasons.Costs.Count);
-        foreach (var cost in reasons.Costs.Where(cost => !cost.Along.Append(cost.Job).Any(job => car.Jobs.Single(known => known.Id == job).Wish == Wish.Must)))
-            Assert.True(cost.IsIn == scope.Chosen.Contains(cost.Job) && (cost.IsIn ? cost.Takes.Gain(free.PerHour) >= 0 : cost.Takes.Gain(free.PerHour) <= 0), $"{cost.Job} {cost.IsIn} {cost.Takes}");
+        foreach (var cost in reasons.Costs
+            .Where(cost => !cost.Along.Append(cost.Job).Any(job => car.Jobs.Single(known => known.Id == job).Wish == Wish.Must)))
+            Assert.True(cost.IsIn == scope.Chosen.Contains(cost.Job)
+                && (cost.IsIn ? cost.Takes.Gain(free.PerHour) >= 0 : cost.Takes.Gain(free.PerHour) <= 0),
+                $"{cost.Job} {cost.IsIn} {cost.Takes}");
     }
 
     [Theory]
@@ -130,7 +156,8 @@ public sealed class ScopeProperties
             Assert.Equal(points.Select(point => point.Gain).Order(), points.Select(point => point.Gain));
             foreach (var point in points)
             {
-                var at = Planner.Choose(car, limit == ScopeLimit.Time ? question with { Hours = new(point.Limit) } : question with { Budget = new(point.Limit) });
+                var at = Planner.Choose(car,
+                    limit == ScopeLimit.Time ? question with { Hours = new(point.Limit) } : question with { Budget = new(point.Limit) });
                 Assert.Equal(at.Gain, point.Gain);
             }
 

@@ -11,13 +11,16 @@ public sealed class ClashTests
     private static readonly CarCalendar Evenings = new()
     {
         TimeZone = "Europe/Berlin",
-        Spells = [new() { Id = "evenings", First = new(2027, 3, 2), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }],
+        Spells = [new()
+            { Id = "evenings", First = new(2027, 3, 2), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }],
     };
 
     [Fact]
     public void Settled_starts_that_clash_are_told_in_words_and_no_others()
     {
-        var answer = Answer(Evenings, [Task("Bleed", 60, new(2027, 3, 3, 18, 0)), Task("Align", 60, new(2027, 3, 3, 18, 30)), Task("Polish", 30, new(2027, 3, 5, 18, 0))], []);
+        var answer = Answer(Evenings,
+            [Task("Bleed", 60, new(2027, 3, 3, 18, 0)), Task("Align", 60, new(2027, 3, 3, 18, 30)),
+                Task("Polish", 30, new(2027, 3, 5, 18, 0))], []);
         Assert.Equal(ScheduleStatus.Impossible, answer.Status);
         Assert.Equal(["\"Align\" is to start Wed 2027-03-03 18:30", "\"Bleed\" is to start Wed 2027-03-03 18:00"], answer.Clashes.Order());
     }
@@ -39,7 +42,8 @@ public sealed class ClashTests
         Assert.Equal(answer.Finish, answer.Bound);
     }
 
-    /// <summary>By hand: the primer from 18 to 19 o'clock on the first evening, wax after it, the top coat 24 h later from 19 to 20.</summary>
+    /// <summary>By hand: the primer from 18 to 19 o'clock on the first evening, wax after it, the top
+    /// coat 24 h later from 19 to 20.</summary>
     [Fact]
     public void The_finish_is_proven_against_one_worked_out_by_hand()
     {
@@ -48,7 +52,8 @@ public sealed class ClashTests
         Assert.Equal(answer.Finish, answer.Bound);
     }
 
-    private static TimelineAnswer Answer(CarCalendar calendar, ValueList<WorkTask> tasks, ValueList<TaskLink> links) => new TimelinePlanner(new ConstraintScheduler()).Of(
+    private static TimelineAnswer Answer(CarCalendar calendar, ValueList<WorkTask> tasks, ValueList<TaskLink> links) =>
+        new TimelinePlanner(new ConstraintScheduler()).Of(
         new()
         {
             Car = new() { Id = "car", Name = "Car", Calendar = calendar },

@@ -40,13 +40,15 @@ public sealed class DailyCopiesTests
         Assert.True(File.Exists(foreign));
     }
 
-    /// <summary>Nine days of copies by a clock that is a year ahead, then the clock is set: every one of the last seven right days stays.</summary>
+    /// <summary>Nine days of copies by a clock that is a year ahead, then the clock is set: every one of
+    /// the last seven right days stays.</summary>
     [Fact]
     public void Copies_of_days_to_come_push_out_no_others()
     {
         using var shelf = new Shelf();
         using var logbook = shelf.Open();
-        var (right, ahead) = (new FakeTimeProvider(new(1988, 4, 1, 12, 0, 0, TimeSpan.Zero)), new FakeTimeProvider(new(1989, 4, 1, 12, 0, 0, TimeSpan.Zero)));
+        var (right, ahead) = (new FakeTimeProvider(new(1988, 4, 1, 12, 0, 0, TimeSpan.Zero)),
+            new FakeTimeProvider(new(1989, 4, 1, 12, 0, 0, TimeSpan.Zero)));
         for (var day = 0; day < 18; day++)
         {
             var clock = day < 9 ? ahead : right;
@@ -55,7 +57,8 @@ public sealed class DailyCopiesTests
         }
 
         var today = DateOnly.FromDateTime(right.GetLocalNow().DateTime);
-        Assert.Subset(DailyCopies.Of(shelf.File).Select(copy => copy.Day).ToHashSet(), Enumerable.Range(0, 7).Select(back => today.AddDays(-back)).ToHashSet());
+        Assert.Subset(DailyCopies.Of(shelf.File).Select(copy => copy.Day).ToHashSet(),
+            Enumerable.Range(0, 7).Select(back => today.AddDays(-back)).ToHashSet());
     }
 
     [Fact]

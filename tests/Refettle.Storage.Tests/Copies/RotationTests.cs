@@ -21,14 +21,16 @@ public sealed class RotationTests
         Assert.Equal(new DateOnly(2027, 1, 3), Rotation.Kept(
             [.. Enumerable.Range(0, 7).Select(day => new DateOnly(2027, 1, 10).AddDays(-day)), new(2026, 12, 28), new(2027, 1, 3)]).Min());
 
-    /// <summary>What was let go yesterday would have been let go today: making a copy each day and thinning each day keeps a copy of every month.</summary>
+    /// <summary>What was let go yesterday would have been let go today: making a copy each day and thinning each
+    /// day keeps a copy of every month.</summary>
     [Fact]
     public void Thinning_day_by_day_never_loses_a_month_of_the_last_year()
     {
         var copies = new HashSet<DateOnly>();
         for (var day = Wednesday.AddDays(-500); day <= Wednesday; day = day.AddDays(1))
             copies = [.. Rotation.Kept(copies.Append(day))];
-        Assert.All(Enumerable.Range(0, 12), back => Assert.Contains(copies, day => (day.Year * 12) + day.Month == (Wednesday.Year * 12) + Wednesday.Month - back));
+        Assert.All(Enumerable.Range(0, 12),
+            back => Assert.Contains(copies, day => (day.Year * 12) + day.Month == (Wednesday.Year * 12) + Wednesday.Month - back));
         Assert.True(copies.Count <= 24);
     }
 

@@ -4,7 +4,8 @@ using System.Net.Sockets;
 
 namespace Refettle.Storage.Tests.Postgres;
 
-/// <summary>A PostgreSQL server of its own, from Debian's package, with its data in a folder that is thrown away. Each test takes a database of its own.</summary>
+/// <summary>A PostgreSQL server of its own, from Debian's package, with its data in a folder that is thrown away. Each
+/// test takes a database of its own.</summary>
 public sealed class PostgresServer : IDisposable
 {
     private const string Packaged = "/usr/lib/postgresql";
@@ -19,12 +20,15 @@ public sealed class PostgresServer : IDisposable
         _port = FreePort();
         Run("chown", "postgres", _folder);
         AsPostgres("initdb", "-D", Data, "-A", "trust", "-U", "postgres", "--no-sync");
-        AsPostgres("pg_ctl", "-D", Data, "-w", "-l", Path.Combine(_folder, "log"), "-o", $"-p {_port} -k {_folder} -c listen_addresses=127.0.0.1", "start");
+        AsPostgres("pg_ctl", "-D", Data, "-w", "-l", Path.Combine(_folder, "log"), "-o",
+            $"-p {_port} -k {_folder} -c listen_addresses=127.0.0.1", "start");
     }
 
-    /// <summary>Where the newest server's programs are; null when there is none, or when this is not the super-user, who alone may start it as its own user.</summary>
+    /// <summary>Where the newest server's programs are; null when there is none, or when this is not the super-user, who
+    /// alone may start it as its own user.</summary>
     public static string? Programs { get; } = Environment.IsPrivilegedProcess && Directory.Exists(Packaged)
-        ? Directory.GetDirectories(Packaged).Select(version => Path.Combine(version, "bin")).Where(bin => File.Exists(Path.Combine(bin, "initdb"))).Max(StringComparer.Ordinal)
+        ? Directory.GetDirectories(Packaged).Select(version => Path.Combine(version, "bin"))
+            .Where(bin => File.Exists(Path.Combine(bin, "initdb"))).Max(StringComparer.Ordinal)
         : null;
 
     private string Data => Path.Combine(_folder, "data");
@@ -44,7 +48,8 @@ public sealed class PostgresServer : IDisposable
         Directory.Delete(_folder, recursive: true);
     }
 
-    private static void AsPostgres(string program, params string[] words) => Run("runuser", ["-u", "postgres", "--", Path.Combine(Programs!, program), .. words]);
+    private static void AsPostgres(string program, params string[] words) =>
+        Run("runuser", ["-u", "postgres", "--", Path.Combine(Programs!, program), .. words]);
 
     private static void Run(string program, params string[] words)
     {

@@ -132,7 +132,8 @@ public sealed class PostgresStoreTests(PostgresServer server) : IClassFixture<Po
     public void What_is_wrong_with_a_server_is_said_in_words()
     {
         var connection = server.NewDatabase();
-        Assert.Contains("does not accept this user", Fault(connection.Replace("Username=postgres", "Username=nobody", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("does not accept this user",
+            Fault(connection.Replace("Username=postgres", "Username=nobody", StringComparison.Ordinal)), StringComparison.Ordinal);
         Assert.Contains("cannot be reached", Fault("Host=127.0.0.1;Port=1;Database=x;Username=y;Timeout=2"), StringComparison.Ordinal);
         Assert.Contains("cannot be read", Fault("Host=a;Nonsense=1"), StringComparison.Ordinal);
     }
@@ -142,7 +143,8 @@ public sealed class PostgresStoreTests(PostgresServer server) : IClassFixture<Po
     private static string Fault(string connection) =>
         PostgresStore.Open(connection, TimeProvider.System, RandomNumberGenerator.Create()).Faults[0].ToString();
 
-    private static PostgresStore Open(string connection) => PostgresStore.Open(connection, TimeProvider.System, RandomNumberGenerator.Create()).Value;
+    private static PostgresStore Open(string connection) =>
+        PostgresStore.Open(connection, TimeProvider.System, RandomNumberGenerator.Create()).Value;
 
     private static List<Entry> Entries(ILogbook logbook, string car = "heron") => [.. logbook.Read(car).Select(kept => kept.Entry)];
 

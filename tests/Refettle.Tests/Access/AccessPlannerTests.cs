@@ -124,7 +124,8 @@ public sealed class AccessPlannerTests
             Name = "Car",
             Structure = new()
             {
-                Parts = [new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "core", Name = "Heater core", Scarcity = Scarcity.Unique }],
+                Parts = [new() { Id = "shell", Name = "Shell", Fixed = true },
+                    new() { Id = "core", Name = "Heater core", Scarcity = Scarcity.Unique }],
                 Joints =
                 [
                     new()

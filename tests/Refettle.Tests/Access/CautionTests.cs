@@ -21,10 +21,16 @@ public sealed class CautionTests
             var plan = _planner.Reach(car, RandomCars.Ask(car, seed));
             foreach (var step in Worked(plan.Steps))
                 None(seed, CautionOracle.Lacking(car, step.Fact, step.Tool, step.Posture, step.Cautions));
-            foreach (var task in NetworkPlanner.Of(new() { Car = car, Plan = plan }).Tasks.Where(task => task.Kind is TaskKind.Strip or TaskKind.Refit))
-                None(seed, Worked(task.Steps).SelectMany(step => CautionOracle.Lacking(car, step.Fact, step.Tool, step.Posture, task.Cautions)));
+            foreach (var task
+                in NetworkPlanner.Of(new() { Car = car, Plan = plan }).Tasks.Where(task => task.Kind is TaskKind.Strip or TaskKind.Refit))
+                None(seed, Worked(task.Steps)
+                    .SelectMany(step => CautionOracle.Lacking(car, step.Fact, step.Tool, step.Posture, task.Cautions)));
 
-            var apart = car with { Done = plan.Steps.Select(step => step.Fact).Where(fact => !IsStance(car, fact)).ToValueList(), Stance = plan.Steps.Select(step => step.Stance).LastOrDefault(car.Stance) };
+            var apart = car with
+            {
+                Done = plan.Steps.Select(step => step.Fact).Where(fact => !IsStance(car, fact)).ToValueList(),
+                Stance = plan.Steps.Select(step => step.Stance).LastOrDefault(car.Stance)
+            };
             var sheet = RefitPlanner.Of(new(apart, [], []));
             foreach (var step in sheet.Steps.Where(step => step.Fact.Subject is not null && !IsStance(car, step.Fact)))
                 None(seed, CautionOracle.Lacking(apart, step.Fact, tool: null, Posture(apart, step.Fact), step.Cautions));
@@ -47,10 +53,23 @@ public sealed class CautionTests
             Structure = new()
             {
                 Parts = [new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "arm", Name = "Arm" }],
-                Joints = [new() { Id = "bolt", Thread = "M12", Holds = ["arm", "shell"], Ways = [new() { Id = way, Tool = tool, Open = new(1) }] }],
+                Joints = [new()
+                    { Id = "bolt", Thread = "M12", Holds = ["arm", "shell"], Ways = [new() { Id = way, Tool = tool, Open = new(1) }] }],
             },
         };
-        var entry = new Entry { Id = Guid.Empty, Car = "car", Device = "d", Sequence = 1, Salt = "", Previous = "", At = DateTimeOffset.UnixEpoch, Kind = "step-done", Version = 1, Payload = "{}" };
+        var entry = new Entry
+        {
+            Id = Guid.Empty,
+            Car = "car",
+            Device = "d",
+            Sequence = 1,
+            Salt = "",
+            Previous = "",
+            At = DateTimeOffset.UnixEpoch,
+            Kind = "step-done",
+            Version = 1,
+            Payload = "{}"
+        };
         var history = new CarHistory(car, [new(entry, new StepDone(Fact.Open("bolt"), way, null), Standing.InForce, null)], []);
         Assert.Equal(isScrap, RefitPlanner.Of(history).Steps.Single().Cautions.Contains(UsualCautions.Heated));
     }
@@ -58,10 +77,13 @@ public sealed class CautionTests
     private static IEnumerable<Step> Worked(IEnumerable<Step> steps) => steps.Where(step => !PlanOutline.FollowsByItself(step));
 
     /// <summary>A zone below counts whatever way is used; a way of its own only while it is the only one.</summary>
-    private static string Posture(Car car, Fact fact) => fact.Kind == FactKind.Off && car.Structure.Parts.FirstOrDefault(part => part.Id == fact.Subject) is { } part
+    private static string Posture(Car car, Fact fact) =>
+        fact.Kind == FactKind.Off && car.Structure.Parts.FirstOrDefault(part => part.Id == fact.Subject) is { } part
         && car.Structure.Zones.First(zone => zone.Id == part.Zone).Posture == "under" ? "under" : "";
 
-    private static bool IsStance(Car car, Fact fact) => fact.Kind == FactKind.State && car.Structure.States.Single(state => state.Id == fact.Subject).IsStance;
+    private static bool IsStance(Car car, Fact fact) =>
+        fact.Kind == FactKind.State && car.Structure.States.Single(state => state.Id == fact.Subject).IsStance;
 
-    private static void None(int seed, IEnumerable<string> lacking) => Assert.True(!lacking.Any(), $"seed {seed}: {string.Join("; ", lacking)}");
+    private static void None(int seed, IEnumerable<string> lacking) =>
+        Assert.True(!lacking.Any(), $"seed {seed}: {string.Join("; ", lacking)}");
 }

@@ -4,8 +4,8 @@ using Refettle.Access.Fire;
 
 namespace Refettle.Tests.Access;
 
-/// <summary>Ways with flame, sparks or cutting wait for the same as tries do: no fuel, filled brake line or live airbag near them (29 CFR 1910.252(a):
-/// combustibles away before hot work).</summary>
+/// <summary>Ways with flame, sparks or cutting wait for the same as tries do: no fuel, filled brake line or
+/// live airbag near them (29 CFR 1910.252(a): combustibles away before hot work).</summary>
 public sealed class HotWorkTests
 {
     private static readonly AccessPlanner _planner = new(new ReducedSolver());
@@ -20,8 +20,11 @@ public sealed class HotWorkTests
             Name = "Car",
             Structure = new()
             {
-                Parts = [new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "tank", Name = "Tank", Hazards = [Hazard.Fuel] }],
-                Joints = [new() { Id = "strap", Kind = JointKind.Strap, Holds = ["tank", "shell"], Ways = [new() { Id = "grinder", Tool = "angle grinder", Open = new(2), Close = new(2) }] }],
+                Parts = [new() { Id = "shell", Name = "Shell", Fixed = true },
+                    new() { Id = "tank", Name = "Tank", Hazards = [Hazard.Fuel] }],
+                Joints = [new()
+                    { Id = "strap", Kind = JointKind.Strap, Holds = ["tank", "shell"],
+                        Ways = [new() { Id = "grinder", Tool = "angle grinder", Open = new(2), Close = new(2) }] }],
             },
         };
         var hold = Assert.Single(Holds.Of(car, "tank").Joints);
@@ -41,7 +44,8 @@ public sealed class HotWorkTests
             {
                 hot++;
                 gated += FireOracle.Burning(car, joint, way, new HashSet<string>(), new HashSet<string>()).Any() ? 1 : 0;
-                Assert.True(!FireOracle.Burning(car, joint, way, off, states).Any(), $"seed {seed}: {joint.Id} by {way.Tool} near {string.Join(", ", FireOracle.Burning(car, joint, way, off, states))}");
+                Assert.True(!FireOracle.Burning(car, joint, way, off, states).Any(),
+                    $"seed {seed}: {joint.Id} by {way.Tool} near {string.Join(", ", FireOracle.Burning(car, joint, way, off, states))}");
             }
         }
 
@@ -65,7 +69,14 @@ public sealed class HotWorkTests
     public void A_way_that_can_never_be_safe_is_not_offered_and_the_obstacle_says_why(string tool, bool isOffered)
     {
         var car = Strap(tool);
-        var held = car with { Structure = car.Structure with { Joints = car.Structure.Joints.Select(joint => joint.Id == "strap" ? joint with { Holds = ["tank", "shell"] } : joint).ToValueList() } };
+        var held = car with
+        {
+            Structure = car.Structure with
+            {
+                Joints = car.Structure.Joints.Select(joint => joint.Id == "strap" ? joint with { Holds = ["tank", "shell"] } : joint)
+                    .ToValueList()
+            }
+        };
         var plan = _planner.Reach(held, Question.For(Fact.Open("strap")));
         Assert.Equal(isOffered, plan.Status == PlanStatus.Optimal);
         if (!isOffered)
@@ -110,7 +121,8 @@ public sealed class HotWorkTests
             if (step.Fact.Kind == FactKind.State)
                 states.Add(step.Fact.Subject);
             if (step.Fact.Kind == FactKind.Off)
-                off.UnionWith(car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == step.Fact.Subject)?.Members ?? [step.Fact.Subject]);
+                off.UnionWith(car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == step.Fact.Subject)?.Members
+                    ?? [step.Fact.Subject]);
         }
     }
 
@@ -122,7 +134,8 @@ public sealed class HotWorkTests
         Structure = new()
         {
             Zones = [new() { Id = "under", Name = "Under", Near = ["under"] }],
-            Parts = [new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "band", Name = "Band", Zone = "under" }, new() { Id = "tank", Name = "Tank", Zone = "under", Hazards = [Hazard.Fuel] }],
+            Parts = [new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "band", Name = "Band", Zone = "under" },
+                new() { Id = "tank", Name = "Tank", Zone = "under", Hazards = [Hazard.Fuel] }],
             Joints = [new() { Id = "strap", Holds = ["band", "shell"], Ways = [new() { Id = "only", Tool = tool, Open = new(3) }] }],
         },
     };

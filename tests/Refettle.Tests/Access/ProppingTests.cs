@@ -30,8 +30,11 @@ public sealed class ProppingTests
                 Joints = [Bolt("hinge", "gate", "shell"), Bolt("plug", "gate", "shell", Fact.Open("hinge")) with { Kind = kind }],
             },
         };
-        Assert.Equal(Fact.Open("hinge"), Assert.Single(Planner.Reach(car, Question.For(Fact.Off("gate"))).Steps, step => step.Prop is not null).Fact);
-        Assert.Equal(Fact.Open("plug"), Assert.Single(Planner.Reach(car with { Done = [Fact.Open("hinge")] }, Question.For(Fact.Off("gate"))).Steps, step => step.Prop is not null).Fact);
+        Assert.Equal(Fact.Open("hinge"),
+            Assert.Single(Planner.Reach(car, Question.For(Fact.Off("gate"))).Steps, step => step.Prop is not null).Fact);
+        Assert.Equal(Fact.Open("plug"),
+            Assert.Single(Planner.Reach(car with { Done = [Fact.Open("hinge")] }, Question.For(Fact.Off("gate"))).Steps,
+                step => step.Prop is not null).Fact);
     }
 
     /// <summary>The pipe is let go of first, and the box hangs on it.</summary>
@@ -43,7 +46,8 @@ public sealed class ProppingTests
         {
             Structure = new()
             {
-                Parts = [car.Structure.Parts[0], new() { Id = "pipe", Name = "Pipe", Mass = new(5) }, new() { Id = "box", Name = "Box", Mass = new(8) }],
+                Parts = [car.Structure.Parts[0], new() { Id = "pipe", Name = "Pipe", Mass = new(5) },
+                    new() { Id = "box", Name = "Box", Mass = new(8) }],
                 Joints = [Bolt("pipe-shell", "pipe", "shell"), Bolt("pipe-box", "pipe", "box", Fact.Open("pipe-shell"))],
             },
         };
@@ -72,5 +76,10 @@ public sealed class ProppingTests
     };
 
     private static Joint Bolt(string id, string one, string other, params ValueList<Fact> clear) =>
-        new() { Id = id, Holds = [one, other], Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(2), Close = new(2), Clear = clear }] };
+        new()
+        {
+            Id = id,
+            Holds = [one, other],
+            Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(2), Close = new(2), Clear = clear }]
+        };
 }

@@ -17,7 +17,8 @@ internal static class RandomCars
             Structure = new()
             {
                 Zones = [.. Enumerable.Range(0, 3).Select(zone => new Zone { Id = $"z{zone}", Name = $"Zone {zone}" })],
-                States = [Stance("wheels"), Stance("stands"), new() { Id = "drained", Name = "Drained", Ways = [WayOf(random, "drain", parts, [])] }],
+                States = [Stance("wheels"), Stance("stands"),
+                    new() { Id = "drained", Name = "Drained", Ways = [WayOf(random, "drain", parts, [])] }],
                 Parts = all.ToValueList(),
                 Joints = joints.ToValueList(),
                 SubAssemblies = [.. Enumerable.Range(0, 2).Select(unit => UnitOf(random, unit, parts))],
@@ -58,7 +59,8 @@ internal static class RandomCars
             {
                 Id = $"j{number}-{joint}",
                 Holds = [$"p{number}", $"p{other}"],
-                Ways = [.. Enumerable.Range(0, random.Next(1, 4)).Select(way => WayOf(random, $"w{way}", parts, Clear(random, number, parts)))],
+                Ways = [.. Enumerable.Range(0, random.Next(1, 4))
+                    .Select(way => WayOf(random, $"w{way}", parts, Clear(random, number, parts)))],
             };
         }
     }
@@ -76,7 +78,9 @@ internal static class RandomCars
 
     // Mostly outward (a later part blocks an earlier one), sometimes inward, so that circles arise.
     private static ValueList<Fact> Clear(Random random, int number, int parts) =>
-        random.Next(3) != 0 ? [] : [Fact.Off($"p{(random.Next(5) == 0 ? random.Next(1, parts + 1) : random.Next(Math.Min(number + 1, parts), parts + 1))}")];
+        random.Next(3) != 0
+            ? []
+            : [Fact.Off($"p{(random.Next(5) == 0 ? random.Next(1, parts + 1) : random.Next(Math.Min(number + 1, parts), parts + 1))}")];
 
     private static SubAssembly UnitOf(Random random, int unit, int parts) => new()
     {

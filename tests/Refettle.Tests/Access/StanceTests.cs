@@ -14,7 +14,8 @@ public sealed class StanceTests
     {
         Assert.Equal(PlanStatus.Impossible, Reach(Car(), Fact.Off("wheel"), Fact.State("on-wheels")).Status);
         Assert.Equal(PlanStatus.Impossible, Reach(Car(), Fact.Off("hub"), Fact.State("at-ride-height")).Status);
-        Assert.Equal(PlanStatus.Impossible, Reach(Car() with { Done = [Fact.Off("wheel")], Stance = "on-stands" }, Fact.State("on-wheels")).Status);
+        Assert.Equal(PlanStatus.Impossible,
+            Reach(Car() with { Done = [Fact.Off("wheel")], Stance = "on-stands" }, Fact.State("on-wheels")).Status);
         Assert.Equal(PlanStatus.Optimal, Reach(Car(), Fact.Off("wheel"), Fact.State("on-stands")).Status);
         Assert.Equal(PlanStatus.Optimal, Reach(Car(), Fact.Off("guard"), Fact.State("on-wheels")).Status);
     }
@@ -22,7 +23,8 @@ public sealed class StanceTests
     [Fact]
     public void To_stand_on_its_wheels_without_them_is_no_question()
     {
-        var fault = Assert.Single(QuestionCheck.Of(new CarStanding(Car()), new() { Goals = [Fact.Free("wheel"), Fact.State("on-wheels")] }));
+        var fault = Assert.Single(
+            QuestionCheck.Of(new CarStanding(Car()), new() { Goals = [Fact.Free("wheel"), Fact.State("on-wheels")] }));
         Assert.Contains("free(wheel) takes off what the car stands on in state(on-wheels)", fault.Found, StringComparison.Ordinal);
     }
 
@@ -38,7 +40,14 @@ public sealed class StanceTests
     public void A_way_that_asks_for_a_stance_and_against_what_carries_it_is_none()
     {
         var car = Car();
-        car = car with { Structure = car.Structure with { Joints = [.. car.Structure.Joints.Where(joint => joint.Id != "strap"), Joint("strap", "guard", Fact.State("on-wheels"), Fact.Off("wheel"))] } };
+        car = car with
+        {
+            Structure = car.Structure with
+            {
+                Joints = [.. car.Structure.Joints.Where(joint => joint.Id != "strap"),
+                    Joint("strap", "guard", Fact.State("on-wheels"), Fact.Off("wheel"))]
+            }
+        };
         Assert.Equal([Fact.Open("strap")], Reach(car, Fact.Open("strap")).Obstacle!.Stuck);
     }
 
@@ -48,8 +57,10 @@ public sealed class StanceTests
     {
         var car = Car();
         car = car with { Structure = car.Structure with { Joints = [Joint("nuts", "wheel", Fact.State("on-wheels"))] } };
-        Assert.Contains("The car stands on it now (on-wheels): carry the car some other way before it comes off.", Reach(car, Fact.Off("wheel")).Steps.Single(step => step.Fact == Fact.Off("wheel")).Cautions);
-        Assert.DoesNotContain(Reach(Car(), Fact.Off("hub")).Steps.SelectMany(step => step.Cautions), caution => caution.StartsWith("The car stands on it", StringComparison.Ordinal));
+        Assert.Contains("The car stands on it now (on-wheels): carry the car some other way before it comes off.",
+            Reach(car, Fact.Off("wheel")).Steps.Single(step => step.Fact == Fact.Off("wheel")).Cautions);
+        Assert.DoesNotContain(Reach(Car(), Fact.Off("hub")).Steps.SelectMany(step => step.Cautions),
+            caution => caution.StartsWith("The car stands on it", StringComparison.Ordinal));
     }
 
     /// <summary>The hub needs the wheel off, and that one may not be touched.</summary>
@@ -57,7 +68,8 @@ public sealed class StanceTests
     public void Two_sets_of_goals_are_compared_under_the_same_conditions_and_only_where_both_have_plans()
     {
         var compared = Planner.Compare(Car(), new() { Goals = [Fact.Off("guard")], Without = ["wheel"] }, [Fact.Off("hub")]);
-        Assert.Equal((PlanStatus.Optimal, PlanStatus.Impossible, PlanStatus.Impossible, null), (compared.First.Status, compared.Second.Status, compared.Both.Status, compared.Shared));
+        Assert.Equal((PlanStatus.Optimal, PlanStatus.Impossible, PlanStatus.Impossible, null),
+            (compared.First.Status, compared.Second.Status, compared.Both.Status, compared.Shared));
         Assert.Equal(0, Planner.Compare(Car(), new() { Goals = [Fact.Off("guard")] }, [Fact.Off("hub")]).Shared!.Value.Value);
     }
 
@@ -66,7 +78,8 @@ public sealed class StanceTests
     public void A_stance_does_not_wait_for_another()
     {
         var car = Car();
-        car = car with { Structure = car.Structure with { States = [.. car.Structure.States, Stance("on-ramps", Fact.State("on-stands"))] } };
+        car = car with
+        { Structure = car.Structure with { States = [.. car.Structure.States, Stance("on-ramps", Fact.State("on-stands"))] } };
         Assert.Equal("state on-ramps", Assert.Single(StructureCheck.Of(car.Structure), fault => fault.Severity == Severity.Error).Place);
         Assert.Equal(PlanStatus.Impossible, Reach(car, Fact.State("on-ramps")).Status);
     }
@@ -84,16 +97,30 @@ public sealed class StanceTests
             States = [Stance("on-wheels"), Stance("at-ride-height"), Stance("on-stands")],
             Parts =
             [
-                new() { Id = "body", Name = "Body", Fixed = true }, new() { Id = "hub", Name = "Hub" }, new() { Id = "guard", Name = "Guard" },
+                new() { Id = "body", Name = "Body", Fixed = true }, new() { Id = "hub", Name = "Hub" },
+                new() { Id = "guard", Name = "Guard" },
                 new() { Id = "wheel", Name = "Wheel", Roles = ["wheel"] },
             ],
-            Joints = [Joint("nuts", "wheel", Fact.State("on-stands")), Joint("hub-bolt", "hub", Fact.Off("wheel")), Joint("strap", "guard", Fact.State("on-wheels"))],
+            Joints = [Joint("nuts", "wheel", Fact.State("on-stands")), Joint("hub-bolt", "hub", Fact.Off("wheel")),
+                Joint("strap", "guard", Fact.State("on-wheels"))],
         },
     };
 
     private static State Stance(string id, params ValueList<Fact> clear) =>
-        new() { Id = id, Name = id, IsStance = true, Ways = [new() { Id = "jack", Tool = "jack", Open = new(5), Close = new(0), Clear = clear }] };
+        new()
+        {
+            Id = id,
+            Name = id,
+            IsStance = true,
+            Ways = [new() { Id = "jack", Tool = "jack", Open = new(5), Close = new(0), Clear = clear }]
+        };
 
     private static Joint Joint(string id, string part, params ValueList<Fact> clear) =>
-        new() { Id = id, Kind = JointKind.Bolt, Holds = [part, "body"], Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(1), Close = new(1), Clear = clear }] };
+        new()
+        {
+            Id = id,
+            Kind = JointKind.Bolt,
+            Holds = [part, "body"],
+            Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(1), Close = new(1), Clear = clear }]
+        };
 }

@@ -21,9 +21,11 @@ public sealed class UniqueCautionTests
                 var expected = oracle.Next(step);
                 if (PlanOutline.FollowsByItself(step))
                     continue;
-                Assert.True(expected.Equals(oracle.Told(step)), $"seed {seed}, {step.Fact}: {string.Join(", ", expected)} expected, told {string.Join("; ", step.Cautions)}");
+                Assert.True(expected.Equals(oracle.Told(step)),
+                    $"seed {seed}, {step.Fact}: {string.Join(", ", expected)} expected, told {string.Join("; ", step.Cautions)}");
                 Assert.True(step.Cautions.Count(caution => caution.StartsWith("Beside ", StringComparison.Ordinal)) <= 1);
-                opening += step.Fact.Kind == FactKind.Open && step.Cautions.Any(caution => caution.StartsWith("Beside ", StringComparison.Ordinal)) ? 1 : 0;
+                opening += step.Fact.Kind == FactKind.Open
+                    && step.Cautions.Any(caution => caution.StartsWith("Beside ", StringComparison.Ordinal)) ? 1 : 0;
                 lifting += step.Cautions.Any(caution => caution.StartsWith("Passes ", StringComparison.Ordinal)) ? 1 : 0;
             }
         }
@@ -44,22 +46,30 @@ public sealed class UniqueCautionTests
             Structure = new()
             {
                 Zones = [new() { Id = "rear", Name = "Rear" }, new() { Id = "front", Name = "Front" }],
-                Parts = [new() { Id = "shell", Name = "Shell", Fixed = true, Zone = "rear" }, new() { Id = "arm", Name = "Arm", Zone = arm }, new() { Id = "badge", Name = "Badge", Zone = badge, Scarcity = Scarcity.Unique }],
+                Parts = [new() { Id = "shell", Name = "Shell", Fixed = true, Zone = "rear" },
+                    new() { Id = "arm", Name = "Arm", Zone = arm },
+                    new() { Id = "badge", Name = "Badge", Zone = badge, Scarcity = Scarcity.Unique }],
                 Joints = [Joint("bolt", "arm", "shell"), Joint("clip", "badge", "arm"), Joint("rivet", "badge", "shell")],
             },
         };
         var step = _planner.Reach(car, Question.For(Fact.Open("bolt"))).Steps.Single(step => step.Fact == Fact.Open("bolt"));
-        Assert.Equal(isBeside ? ["Beside Badge, which is unique: there is no other. Cover it or keep clear."] : [], step.Cautions.Where(caution => caution.Contains("Badge", StringComparison.Ordinal)));
+        Assert.Equal(isBeside ? ["Beside Badge, which is unique: there is no other. Cover it or keep clear."] : [],
+            step.Cautions.Where(caution => caution.Contains("Badge", StringComparison.Ordinal)));
     }
 
-    private static Joint Joint(string id, params string[] holds) => new() { Id = id, Holds = holds.ToValueList(), Ways = [new() { Id = "spanner", Tool = "13 mm spanner", Open = new(1) }] };
+    private static Joint Joint(string id, params string[] holds) =>
+        new() { Id = id, Holds = holds.ToValueList(), Ways = [new() { Id = "spanner", Tool = "13 mm spanner", Open = new(1) }] };
 
     private static Car WithUniques(Car car, int seed)
     {
         var random = new Random(seed);
         return car with
         {
-            Structure = car.Structure with { Parts = car.Structure.Parts.Select(part => part.Fixed || random.Next(3) != 0 ? part : part with { Scarcity = Scarcity.Unique }).ToValueList() },
+            Structure = car.Structure with
+            {
+                Parts = car.Structure.Parts
+                    .Select(part => part.Fixed || random.Next(3) != 0 ? part : part with { Scarcity = Scarcity.Unique }).ToValueList()
+            },
             Settings = car.Settings with { Lifted = car.Structure.Parts.Select(part => part.Id).ToValueList() },
         };
     }

@@ -42,7 +42,8 @@ public sealed class AlignmentTests
         Assert.Equal(new ThrustLine(Side.Left, 0.1), Thrust.Of(0, 0.2));
         Assert.Equal(new ThrustLine(Side.None, 0), Thrust.Of(0.1, 0.1));
         Gen.Select(Gen.Double[-5, 5], Gen.Double[-5, 5]).Sample((left, right) =>
-            Thrust.Of(left, right).Degrees == Thrust.Of(right, left).Degrees && (left == right || Thrust.Of(left, right).To != Thrust.Of(right, left).To));
+            Thrust.Of(left, right).Degrees == Thrust.Of(right, left).Degrees
+                && (left == right || Thrust.Of(left, right).To != Thrust.Of(right, left).To));
     }
 
     [Fact]

@@ -53,9 +53,11 @@ public sealed class CatalogueTests
     {
         foreach (var (input, parts) in Quantities(BenchNumbers.Find(name)!))
         {
-            foreach (var outside in new[] { parts.Least - Math.Max(1, Math.Abs(parts.Least)), parts.Most + Math.Max(1, Math.Abs(parts.Most)) })
+            foreach (var outside
+                in new[] { parts.Least - Math.Max(1, Math.Abs(parts.Least)), parts.Most + Math.Max(1, Math.Abs(parts.Most)) })
             {
-                var result = Ask.Result($"{name} {Others(name, input)} {input.Name}={outside:R}{parts.Unit.Symbol.Replace(" ", "")}".Replace("  ", " "));
+                var result = Ask.Result(
+                    $"{name} {Others(name, input)} {input.Name}={outside:R}{parts.Unit.Symbol.Replace(" ", "")}".Replace("  ", " "));
                 Assert.False(result.IsGood);
                 Assert.Contains(result.Faults, fault => fault.Place == input.Name && fault.Mend.Contains(input.Accepts));
             }
@@ -68,7 +70,8 @@ public sealed class CatalogueTests
     {
         foreach (var (input, parts) in Quantities(BenchNumbers.Find(name)!))
         {
-            foreach (var wrong in new[] { parts.Unit.Dimension == Dimension.Energy ? "5N" : "5J", "5furlong", parts.Unit == Units.One ? "5mm" : "5" })
+            foreach (var wrong
+                in new[] { parts.Unit.Dimension == Dimension.Energy ? "5N" : "5J", "5furlong", parts.Unit == Units.One ? "5mm" : "5" })
             {
                 var result = Ask.Result($"{name} {Others(name, input)} {input.Name}={wrong}".Replace("  ", " "));
                 Assert.False(result.IsGood, wrong);
@@ -91,7 +94,9 @@ public sealed class CatalogueTests
                 .ToDictionary(pair => pair.First.Name, pair => pair.Second(random));
             var result = number.Answer(asked);
             return result.IsGood
-                ? result.Value.Values.All(value => double.IsFinite(value.Value) && (value.Low is not { } low || low <= value.Value + 1e-9) && (value.High is not { } high || high >= value.Value - 1e-9))
+                ? result.Value.Values
+                    .All(value => double.IsFinite(value.Value) && (value.Low is not { } low || low <= value.Value + 1e-9)
+                        && (value.High is not { } high || high >= value.Value - 1e-9))
                 : result.Faults.All(fault => fault.Found.Length > 0 && fault.Mend.Length > 0);
         }, iter: 300);
     }
@@ -137,7 +142,8 @@ public sealed class CatalogueTests
         number.Inputs.OfType<Input<double>>().Select(input => (input, Parts(input)));
 
     private static string Others(string name, Input input) =>
-        string.Join(' ', BenchNumbers.Find(name)!.Example.Split(' ').Where(pair => !pair.StartsWith(input.Name + "=", StringComparison.Ordinal)));
+        string.Join(' ',
+            BenchNumbers.Find(name)!.Example.Split(' ').Where(pair => !pair.StartsWith(input.Name + "=", StringComparison.Ordinal)));
 
     /// <summary>Takes the range apart from what the input says it accepts.</summary>
     private static (Unit Unit, double Least, double Most) Parts(Input input)
@@ -150,7 +156,8 @@ public sealed class CatalogueTests
     private static Func<Random, string> TextFor(Input input) => input switch
     {
         Input<double> => Parts(input) is var parts ? random => Between(random, parts.Least, parts.Most) + parts.Unit.Symbol : null!,
-        Input<ValueList<double>> when input.Accepts.StartsWith("outward") => random => Between(random, -3000, 3000) + "," + Between(random, 0, 1000) + "mm",
+        Input<ValueList<double>> when input.Accepts.StartsWith("outward") =>
+            random => Between(random, -3000, 3000) + "," + Between(random, 0, 1000) + "mm",
         Input<ValueList<double>> => ListText(input.Accepts),
         Input<int> => random => random.Next(1, 10).ToString(),
         Input<string> => random => input.Words[random.Next(input.Words.Count)],
@@ -163,7 +170,8 @@ public sealed class CatalogueTests
     {
         var (fewest, range) = (int.Parse(accepts.Split(' ')[0]), accepts.Split(", each ")[1].Split(" to "));
         var most = Measure.Read("most", range[1], null).Value;
-        return random => string.Join(',', Enumerable.Range(0, fewest + random.Next(5)).Select(_ => Between(random, double.Parse(range[0]), most.Value))) + most.Unit;
+        return random => string.Join(',',
+            Enumerable.Range(0, fewest + random.Next(5)).Select(_ => Between(random, double.Parse(range[0]), most.Value))) + most.Unit;
     }
 
     private static string Between(Random random, double least, double most) =>

@@ -42,7 +42,8 @@ public sealed class ChanceTests
         Ask.Printed("5.0", pert.Mean);
         Ask.Printed("3.0", pert.Variance);
         Ask.Printed("2.777778", pert.ClassicVariance);
-        Assert.All(((double, string)[])[(0.1, "2.899021"), (0.5, "4.766723"), (0.8, "6.502586"), (0.9, "7.453341"), (0.95, "8.212767")], row =>
+        Assert.All(((double, string)[])[(0.1, "2.899021"), (0.5, "4.766723"), (0.8, "6.502586"), (0.9, "7.453341"), (0.95, "8.212767")],
+            row =>
             Ask.Printed(row.Item2, pert.Quantile(row.Item1)));
     }
 
@@ -129,5 +130,6 @@ public sealed class ChanceTests
 
     private static IEnumerable<int[]> Orders(int count) => count == 0
         ? [[]]
-        : Orders(count - 1).SelectMany(order => Enumerable.Range(0, count).Select(place => (int[])[.. order[..place], count - 1, .. order[place..]]));
+        : Orders(count - 1)
+            .SelectMany(order => Enumerable.Range(0, count).Select(place => (int[])[.. order[..place], count - 1, .. order[place..]]));
 }

@@ -15,14 +15,17 @@ public sealed class CoatingTests
     [InlineData("coverage solids=100% dry=1mil", "ft²/US gal", "1604.1667")]
     [InlineData("coverage solids=100% dry=10mil", "ft²/US gal", "160.417")]
     [InlineData("paint-quantity area=3.5m2 dry=80um solids=55% loss=40%", "L", "0.848485")]
-    public void Film(string line, string unit, string expected) => Ask.Printed(expected, Ask.Answer(line).In(Units.Find(unit)!).Values[0].Value);
+    public void Film(string line, string unit, string expected) =>
+        Ask.Printed(expected, Ask.Answer(line).In(Units.Find(unit)!).Values[0].Value);
 
     [Fact]
     public void Wet_and_dry_film_turn_into_each_other() =>
         Gen.Select(Gen.Double[1, 3000], Gen.Double[0.01, 1], Gen.Double[0, 2]).Sample((dry, solids, thinner) =>
-            Math.Abs(Refettle.Bench.Coating.Film.DryMicrometres(Refettle.Bench.Coating.Film.WetMicrometres(dry, solids, thinner), solids, thinner) - dry) < 1e-9 * dry);
+            Math.Abs(Refettle.Bench.Coating.Film.DryMicrometres(Refettle.Bench.Coating.Film.WetMicrometres(dry, solids, thinner), solids,
+                thinner) - dry) < 1e-9 * dry);
 
-    // First column: PsychroLib 1.1.1 (ASHRAE), within 0.04 K. Second: the Magnus formula with Sonntag's coefficients computed with Python, to 0.001 K.
+    // First column: PsychroLib 1.1.1 (ASHRAE), within 0.04 K. Second: the Magnus formula with Sonntag's
+    // coefficients computed with Python, to 0.001 K.
     [Theory]
     [InlineData(5, 80, 1.841, "1.834")]
     [InlineData(10, 50, 0.063, "0.041")]
@@ -83,7 +86,8 @@ public sealed class CoatingTests
         Assert.InRange(Ask.Value("dew-point-wet-bulb air=21C wet=17C", "relative humidity"), 66.4, 68.4);
     }
 
-    // 3 K rule of ISO 12944-7 with ISO 8502-4: the chart's example fails at 13 °C (dew point 11), and passes at 19 °C with a dew point of 15.
+    // 3 K rule of ISO 12944-7 with ISO 8502-4: the chart's example fails at 13 °C (dew point 11),
+    // and passes at 19 °C with a dew point of 15.
     [Theory]
     [InlineData("air=16C humidity=71% surface=13C", "do not coat")]
     [InlineData("air=21C humidity=67% surface=19C", "coat")]

@@ -18,7 +18,8 @@ public sealed class SpringTests
     [InlineData(0.4005, 11.85, "4.1156")]
     [InlineData(0.400, 11.75, "4.0962")]
     public void An_inch_spring(double coil, double modulus, string expected) => Ask.Printed(expected,
-        Ask.Answer($"spring-rate wire=0.037in coil={coil}in active-coils=10.5 modulus={modulus}Mpsi").In(Refettle.Bench.Units.PoundForcePerInch).Values[0].Value);
+        Ask.Answer($"spring-rate wire=0.037in coil={coil}in active-coils=10.5 modulus={modulus}Mpsi")
+            .In(Refettle.Bench.Units.PoundForcePerInch).Values[0].Value);
 
     // Computed with Python: car spring of 13 mm wire.
     [Theory]
@@ -32,7 +33,8 @@ public sealed class SpringTests
     {
         Ask.Printed("18.549", Ask.Value("rate-lost wire-loss=5%"));
         Gen.Double[0, 0.5].Sample(loss => Math.Abs(
-            1 - CoilSpring.RateNewtonsPerMillimetre(13 * (1 - loss), 120, 6, 79300) / CoilSpring.RateNewtonsPerMillimetre(13, 120, 6, 79300) - CoilSpring.LostShare(loss)) < 1e-12);
+            1 - CoilSpring.RateNewtonsPerMillimetre(13 * (1 - loss), 120, 6, 79300) / CoilSpring.RateNewtonsPerMillimetre(13, 120, 6,
+                79300) - CoilSpring.LostShare(loss)) < 1e-12);
     }
 
     [Fact]

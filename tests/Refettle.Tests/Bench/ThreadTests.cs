@@ -42,14 +42,16 @@ public sealed class ThreadTests
     [InlineData("M16x1.5", "15.0257", "14.1597", "167.2483", 167, 96860, 138610, 161990)]
     [InlineData("M18x1.5", "17.0257", "16.1597", "216.2342", 216, 129600, 179280, 209520)]
     [InlineData("M20x1.5", "19.0257", "18.1597", "271.5034", 272, 163200, 225760, 263840)]
-    public void Fine_profiles_and_proof_loads(string name, string d2, string d3, string area, double rounded, double load88, double load109, double load129)
+    public void Fine_profiles_and_proof_loads(
+        string name, string d2, string d3, string area, double rounded, double load88, double load109, double load129)
     {
         var thread = Thread(name);
         Ask.Printed(d2, thread.PitchDiameterMillimetres);
         Ask.Printed(d3, thread.RootDiameterMillimetres);
         Ask.Printed(area, thread.StressAreaSquareMillimetres);
         Assert.Equal(rounded, thread.RatedAreaSquareMillimetres);
-        Assert.Equal([load88, load109, load129], ((string[])["8.8", "10.9", "12.9"]).Select(grade => Ask.Value($"strength thread={name} class={grade}", "proof load")), Close);
+        Assert.Equal([load88, load109, load129],
+            ((string[])["8.8", "10.9", "12.9"]).Select(grade => Ask.Value($"strength thread={name} class={grade}", "proof load")), Close);
     }
 
     // Proof and breaking loads printed by EN ISO 898-1 for coarse threads, two catalogues that agree; the standard's own rounding
@@ -65,9 +67,11 @@ public sealed class ThreadTests
     [InlineData("M20", 147000, 203000, 238000, 203000, 255000, 299000)]
     [InlineData("M22", 182000, 252000, 294000, 252000, 315000, 370000)]
     [InlineData("M24", 212000, 293000, 342000, 293000, 367000, 431000)]
-    public void Loads_are_those_printed(string name, double proof88, double proof109, double proof129, double breaks88, double breaks109, double breaks129)
+    public void Loads_are_those_printed(
+        string name, double proof88, double proof109, double proof129, double breaks88, double breaks109, double breaks129)
     {
-        foreach (var (grade, proof, breaks) in ((string, double, double)[])[("8.8", proof88, breaks88), ("10.9", proof109, breaks109), ("12.9", proof129, breaks129)])
+        foreach (var (grade, proof, breaks) in ((string, double, double)[])[("8.8", proof88, breaks88), ("10.9", proof109, breaks109),
+            ("12.9", proof129, breaks129)])
         {
             Ask.Near(proof, Ask.Value($"strength thread={name} class={grade}", "proof load"), 0.006);
             Ask.Near(breaks, Ask.Value($"strength thread={name} class={grade}", "breaking load"), 0.006);
@@ -83,7 +87,8 @@ public sealed class ThreadTests
     public void Classes_are_those_of_the_table(string name, string thread, double ultimate, double yields, double proof, double tempering)
     {
         var grade = FastenerClass.Read("class", name, Thread(thread)).Value;
-        Assert.Equal((ultimate, yields, proof, tempering), (grade.UltimateMegapascals, grade.YieldMegapascals, grade.ProofMegapascals, grade.LeastTemperingCelsius));
+        Assert.Equal((ultimate, yields, proof, tempering),
+            (grade.UltimateMegapascals, grade.YieldMegapascals, grade.ProofMegapascals, grade.LeastTemperingCelsius));
     }
 
     [Theory]
@@ -98,8 +103,8 @@ public sealed class ThreadTests
         Assert.Equal(427, grade.LeastTemperingCelsius);
     }
 
-    // At of NSTS 08307 Rev A appendix A with its constants unrounded (π/4, 9√3/16); T = K d F at K = 0.20 and 75 % of proof, which matches a published shop table;
-    // digits computed with Python.
+    // At of NSTS 08307 Rev A appendix A with its constants unrounded (π/4, 9√3/16); T = K d F at K = 0.20 and 75 % of
+    // proof, which matches a published shop table; digits computed with Python.
     [Theory]
     [InlineData("1/4-20", "0.03182", "20.530", "2705", "3819", "8.45", "11.93")]
     [InlineData("1/4-28", "0.03637", "23.467", "3092", "4365", "9.66", "13.64")]
@@ -152,7 +157,8 @@ public sealed class ThreadTests
     [InlineData("3/8 in-24 unf", "3/8-24 UNF")]
     [InlineData("#10-32", "10-32 UNF")]
     [InlineData("1-8", "1-8 UNC")]
-    public void Threads_are_read_as_people_write_them(string text, string designation) => Assert.Equal(designation, Thread(text).Designation);
+    public void Threads_are_read_as_people_write_them(string text, string designation) =>
+        Assert.Equal(designation, Thread(text).Designation);
 
     [Theory]
     [InlineData("M11")]

@@ -86,7 +86,8 @@ public sealed class TorqueTests
     [InlineData("M16x1.5", "10.9", 0.12, 128.7, 320, "128.656", "319.724")]
     [InlineData("M16x1.5", "8.8", 0.14, 85.5, 244, "85.465", "244.464")]
     [InlineData("M16x1.5", "10.9", 0.14, 125.5, 359, "125.527", "359.057")]
-    public void Assembly_preload_of_fine_threads(string thread, string grade, double friction, double printedKilonewtons, double printedTorque, string kilonewtons, string torque)
+    public void Assembly_preload_of_fine_threads(
+        string thread, string grade, double friction, double printedKilonewtons, double printedTorque, string kilonewtons, string torque)
     {
         var line = $"assembly-preload thread={thread} class={grade} friction={friction}";
         var (preload, tightening) = (Ask.Value(line, "preload") / 1000, Ask.Value(line, "torque"));
@@ -135,7 +136,8 @@ public sealed class TorqueTests
     [InlineData("M16", "10.9", 0.10, "121.694", "264.403", "0.1358")]
     [InlineData("M16", "10.9", 0.12, "118.795", "302.285", "0.1590")]
     [InlineData("M16", "10.9", 0.14, "115.733", "337.574", "0.1823")]
-    public void Assembly_preload_of_coarse_threads(string thread, string grade, double friction, string kilonewtons, string torque, string factor)
+    public void Assembly_preload_of_coarse_threads(
+        string thread, string grade, double friction, string kilonewtons, string torque, string factor)
     {
         var line = $"assembly-preload thread={thread} class={grade} friction={friction}";
         Ask.Printed(kilonewtons, Ask.Value(line, "preload") / 1000);
@@ -151,7 +153,8 @@ public sealed class TorqueTests
     public void Two_samples_of_clamp_loads()
     {
         // Blake and Kurtz (Shigley tables 8-13 and 8-14), T = 90 N·m on M12x1.25: data from memory; mean and deviation recomputed.
-        var dry = PreloadTest.Of([23.6, 27.6, 28.0, 29.4, 30.3, 30.7, 32.9, 33.8, 33.8, 33.8, 34.7, 35.6, 35.6, 37.4, 37.8, 37.8, 39.2, 40.0, 40.5, 42.7]);
+        var dry = PreloadTest.Of(
+            [23.6, 27.6, 28.0, 29.4, 30.3, 30.7, 32.9, 33.8, 33.8, 33.8, 34.7, 35.6, 35.6, 37.4, 37.8, 37.8, 39.2, 40.0, 40.5, 42.7]);
         var lubricated = PreloadTest.Of([30.3, 32.5, 32.5, 32.9, 32.9, 33.8, 34.3, 34.7, 37.4, 40.5]);
         Ask.Printed("34.26", dry.Mean);
         Ask.Printed("4.909", dry.Deviation);
@@ -169,7 +172,8 @@ public sealed class TorqueTests
     [InlineData("hydraulic", 15)]
     [InlineData("washer", 10)]
     [InlineData("instrumented", 5)]
-    public void Scatter_by_method(string method, double percent) => Assert.Equal(percent, Ask.Value($"scatter method={method}", "scatter ±"));
+    public void Scatter_by_method(string method, double percent) =>
+        Assert.Equal(percent, Ask.Value($"scatter method={method}", "scatter ±"));
 
     // αA = (1 + s)/(1 − s), computed; four digits.
     [Theory]
@@ -184,7 +188,8 @@ public sealed class TorqueTests
     {
         // NASA-STD-5020B A.2: 450 lbf·in, 0.375 in, 30 preloads in lbf. Printed: mean 4721, K 0.254, Γmax 0.644, Γmin 0.353,
         // σ 1097, Γ90/95 0.498; the longer digits recomputed with NumPy.
-        const string Loads = "7760,4010,3587,4635,4920,3797,4462,4940,6220,4780,7229,4310,3900,4322,4475,3812,4132,4219,6100,4685,6080,4291,3054,4804,3910,3303,4090,4550,6062,5180lbf";
+        const string Loads =
+            "7760,4010,3587,4635,4920,3797,4462,4940,6220,4780,7229,4310,3900,4322,4475,3812,4132,4219,6100,4685,6080,4291,3054,4804,3910,3303,4090,4550,6062,5180lbf";
         var answer = Ask.Answer($"preload-test torque=450lbf·in thread=3/8-16 preloads={Loads}").In(Units.PoundForce);
         double Value(string name) => answer.Values.Single(value => value.Name == name).Value;
         Ask.Printed("4720.633", Value("mean"));
@@ -226,7 +231,8 @@ public sealed class TorqueTests
     public void Running_torque()
     {
         // NASA-STD-5020B eqs. 27 to 30: its example 60 ± 3 lbf·in above running torque gives 63 and 57; computed 41.15 and 32 N·m.
-        var above = Ask.Answer("running-torque torque=60lbf·in tolerance=3lbf·in least-drag=0Nm most-drag=2Nm stated=above-running").In(Units.PoundForceInch);
+        var above = Ask.Answer("running-torque torque=60lbf·in tolerance=3lbf·in least-drag=0Nm most-drag=2Nm stated=above-running")
+            .In(Units.PoundForceInch);
         Assert.Equal([63, 57], above.Values.Select(value => Math.Round(value.Value, 9)));
         var total = Ask.Answer("running-torque torque=40Nm tolerance=2Nm least-drag=0.85Nm most-drag=6Nm");
         Assert.Equal([41.15, 32], total.Values.Select(value => Math.Round(value.Value, 9)));
@@ -236,13 +242,15 @@ public sealed class TorqueTests
     [Fact]
     public void Anti_seize_at_a_dry_torque_passes_the_proof_load()
     {
-        // Computed: M10 8.8 at 48 N·m, K 0.20 gives 24.0 kN, K 0.12 gives 40.0 kN, above the 33.7 kN of EN ISO 898-1; 28.8 N·m for equal preload.
+        // Computed: M10 8.8 at 48 N·m, K 0.20 gives 24.0 kN, K 0.12 gives 40.0 kN, above the 33.7 kN of
+        // EN ISO 898-1; 28.8 N·m for equal preload.
         const string Line = "lubricant-swap torque=48Nm thread=M10 class=8.8 k-from=0.20 k-to=0.12";
         Ask.Printed("28.8", Ask.Value(Line, "torque"));
         Ask.Printed("24000", Ask.Value(Line, "preload"));
         Ask.Printed("40000", Ask.Value(Line, "preload if not corrected"));
         Assert.Contains(Ask.Answer(Line).Cautions, caution => caution.Contains("Above the proof load"));
-        Assert.Contains(Ask.Answer("preload torque=48Nm thread=M10 class=8.8 k=0.12").Cautions, caution => caution.Contains("Above the proof load"));
+        Assert.Contains(Ask.Answer("preload torque=48Nm thread=M10 class=8.8 k=0.12").Cautions,
+            caution => caution.Contains("Above the proof load"));
         Assert.Empty(Ask.Answer("lubricant-swap torque=48Nm thread=M10 class=8.8 k-from=0.20 k-to=0.18").Cautions);
         Assert.Empty(Ask.Answer("preload torque=30Nm thread=M10 class=8.8 k=0.20").Cautions);
     }
@@ -275,8 +283,8 @@ public sealed class TorqueTests
     [Fact]
     public void A_turn_adds_load_until_yield()
     {
-        // Computed with Python: M10x1.5, 20 mm shank and 20 mm thread, 205 GPa: 2.924572e-6 mm/N; 30° adds 34 193.03 N, 90° would be 102.6 kN
-        // against 37.1 kN of yield, so it is a yield tightening.
+        // Computed with Python: M10x1.5, 20 mm shank and 20 mm thread, 205 GPa: 2.924572e-6 mm/N;
+        // 30° adds 34 193.03 N, 90° would be 102.6 kN against 37.1 kN of yield, so it is a yield tightening.
         Ask.Near(2.924572e-6, TorqueAngle.BoltComplianceMillimetresPerNewton(Thread("M10"), 20, 20, 205_000), 5e-7);
         const string Joint = "thread=M10 class=8.8 shank=20mm threaded=20mm";
         Ask.Printed("34193.03", Ask.Value("torque-angle angle=30deg " + Joint));
@@ -290,17 +298,21 @@ public sealed class TorqueTests
     [Fact]
     public void Torque_and_preload_turn_into_each_other() =>
         Gen.Select(Gen.Double[0.1, 2000], Gen.Double[0.05, 0.6], Gen.Double[3, 39]).Sample((torque, factor, diameter) =>
-            Math.Abs(NutFactor.TorqueNewtonMetres(NutFactor.PreloadNewtons(torque, factor, diameter), factor, diameter) - torque) < 1e-9 * torque);
+            Math.Abs(NutFactor.TorqueNewtonMetres(NutFactor.PreloadNewtons(torque, factor, diameter), factor, diameter)
+                - torque) < 1e-9 * torque);
 
     [Fact]
     public void More_friction_takes_more_torque_and_leaves_less_preload() =>
         Gen.Select(Gen.Double[0.04, 0.35], Gen.Double[0.001, 0.05]).Sample((friction, more) =>
-            Friction.ExactNutFactor(Thread("M10"), friction + more, friction + more, 12.815) > Friction.ExactNutFactor(Thread("M10"), friction, friction, 12.815)
-            && AssemblyPreload.PreloadNewtons(Thread("M10"), 640, friction + more) < AssemblyPreload.PreloadNewtons(Thread("M10"), 640, friction));
+            Friction.ExactNutFactor(Thread("M10"), friction + more, friction + more, 12.815) > Friction.ExactNutFactor(Thread("M10"),
+                friction, friction, 12.815)
+            && AssemblyPreload.PreloadNewtons(Thread("M10"), 640, friction + more) < AssemblyPreload.PreloadNewtons(Thread("M10"), 640,
+                friction));
 
     [Fact]
     public void The_three_long_forms_agree_within_a_percent() =>
-        Gen.Select(Gen.OneOf(Gen.Const("M6"), Gen.Const("M8"), Gen.Const("M10"), Gen.Const("M12x1.25"), Gen.Const("M16")), Gen.Double[0.08, 0.2], Gen.Double[0.08, 0.2]).Sample((name, inThread, atHead) =>
+        Gen.Select(Gen.OneOf(Gen.Const("M6"), Gen.Const("M8"), Gen.Const("M10"), Gen.Const("M12x1.25"), Gen.Const("M16")),
+            Gen.Double[0.08, 0.2], Gen.Double[0.08, 0.2]).Sample((name, inThread, atHead) =>
         {
             var (thread, ring) = (Thread(name), HeadBearing.MeanDiameterMillimetres(Thread(name))!.Value);
             var exact = Friction.ExactNutFactor(thread, inThread, atHead, ring);

@@ -33,7 +33,8 @@ public sealed class UnitTests
     public void Temperatures_agree_with_gnu_units()
     {
         var celsius = Run(new[] { -40.0, 0, 32, 68, 212, 800 }.Select(value => ($"tempF({value:0})", "tempC")));
-        Assert.All(new[] { -40.0, 0, 32, 68, 212, 800 }.Zip(celsius), row => Assert.Equal(row.Second, Units.Fahrenheit.To(Units.Celsius, row.First), 10));
+        Assert.All(new[] { -40.0, 0, 32, 68, 212, 800 }.Zip(celsius),
+            row => Assert.Equal(row.Second, Units.Fahrenheit.To(Units.Celsius, row.First), 10));
     }
 
     // GNU units 2.22 and exact products of the definitions (NIST SP 811), 12 digits.
@@ -132,7 +133,8 @@ public sealed class UnitTests
         var results = new List<double>();
         foreach (var (from, to) in pairs)
         {
-            using var process = Process.Start(new ProcessStartInfo("units", ["-t", "-o", "%.15g", from, to]) { RedirectStandardOutput = true })!;
+            using var process =
+                Process.Start(new ProcessStartInfo("units", ["-t", "-o", "%.15g", from, to]) { RedirectStandardOutput = true })!;
             results.Add(double.Parse(process.StandardOutput.ReadToEnd().Trim()));
             process.WaitForExit();
         }

@@ -47,7 +47,8 @@ public sealed class WishboneTests
     [InlineData(0, 0, 30, "700.446396", "209.344720", "667.356101", "488.996346", "-1.132747")]
     [InlineData(0, 0, -30, "697.062521", "150.526711", "669.500433", "430.777190", "-0.001362")]
     [InlineData(-3, 0, 30, "700.461976", "208.740902", "664.464303", "488.033164", "-1.728796")]
-    public void Wheel_height_held(double upper, double lower, double up, string lowerOut, string lowerUp, string upperOut, string upperUp, string camber)
+    public void Wheel_height_held(
+        double upper, double lower, double up, string lowerOut, string lowerUp, string upperOut, string upperUp, string camber)
     {
         var posture = Linkage.After(new(upper, lower, WheelUp: up), Held.RideHeight)!.Value;
         Ask.Printed(lowerOut, posture.LowerOuter.Out);
@@ -82,10 +83,13 @@ public sealed class WishboneTests
     [Fact]
     public void Toe_follows_the_side_the_rod_is_on()
     {
-        // By reasoning: the ball joint line leans in at the top, the rod's joint below moves outward against it, so a rod ahead pulls the front of the wheel in.
+        // By reasoning: the ball joint line leans in at the top, the rod's joint below moves outward against it, so a
+        // rod ahead pulls the front of the wheel in.
         const string Rod = " rod-inner=380,240mm rod-outer=690,230mm steer-arm=";
-        var ahead = Ask.Value("wishbone " + Geometry + " target=-1.5deg adjust=lower-arm" + Rod + "120mm", "toe change, toe-in positive, lower arm still");
-        var behind = Ask.Value("wishbone " + Geometry + " target=-1.5deg adjust=lower-arm" + Rod + "-120mm", "toe change, toe-in positive, lower arm still");
+        var ahead = Ask.Value("wishbone " + Geometry + " target=-1.5deg adjust=lower-arm" + Rod + "120mm",
+            "toe change, toe-in positive, lower arm still");
+        var behind = Ask.Value("wishbone " + Geometry + " target=-1.5deg adjust=lower-arm" + Rod + "-120mm",
+            "toe change, toe-in positive, lower arm still");
         Assert.True(ahead > 0, $"{ahead}");
         Assert.Equal(-ahead, behind, 12);
     }
@@ -141,12 +145,14 @@ public sealed class WishboneTests
                 && Math.Abs(Linkage.After(CamberTarget.Change((Adjuster)adjuster, change), held)!.Value.CamberDegrees - target) < 1e-9;
         });
 
-    private const string Geometry = "lower-inner=350,200mm lower-outer=700,180mm upper-inner=400,450mm upper-outer=670,460mm wheel=760,300mm camber=-0.5deg";
+    private const string Geometry =
+        "lower-inner=350,200mm lower-outer=700,180mm upper-inner=400,450mm upper-outer=670,460mm wheel=760,300mm camber=-0.5deg";
 
     private static List<Posture> Solve(IEnumerable<Case> cases)
     {
         var script = Path.Combine(AppContext.BaseDirectory, "Bench", "Oracle", "linkage.py");
-        using var process = Process.Start(new ProcessStartInfo(SciPyFactAttribute.Python!, [script]) { RedirectStandardInput = true, RedirectStandardOutput = true })!;
+        using var process = Process.Start(new ProcessStartInfo(SciPyFactAttribute.Python!, [script])
+        { RedirectStandardInput = true, RedirectStandardOutput = true })!;
         foreach (var one in cases)
             process.StandardInput.WriteLine(one.Json());
         process.StandardInput.Close();
@@ -206,7 +212,8 @@ internal sealed class SciPyFactAttribute : FactAttribute
     {
         try
         {
-            using var process = Process.Start(new ProcessStartInfo(python, ["-c", "import scipy.optimize"]) { RedirectStandardError = true })!;
+            using var process =
+                Process.Start(new ProcessStartInfo(python, ["-c", "import scipy.optimize"]) { RedirectStandardError = true })!;
             process.WaitForExit();
             return process.ExitCode == 0;
         }

@@ -35,7 +35,8 @@ public sealed class CircleCheckTests
     public void Separate_circles_are_each_reported_and_followers_are_not()
     {
         var faults = StructureCheck.Of(Of(
-            Part("a", Fact.Off("b")), Part("b", Fact.Off("a"), Fact.Off("c")), Part("c", Fact.Off("d")), Part("d", Fact.Off("c")), Part("e", Fact.Off("b"))));
+            Part("a", Fact.Off("b")), Part("b", Fact.Off("a"), Fact.Off("c")), Part("c", Fact.Off("d")), Part("d", Fact.Off("c")),
+            Part("e", Fact.Off("b"))));
         Assert.Equal(["part a", "part c"], faults.Select(fault => fault.Place).Order());
     }
 
@@ -53,7 +54,8 @@ public sealed class CircleCheckTests
         Assert.Single(StructureCheck.Of(Of(parts)));
     }
 
-    /// <summary>Against the definition, worked out the slow way: start from the ways without needs and repeat until nothing is added.</summary>
+    /// <summary>Against the definition, worked out the slow way: start from the ways without needs and
+    /// repeat until nothing is added.</summary>
     [Fact]
     public void A_circle_is_reported_exactly_when_some_part_can_never_come_off() =>
         Gen.Int[0, 7].Array[0, 3].Array[8].Sample(needs =>
@@ -70,10 +72,13 @@ public sealed class CircleCheckTests
     [Fact]
     public void The_order_of_the_lists_changes_nothing()
     {
-        var parts = Enumerable.Range(0, 30).Select(i => Part($"p{i:00}", Fact.Off($"p{(i * 7) % 30:00}"), Fact.Off($"p{(i * 11 + 3) % 30:00}"))).ToArray();
+        var parts = Enumerable.Range(0, 30)
+            .Select(i => Part($"p{i:00}", Fact.Off($"p{(i * 7) % 30:00}"), Fact.Off($"p{(i * 11 + 3) % 30:00}"))).ToArray();
         var faults = StructureCheck.Of(Of([.. parts]));
         Assert.NotEmpty(faults);
-        Gen.Shuffle(parts).Sample(shuffled => Assert.Equal(faults.Order(Comparer<Fault>.Create((a, b) => string.CompareOrdinal(a.Found, b.Found))),
-            StructureCheck.Of(Of([.. shuffled])).Order(Comparer<Fault>.Create((a, b) => string.CompareOrdinal(a.Found, b.Found)))), iter: 50);
+        Gen.Shuffle(parts)
+            .Sample(shuffled => Assert.Equal(faults.Order(Comparer<Fault>.Create((a, b) => string.CompareOrdinal(a.Found, b.Found))),
+            StructureCheck.Of(Of([.. shuffled])).Order(Comparer<Fault>.Create((a, b) => string.CompareOrdinal(a.Found, b.Found)))),
+            iter: 50);
     }
 }

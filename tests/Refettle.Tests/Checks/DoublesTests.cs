@@ -16,5 +16,6 @@ public sealed class DoublesTests
         Assert.Empty(HappeningCheck.Of(history, new StructureAdded("disc fl", Only("fl-disc", "brake-disc"), [])));
     }
 
-    private static Structure Only(string id, string role) => new() { Parts = [new() { Id = id, Name = id, Zone = "rear", Roles = [role] }] };
+    private static Structure Only(string id, string role) =>
+        new() { Parts = [new() { Id = id, Name = id, Zone = "rear", Roles = [role] }] };
 }

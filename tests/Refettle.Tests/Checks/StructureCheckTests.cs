@@ -52,9 +52,11 @@ public sealed class StructureCheckTests
             Zone = "reer",
             Mass = new(0),
         },
-        Joint("bad", "tank", "tink"), Joint("lone", "tank", "body") with { Holds = ["tank"] }, Joint("stuck", "tank", "body") with { Ways = [] },
+        Joint("bad", "tank", "tink"), Joint("lone", "tank", "body") with { Holds = ["tank"] },
+        Joint("stuck", "tank", "body") with { Ways = [] },
         Joint("long", "tank", "body") with { Ways = [Way() with { Open = new(100_001) }], Count = 0, Exposure = 5 },
-        Joint("saw", "tank", "body") with { Ways = [Way() with { Destroys = ["nothing"], Odds = 1.5m }, Way() with { Where = WorkPlace.OnBench }] },
+        Joint("saw", "tank", "body") with
+        { Ways = [Way() with { Destroys = ["nothing"], Odds = 1.5m }, Way() with { Where = WorkPlace.OnBench }] },
         new SubAssembly { Id = "half", Name = "Half", Members = ["wheel"] },
         new SubAssembly { Id = "all", Name = "All", Members = ["body", "tank"] },
         new SubAssembly { Id = "pump", Name = "Pump", Members = ["pump", "tank"] },
@@ -68,7 +70,8 @@ public sealed class StructureCheckTests
     {
         var twice = Unsound with
         {
-            Parts = [.. Unsound.Parts.Select(part => part.Id == "slow" ? part with { Out = part.Out with { Off = new(-1) } } : part), Part("tank")],
+            Parts = [.. Unsound.Parts.Select(part => part.Id == "slow" ? part with { Out = part.Out with { Off = new(-1) } } : part),
+                Part("tank")],
         };
         Assert.Contains(StructureCheck.Of(twice), fault => fault.Place == place && fault.Path == path && fault.Found == found);
     }

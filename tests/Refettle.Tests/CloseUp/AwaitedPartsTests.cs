@@ -16,7 +16,8 @@ public sealed class AwaitedPartsTests
     {
         Assert.Empty(Told());
         Assert.Empty(Absent());
-        var sent = _garage.Write(Garage.Estate, new SentOut("Plater", "zinc", [new("part tank", 1, null, [])], Garage.Day(-3), Garage.Day(9), null));
+        var sent = _garage.Write(Garage.Estate,
+            new SentOut("Plater", "zinc", [new("part tank", 1, null, [])], Garage.Day(-3), Garage.Day(9), null));
         var told = Assert.Single(Told());
         Assert.Equal(["tank"], Absent());
         Assert.Equal(Fact.Off("tank"), Sheet().Steps[told.Step!.Value].Fact);
@@ -35,7 +36,8 @@ public sealed class AwaitedPartsTests
         Assert.Equal("New: 1 × 77-1: 1 not ordered yet", Assert.Single(Told()).Says);
         Assert.Equal(["tank"], Absent());
         _garage.Write(Garage.Estate, new Ordered("Harbour Rubber", [new("77-1", 1)], Garage.Day(-2), Garage.Day(8), null, null));
-        Assert.StartsWith("New: 1 × 77-1: 1 ordered from Harbour Rubber, to come about ", Assert.Single(Told()).Says, StringComparison.Ordinal);
+        Assert.StartsWith("New: 1 × 77-1: 1 ordered from Harbour Rubber, to come about ", Assert.Single(Told()).Says,
+            StringComparison.Ordinal);
         Assert.Contains("Harbour Rubber", Block("part tank").Why, StringComparison.Ordinal);
         _garage.Write(Garage.Estate, new PiecesMoved(new("77-1"), 1, StockPlace.Counting, StockPlace.Shelf, Garage.Day(0), null));
         Assert.Empty(Told());
@@ -45,7 +47,8 @@ public sealed class AwaitedPartsTests
     [Fact]
     public void What_left_by_its_words_is_told_at_the_end()
     {
-        _garage.Write(Garage.Estate, new SentOut("Plater", "zinc", [new("bolts of the tank", 8, null, [])], Garage.Day(-3), Garage.Day(9), null));
+        _garage.Write(Garage.Estate,
+            new SentOut("Plater", "zinc", [new("bolts of the tank", 8, null, [])], Garage.Day(-3), Garage.Day(9), null));
         var told = Assert.Single(Told());
         Assert.Equal((null, "At Plater: 8 × bolts of the tank, zinc; promised Tue 2026-03-10"), (told.Step, told.Says));
         Assert.Equal($"not here: {told.Says}", Block("bolts of the tank").Why);
@@ -59,7 +62,8 @@ public sealed class AwaitedPartsTests
         Assert.DoesNotContain(RoadReadiness.Of(History().Car, [], ["part tank"], null, Told()), block => block.Thing == "part tank");
     }
 
-    private RoadBlock Block(string thing) => Assert.Single(RoadReadiness.Of(History().Car, [], [], null, Told()), block => block.Thing == thing);
+    private RoadBlock Block(string thing) =>
+        Assert.Single(RoadReadiness.Of(History().Car, [], [], null, Told()), block => block.Thing == thing);
 
     private CarHistory History() => Garage.Histories(_garage.Known)[0];
 
@@ -68,7 +72,8 @@ public sealed class AwaitedPartsTests
     private ValueList<Awaited> Told()
     {
         var (histories, sheet) = (Garage.Histories(_garage.Known), Sheet());
-        return new AwaitedParts(histories[0].Car, histories, Garage.Day(0)).Of(sheet, RefitFasteners.Of(histories[0].Car, sheet, histories, Garage.Day(0)));
+        return new AwaitedParts(histories[0].Car, histories, Garage.Day(0))
+            .Of(sheet, RefitFasteners.Of(histories[0].Car, sheet, histories, Garage.Day(0)));
     }
 
     private ValueList<string> Absent() => new AwaitedParts(History().Car, Garage.Histories(_garage.Known), Garage.Day(0)).Absent;

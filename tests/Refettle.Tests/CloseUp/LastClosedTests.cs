@@ -12,7 +12,9 @@ public sealed class LastClosedTests
     private static readonly Structure _car = new()
     {
         Parts = [new() { Id = "hub", Name = "Hub" }, new() { Id = "wheel", Name = "Wheel" }],
-        Joints = [new() { Id = "nut", Kind = JointKind.Nut, Holds = ["hub", "wheel"], Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(5), Close = new(6) }] }],
+        Joints = [new()
+            { Id = "nut", Kind = JointKind.Nut, Holds = ["hub", "wheel"],
+                Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(5), Close = new(6) }] }],
     };
 
     [Fact]
@@ -25,7 +27,9 @@ public sealed class LastClosedTests
     public void Without_a_torque_only_the_step_is_taken_back() => Assert.Equal([1], Struck(_off, _back, new Noted("grease", null)));
 
     [Fact]
-    public void A_torque_read_later_leaves_the_step() => Assert.Equal([4], Struck(_off, new StepDone(Fact.Off("wheel"), null, null), _back, new StepReversed(Fact.Off("wheel"), null), _tight));
+    public void A_torque_read_later_leaves_the_step() =>
+        Assert.Equal([4],
+            Struck(_off, new StepDone(Fact.Off("wheel"), null, null), _back, new StepReversed(Fact.Off("wheel"), null), _tight));
 
     /// <summary>The places of the entries to strike among those written.</summary>
     private static IEnumerable<int> Struck(params Happening[] happenings)

@@ -20,7 +20,15 @@ public sealed class LubricantDecisionTests
     public void Table(ThreadCondition statedFor, Origin origin, string row)
     {
         var advice = Enum.GetValues<ThreadCondition>().Select(fitted => LubricantDecision.Of(new(48), origin, statedFor, fitted)).ToList();
-        Assert.Equal(row, string.Join(' ', advice.Select(one => one.Use switch { TorqueUse.AsStated => "S", TorqueUse.Corrected => "C", TorqueUse.FitAsStated => "F", _ => "?" })));
+        Assert.Equal(row,
+            string.Join(' ',
+                advice.Select(one => one.Use switch
+                {
+                    TorqueUse.AsStated => "S",
+                    TorqueUse.Corrected => "C",
+                    TorqueUse.FitAsStated => "F",
+                    _ => "?"
+                })));
         Assert.All(advice, one => Assert.Equal(one.Use == TorqueUse.Ask, one.Torque is null));
         Assert.All(advice.Where(one => one.Use == TorqueUse.Ask), one => Assert.EndsWith("?", one.Says));
     }

@@ -5,10 +5,12 @@ using Refettle.Tests.Stock;
 
 namespace Refettle.Tests.CloseUp;
 
-/// <summary>What is told of the shelf adds up by counting (the numbers of pieces are their own check); that single-use fasteners are renewed is common practice, no source.</summary>
+/// <summary>What is told of the shelf adds up by counting (the numbers of pieces are their own check); that single-use fasteners are
+/// renewed is common practice, no source.</summary>
 public sealed class RefitFastenersTests
 {
-    private static readonly Joint Bolts = SmallCar.Structure.Joints.First(joint => joint.Id == "tank-body") with { SingleUse = true, Count = 2, Torque = new(48) };
+    private static readonly Joint Bolts = SmallCar.Structure.Joints.First(joint => joint.Id == "tank-body") with
+    { SingleUse = true, Count = 2, Torque = new(48) };
 
     [Fact]
     public void What_is_in_hand_to_come_and_missing_is_told_at_the_step()
@@ -64,7 +66,8 @@ public sealed class RefitFastenersTests
         return garage;
     }
 
-    private static void Count(Garage garage, int more) => garage.Write(Garage.Estate, new PiecesMoved(new("M10-BOLT"), more, StockPlace.Counting, StockPlace.Shelf, Garage.Day(0), null));
+    private static void Count(Garage garage, int more) =>
+        garage.Write(Garage.Estate, new PiecesMoved(new("M10-BOLT"), more, StockPlace.Counting, StockPlace.Shelf, Garage.Day(0), null));
 
     private static StepFasteners Step(Garage garage, string car = Garage.Estate)
     {

@@ -17,11 +17,13 @@ public sealed class RefitTests
             new() { Id = "axle", Name = "Rear axle", Zone = "rear" },
             new() { Id = "hose", Name = "Brake hose", Zone = "rear", Hazards = [Hazard.BrakeFluid] },
             new() { Id = "silencer", Name = "Silencer", Zone = "rear" },
-            new() { Id = "strap", Name = "Earth strap", Zone = "rear", Side = Side.Left, Out = new() { Clear = [Fact.Reach("above-axle")] } },
+            new() { Id = "strap", Name = "Earth strap", Zone = "rear", Side = Side.Left,
+                Out = new() { Clear = [Fact.Reach("above-axle")] } },
         ],
         Joints =
         [
-            Joint("link-bolt", JointKind.Bolt, ["axle", "body"]) with { AtRideHeight = true, SingleUse = true, Count = 2, Torque = new(90), Origin = Origin.Maker },
+            Joint("link-bolt", JointKind.Bolt, ["axle", "body"]) with
+                { AtRideHeight = true, SingleUse = true, Count = 2, Torque = new(90), Origin = Origin.Maker },
             Joint("union", JointKind.Pipe, ["hose", "axle"]),
             Joint("hanger", JointKind.Bolt, ["silencer", "body"]),
             Joint("strap-bolt", JointKind.Bolt, ["strap", "body"], Fact.Reach("above-axle")),
@@ -45,7 +47,8 @@ public sealed class RefitTests
     public void What_closes_a_space_together_with_others_gets_the_last_look_too()
     {
         var unit = new Structure { SubAssemblies = [new() { Id = "axle-unit", Name = "Axle with its hose", Members = ["axle", "hose"] }] };
-        var sheet = RefitPlanner.Of(History([.. Begin(), new StructureAdded("sheet", unit, []), new StepDone(Fact.Open("link-bolt"), null, null), new StepDone(Fact.Off("axle-unit"), null, null)]));
+        var sheet = RefitPlanner.Of(History([.. Begin(), new StructureAdded("sheet", unit, []),
+            new StepDone(Fact.Open("link-bolt"), null, null), new StepDone(Fact.Off("axle-unit"), null, null)]));
         Assert.Equal("above-axle", Assert.Single(sheet.Steps.Single(step => step.Fact == Fact.Off("axle-unit")).LastLooks).Space);
     }
 
@@ -55,7 +58,8 @@ public sealed class RefitTests
         var sheet = RefitPlanner.Of(Stripped());
         var bolt = sheet.Steps.Single(step => step.Fact == Fact.Open("link-bolt"));
         Assert.Equal(["undone, spanner, 12 min", "head to the outside"], bolt.Remembers.Select(line => line.Says));
-        Assert.Equal((2, true), (bolt.Card!.NewFasteners, bolt.Card.Says.Any(says => says.Contains("only snug now", StringComparison.Ordinal))));
+        Assert.Equal((2, true),
+            (bolt.Card!.NewFasteners, bolt.Card.Says.Any(says => says.Contains("only snug now", StringComparison.Ordinal))));
         var strap = sheet.Steps.Single(step => step.Fact == Fact.Open("strap-bolt"));
         Assert.Equal((Side.Left, "7"), (strap.Side, strap.Bags.Single().Code));
         Assert.Equal("9", Assert.Single(sheet.Leftover).Code);
@@ -66,7 +70,8 @@ public sealed class RefitTests
     {
         Assert.Equal(["union"], RefitPlanner.Of(Stripped()).Bleeding.Select(joint => joint.Id));
         Assert.Contains(RefitPlanner.Of(Stripped()).Checks, check => check.Id == "check.bleed");
-        var closed = History([.. Strip(), new StepReversed(Fact.Off("axle"), null), new StepReversed(Fact.Off("hose"), null), new StepReversed(Fact.Open("union"), null)]);
+        var closed = History([.. Strip(), new StepReversed(Fact.Off("axle"), null), new StepReversed(Fact.Off("hose"), null),
+            new StepReversed(Fact.Open("union"), null)]);
         Assert.Equal(["union"], RefitPlanner.Of(closed).Bleeding.Select(joint => joint.Id));
     }
 
@@ -83,10 +88,12 @@ public sealed class RefitTests
     [Fact]
     public void What_waits_for_a_part_that_is_not_here_comes_last_and_says_so()
     {
-        var history = History([.. Begin(), new StepDone(Fact.Open("union"), null, null), new StepDone(Fact.Off("hose"), null, null), new StepDone(Fact.Open("hanger"), null, null), new StepDone(Fact.Off("silencer"), null, null)]);
+        var history = History([.. Begin(), new StepDone(Fact.Open("union"), null, null), new StepDone(Fact.Off("hose"), null, null),
+            new StepDone(Fact.Open("hanger"), null, null), new StepDone(Fact.Off("silencer"), null, null)]);
         var sheet = RefitPlanner.Of(history, "silencer");
         Assert.Empty(RefitCheck.Of(history.Car, sheet));
-        Assert.Equal([Fact.Off("hose"), Fact.Open("union"), Fact.Off("silencer"), Fact.Open("hanger")], sheet.Steps.Select(step => step.Fact));
+        Assert.Equal([Fact.Off("hose"), Fact.Open("union"), Fact.Off("silencer"), Fact.Open("hanger")],
+            sheet.Steps.Select(step => step.Fact));
         Assert.Equal(["", "", "silencer", "silencer"], sheet.Steps.Select(step => string.Join(' ', step.WaitsFor)));
         Assert.All(RefitPlanner.Of(history).Steps, step => Assert.Empty(step.WaitsFor));
     }
@@ -94,18 +101,28 @@ public sealed class RefitTests
     [Fact]
     public void A_state_is_taken_back_in_words_of_what_is_done()
     {
-        var tank = new State { Id = "fuel-drained", Name = "Fuel tank drained", Ways = [new() { Id = "pump", Tool = "pump", Open = new(5), Close = new(5) }] };
-        var drained = History([.. Begin(), new StructureAdded("sheet", new() { States = [tank, tank with { Id = "odd", Name = "Odd" }] }, []), new StepDone(Fact.State("fuel-drained"), null, null), new StepDone(Fact.State("odd"), null, null)]);
-        Assert.Equal(["Fill the fuel tank", "Undo: Odd"], RefitPlanner.Of(drained).Steps.Select(step => step.Says).Order(StringComparer.Ordinal));
+        var tank = new State
+        {
+            Id = "fuel-drained",
+            Name = "Fuel tank drained",
+            Ways = [new() { Id = "pump", Tool = "pump", Open = new(5), Close = new(5) }]
+        };
+        var drained = History([.. Begin(),
+            new StructureAdded("sheet", new() { States = [tank, tank with { Id = "odd", Name = "Odd" }] }, []),
+            new StepDone(Fact.State("fuel-drained"), null, null), new StepDone(Fact.State("odd"), null, null)]);
+        Assert.Equal(["Fill the fuel tank", "Undo: Odd"],
+            RefitPlanner.Of(drained).Steps.Select(step => step.Says).Order(StringComparer.Ordinal));
     }
 
-    /// <summary>Only the drum is said to be off: by the description a plug had to come out first, and it is a member of the whole corner too.</summary>
+    /// <summary>Only the drum is said to be off: by the description a plug had to come out first, and it is a
+    /// member of the whole corner too.</summary>
     [Fact]
     public void What_was_marked_off_before_what_it_needs_is_fitted_all_the_same()
     {
         var corner = new Structure
         {
-            Parts = [new() { Id = "drum", Name = "Drum", Zone = "rear" }, new() { Id = "hub", Name = "Hub", Zone = "rear" }, new() { Id = "plug", Name = "Plug", Zone = "rear" }],
+            Parts = [new() { Id = "drum", Name = "Drum", Zone = "rear" }, new() { Id = "hub", Name = "Hub", Zone = "rear" },
+                new() { Id = "plug", Name = "Plug", Zone = "rear" }],
             Joints =
             [
                 Joint("drum-on-hub", JointKind.Seat, ["drum", "hub"], Fact.Off("plug")),
@@ -135,9 +152,13 @@ public sealed class RefitTests
             var sheet = RefitPlanner.Of(new(made.Question.Car, [], []));
             Assert.Empty(RefitCheck.Of(made.Question.Car, sheet));
             put += sheet.Steps.Count;
-            Assert.Equal(made.Question.Car.Structure.Spaces.Where(space => space.ClosedBy.Any(part => new CarStanding(made.Question.Car).IsTrue(Fact.Off(part)))).Select(space => space.Id).Order(),
+            Assert.Equal(made.Question.Car.Structure.Spaces
+                .Where(space => space.ClosedBy.Any(part => new CarStanding(made.Question.Car).IsTrue(Fact.Off(part))))
+                .Select(space => space.Id).Order(),
                 sheet.Steps.SelectMany(step => step.LastLooks).Select(look => look.Space).Distinct().Order());
-            if (sheet.Steps.Select(step => step.Fact).FirstOrDefault(fact => fact.Kind == FactKind.Off && made.Question.Car.Structure.Parts.Any(part => part.Id == fact.Subject)) is not { Subject: { } away })
+            if (sheet.Steps.Select(step => step.Fact)
+                .FirstOrDefault(fact => fact.Kind == FactKind.Off
+                    && made.Question.Car.Structure.Parts.Any(part => part.Id == fact.Subject)) is not { Subject: { } away })
                 continue;
             var without = RefitPlanner.Of(new(made.Question.Car, [], []), away);
             Assert.Empty(RefitCheck.Of(made.Question.Car, without));
@@ -165,8 +186,10 @@ public sealed class RefitTests
 
     private static Happening[] Strip() =>
     [
-        .. Begin(), new StepDone(Fact.Open("link-bolt"), "spanner", new(12)), new Noted("head to the outside", "joint link-bolt"), new StepDone(Fact.Open("union"), null, null),
-        new StepDone(Fact.Off("axle"), null, null), new StepDone(Fact.Open("strap-bolt"), null, null), new StepDone(Fact.Off("strap"), null, null),
+        .. Begin(), new StepDone(Fact.Open("link-bolt"), "spanner", new(12)), new Noted("head to the outside", "joint link-bolt"),
+        new StepDone(Fact.Open("union"), null, null),
+        new StepDone(Fact.Off("axle"), null, null), new StepDone(Fact.Open("strap-bolt"), null, null),
+        new StepDone(Fact.Off("strap"), null, null),
         new BagPacked("7", "one bolt, toothed washer", ["joint strap-bolt"], null), new BagPacked("9", "three clips", [], null),
     ];
 
@@ -177,5 +200,11 @@ public sealed class RefitTests
     }
 
     private static Joint Joint(string id, JointKind kind, ValueList<string> holds, params ValueList<Fact> clear) =>
-        new() { Id = id, Kind = kind, Holds = holds, Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(5), Close = new(6), Clear = clear }] };
+        new()
+        {
+            Id = id,
+            Kind = kind,
+            Holds = holds,
+            Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(5), Close = new(6), Clear = clear }]
+        };
 }

@@ -23,7 +23,8 @@ public sealed class TighteningSequenceTests
     [InlineData(2, 5, "3 8 2 9 4 7 1 10 5 6")]
     [InlineData(2, 2, "1 4 2 3")]
     [InlineData(3, 3, "5 1 9 2 8 3 7 4 6")]
-    public void Spirals(int rows, int columns, string order) => Assert.Equal(order, string.Join(' ', TighteningSequence.Spiral(rows, columns)));
+    public void Spirals(int rows, int columns, string order) =>
+        Assert.Equal(order, string.Join(' ', TighteningSequence.Spiral(rows, columns)));
 
     [Fact]
     public void Every_place_comes_once() => Gen.Select(Gen.Int[1, 14], Gen.Int[1, 14]).Sample((rows, columns) =>
@@ -41,7 +42,8 @@ public sealed class TighteningSequenceTests
     public void In_a_star_of_five_or_more_neighbours_never_follow_each_other() => Gen.Int[5, 100].Sample(count =>
     {
         var order = TighteningSequence.Star(count);
-        return order.Zip(order.Skip(1)).All(pair => Math.Abs(pair.First - pair.Second) is not 1 && Math.Abs(pair.First - pair.Second) != count - 1);
+        return order.Zip(order.Skip(1))
+            .All(pair => Math.Abs(pair.First - pair.Second) is not 1 && Math.Abs(pair.First - pair.Second) != count - 1);
     });
 
     [Fact]

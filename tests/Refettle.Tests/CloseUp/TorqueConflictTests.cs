@@ -4,7 +4,8 @@ using Refettle.Tests.Logbook;
 
 namespace Refettle.Tests.CloseUp;
 
-/// <summary>Concurrent entries by the happened-before relation (Lamport, Time, clocks and the ordering of events, CACM 21 (1978)): neither has seen the other.</summary>
+/// <summary>Concurrent entries by the happened-before relation (Lamport, Time, clocks and the ordering of events, CACM 21
+/// (1978)): neither has seen the other.</summary>
 public sealed class TorqueConflictTests
 {
     private readonly TestDevice _bench = new("bench");
@@ -13,7 +14,8 @@ public sealed class TorqueConflictTests
 
     public TorqueConflictTests()
     {
-        foreach (var happening in new Happening[] { new CarOpened("Heron", 1988, "EUR"), new StructureAdded("sheet", SmallCar.Structure, []) })
+        foreach (var happening
+            in new Happening[] { new CarOpened("Heron", 1988, "EUR"), new StructureAdded("sheet", SmallCar.Structure, []) })
             _bench.Write(happening);
         _phone.Learn(_bench.Known);
     }
@@ -81,7 +83,8 @@ public sealed class TorqueConflictTests
         return first;
     }
 
-    private static Entry Torque(TestDevice device, decimal torque) => device.Write(new JointTightened("tank-body", Tightness.Torqued, new(torque), null, null));
+    private static Entry Torque(TestDevice device, decimal torque) =>
+        device.Write(new JointTightened("tank-body", Tightness.Torqued, new(torque), null, null));
 
     private ValueList<TorqueConflict> Conflicts() => TorqueConflicts.Of(_bench.History());
 }

@@ -17,7 +17,8 @@ public sealed class CoatTimesTests
         Assert.Empty(CoatTimes.Doubts(car.Coating, Coatings.Monday.PlusDays(1)));
     }
 
-    /// <summary>The primer by a phone that is ahead, the first top coat by the garage's machine: by the times alone the top coat would lie under the primer.</summary>
+    /// <summary>The primer by a phone that is ahead, the first top coat by the garage's machine: by the times alone the top
+    /// coat would lie under the primer.</summary>
     [Fact]
     public void Times_that_put_the_top_coat_under_the_primer_give_way_to_the_order_of_entry()
     {

@@ -21,8 +21,8 @@ public sealed class CoatingFactsTests
         Assert.Equal(7, more[1].SquareMetreCoats);
     }
 
-    /// <summary>Air of 16 °C at 60 % has its dew point at 8.2 °C (Magnus with 17.62 and 243.12 °C, WMO guide no. 8; worked out by hand): a part of 10 °C is less than the 3 K of ISO 12944-7
-    /// above it, one of the air's warmth is not.</summary>
+    /// <summary>Air of 16 °C at 60 % has its dew point at 8.2 °C (Magnus with 17.62 and 243.12 °C, WMO guide no. 8; worked out by hand): a
+    /// part of 10 °C is less than the 3 K of ISO 12944-7 above it, one of the air's warmth is not.</summary>
     [Theory]
     [InlineData(null, false)]
     [InlineData(10, true)]
@@ -35,7 +35,9 @@ public sealed class CoatingFactsTests
 
     [Fact]
     public void Paint_for_coats_that_are_on_is_not_bought_again() =>
-        Assert.Equal(2, PaintNeeds.Of(Coatings.Car(new CoatApplied(new("epoxy", ["axle"], Coatings.Monday, 1, null, null, null, []))).Coating)[0].SquareMetreCoats);
+        Assert.Equal(2,
+            PaintNeeds.Of(Coatings.Car(
+                new CoatApplied(new("epoxy", ["axle"], Coatings.Monday, 1, null, null, null, []))).Coating)[0].SquareMetreCoats);
 
     [Theory]
     [InlineData("2027-02-28T20:00:00", CoatStanding.TooEarly)]
@@ -44,19 +46,23 @@ public sealed class CoatingFactsTests
     public void What_is_due_follows_the_sheet(string at, CoatStanding standing)
     {
         var on = NodaTime.Text.LocalDateTimePattern.ExtendedIso.Parse(at).Value;
-        var due = DueCoats.Of(Coatings.Car(new CoatApplied(new("epoxy", ["axle"], on, 1, null, null, null, []))), Coatings.Monday).Single(one => one.Part == "axle");
-        Assert.Equal((standing, "top", on.PlusHours(16), (LocalDateTime?)on.PlusDays(7)), (due.Standing, due.Next, due.Opens!.Value, due.Closes));
+        var due = DueCoats.Of(Coatings.Car(new CoatApplied(new("epoxy", ["axle"], on, 1, null, null, null, []))), Coatings.Monday)
+            .Single(one => one.Part == "axle");
+        Assert.Equal((standing, "top", on.PlusHours(16), (LocalDateTime?)on.PlusDays(7)),
+            (due.Standing, due.Next, due.Opens!.Value, due.Closes));
         Assert.Equal(standing == CoatStanding.Late ? "abrade with 320 and clean" : null, due.WhenLate);
     }
 
-    /// <summary>Two data sheets of epoxy primers: 16 h at 20 °C, 10 h at 30 °C. It is 30 °C in March; of February nothing is known: the sheet's 20 °C stand for it, and it is told.</summary>
+    /// <summary>Two data sheets of epoxy primers: 16 h at 20 °C, 10 h at 30 °C. It is 30 °C in March; of February nothing is known: the
+    /// sheet's 20 °C stand for it, and it is told.</summary>
     [Theory]
     [InlineData("2027-02-28T20:00:00", 16, true)]
     [InlineData("2027-03-01T20:00:00", 10, false)]
     public void Days_of_which_nothing_is_known_count_as_on_the_sheet_and_are_told(string at, int hours, bool isUnsure)
     {
         var on = NodaTime.Text.LocalDateTimePattern.ExtendedIso.Parse(at).Value;
-        var car = Coatings.Car(new ClimateExpected([new(3, 30, 50, Origin.User)]), new CoatApplied(new("epoxy", ["axle"], on, 1, null, null, null, [])));
+        var car = Coatings.Car(new ClimateExpected([new(3, 30, 50, Origin.User)]),
+            new CoatApplied(new("epoxy", ["axle"], on, 1, null, null, null, [])));
         var due = DueCoats.Of(car, on.PlusHours(1)).Single(one => one.Part == "axle");
         Assert.Equal((on.PlusHours(hours), isUnsure), (due.Opens!.Value, due.IsUnsure));
         Assert.Equal(isUnsure, DueCoats.Words(due).Contains("unsure", StringComparison.Ordinal));
@@ -79,9 +85,11 @@ public sealed class CoatingFactsTests
     public void A_coat_out_of_turn_is_not_counted_and_two_coats_can_be_entered_one_by_one()
     {
         CoatApplied On(string product, int hour) => new(new(product, ["axle"], Coatings.Monday.PlusHours(hour), 1, null, null, null, []));
-        var progress = PartProgress.All(Coatings.Car(On("top", 0), On("epoxy", 1), On("top", 20)).Coating).Single(part => part.Part == "axle");
+        var progress = PartProgress.All(Coatings.Car(On("top", 0), On("epoxy", 1), On("top", 20)).Coating)
+            .Single(part => part.Part == "axle");
         Assert.Equal((1, 1, 1), (progress.Stage, progress.CoatsLeft, progress.Strange.Count));
-        Assert.True(PartProgress.All(Coatings.Car(On("epoxy", 1), On("top", 20), On("top", 21)).Coating).Single(part => part.Part == "axle").IsDone);
+        Assert.True(PartProgress.All(Coatings.Car(On("epoxy", 1), On("top", 20), On("top", 21)).Coating)
+            .Single(part => part.Part == "axle").IsDone);
     }
 
     [Fact]
@@ -97,7 +105,8 @@ public sealed class CoatingFactsTests
                 Joints =
                 [
                     new() { Id = "a", Kind = JointKind.PressFit, Holds = ["axle", "wheel"], Ways = [] },
-                    new() { Id = "b", Name = "Earth strap bolt", Kind = JointKind.Bolt, Thread = "M8", Holds = ["axle", "body"], Ways = [] },
+                    new() { Id = "b", Name = "Earth strap bolt", Kind = JointKind.Bolt, Thread = "M8", Holds = ["axle", "body"],
+                        Ways = [] },
                     new() { Id = "c", Kind = JointKind.Clip, Holds = ["axle", "drum"], Ways = [] },
                 ],
             },
@@ -110,7 +119,8 @@ public sealed class CoatingFactsTests
         Assert.Single(KeepBare.Of(car, "drum"));
     }
 
-    /// <summary>HSE, motor vehicle repair: isocyanate paint wants air-fed breathing apparatus, filters are not enough. An unread safety sheet is no excuse.</summary>
+    /// <summary>HSE, motor vehicle repair: isocyanate paint wants air-fed breathing apparatus, filters are not enough. An
+    /// unread safety sheet is no excuse.</summary>
     [Theory]
     [InlineData(CoatingHazard.Isocyanate, "air-fed")]
     [InlineData(CoatingHazard.Solvent, "heater")]
@@ -118,7 +128,9 @@ public sealed class CoatingFactsTests
     [InlineData(CoatingHazard.EpoxyResin, "allergic")]
     public void Each_hazard_has_its_caution_and_an_unread_sheet_has_them_all(CoatingHazard hazard, string word)
     {
-        bool Says(CoatingProduct product) => CoatingCautions.Of(product).Any(line => line.Contains(word, StringComparison.Ordinal) && !line.StartsWith("Rust", StringComparison.Ordinal));
+        bool Says(CoatingProduct product) =>
+            CoatingCautions.Of(product)
+                .Any(line => line.Contains(word, StringComparison.Ordinal) && !line.StartsWith("Rust", StringComparison.Ordinal));
         Assert.True(Says(Coatings.Top));
         Assert.True(Says(Coatings.Top with { Hazards = [hazard] }));
         Assert.False(Says(Coatings.Top with { Hazards = [CoatingHazard.NoneNamed] }));
@@ -147,7 +159,9 @@ public sealed class CoatingFactsTests
     public void Unknown_products_parts_and_systems_are_named()
     {
         var history = SmallCar.After(Coatings.Described);
-        Assert.Contains("epoxy", HappeningCheck.Of(history, new CoatApplied(new("epoxi", ["axle"], Coatings.Monday, 1, null, null, null, [])))[0].Mend, StringComparison.Ordinal);
+        Assert.Contains("epoxy",
+            HappeningCheck.Of(history, new CoatApplied(new("epoxi", ["axle"], Coatings.Monday, 1, null, null, null, [])))[0].Mend,
+            StringComparison.Ordinal);
         Assert.NotEmpty(HappeningCheck.Of(history, new CoatingChosen("chasis", [new("axle", null)])));
         Assert.NotEmpty(HappeningCheck.Of(history, new KeptBare(new("axel", "vent", null))));
     }

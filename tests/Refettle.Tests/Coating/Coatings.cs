@@ -20,14 +20,16 @@ internal static class Coatings
         WhenLate = "abrade with 320 and clean",
         Hazards = [CoatingHazard.EpoxyResin],
         Recoat = [new(20, 16, 168, false, Origin.Maker), new(30, 10, 72, false, Origin.Maker)],
-        Figures = [new(FigureKind.LeastAir, 10, Origin.Maker), new(FigureKind.MostHumidity, 80, Origin.Maker), new(FigureKind.DryFilm, 80, Origin.Maker), new(FigureKind.Solids, 55, Origin.Maker), new(FigureKind.Loss, 40, Origin.User)],
+        Figures = [new(FigureKind.LeastAir, 10, Origin.Maker), new(FigureKind.MostHumidity, 80, Origin.Maker),
+            new(FigureKind.DryFilm, 80, Origin.Maker), new(FigureKind.Solids, 55, Origin.Maker), new(FigureKind.Loss, 40, Origin.User)],
     };
 
     public static CoatingProduct Top { get; } = new() { Id = "top", Name = "Top coat", Kind = CoatingKind.TopCoat };
 
     public static Happening[] Described { get; } =
     [
-        new ProductDescribed(Epoxy), new ProductDescribed(Top), new CoatingSystemDescribed(new("chassis", "Chassis", [new("epoxy"), new("top", 2)])),
+        new ProductDescribed(Epoxy), new ProductDescribed(Top),
+        new CoatingSystemDescribed(new("chassis", "Chassis", [new("epoxy"), new("top", 2)])),
         new CoatingChosen("chassis", [new("axle", 1.5m), new("tank", 2)]),
     ];
 

@@ -4,8 +4,8 @@ namespace Refettle.Tests.Coating;
 
 public sealed class RecoatHoursTests
 {
-    /// <summary>Trade's rule of doubling for each 10 K, no standard: 16 h at 20 °C are 32 h at 10 °C and 27.858 h at 12 °C (worked out from it). It
-    /// never widens: warmer than the sheet it opens as stated and closes sooner.</summary>
+    /// <summary>Trade's rule of doubling for each 10 K, no standard: 16 h at 20 °C are 32 h at 10 °C and
+    /// 27.858 h at 12 °C (worked out from it). It never widens: warmer than the sheet it opens as stated and closes sooner.</summary>
     [Theory]
     [InlineData(20, 20, 16, 168)]
     [InlineData(10, 20, 32, 168)]
@@ -18,7 +18,8 @@ public sealed class RecoatHoursTests
         Assert.Equal(closes, hours.Closes!.Value, 3);
     }
 
-    /// <summary>Two data sheets of epoxy primers: 16 h to 7 d at 20 °C, 10 h to 3 d at 30 °C. In between the slower and the quicker of both.</summary>
+    /// <summary>Two data sheets of epoxy primers: 16 h to 7 d at 20 °C, 10 h to 3 d at 30 °C. In between the
+    /// slower and the quicker of both.</summary>
     [Theory]
     [InlineData(20, 20, 16, 168)]
     [InlineData(30, 30, 10, 72)]

@@ -18,11 +18,14 @@ public sealed class DiscoveryPlannerTests
     private static readonly Found Even = new(new() { Of = "part damper", Scale = "damper", Word = "even" });
 
     private static readonly LadderSet Ladders = new([
-        new() { Id = "bolt", Name = "Bolt", Kinds = [JointKind.Bolt], Rungs = [Rung("spanner", 10, 0.5), Rung("cut", 60, 1)], Origin = "made up" },
-        new() { Id = "stub", Name = "Stub", Kinds = [JointKind.Bolt], Condition = JointCondition.SnappedFlush, Rungs = [Rung("drill", 90, 1)], Origin = "made up" },
+        new() { Id = "bolt", Name = "Bolt", Kinds = [JointKind.Bolt], Rungs = [Rung("spanner", 10, 0.5), Rung("cut", 60, 1)],
+            Origin = "made up" },
+        new() { Id = "stub", Name = "Stub", Kinds = [JointKind.Bolt], Condition = JointCondition.SnappedFlush,
+            Rungs = [Rung("drill", 90, 1)], Origin = "made up" },
     ]);
 
-    /// <summary>By hand: the damper's two bolts, 5 min to open and 6 to close each; a stocked part without a number is a week away (common practice, no source).</summary>
+    /// <summary>By hand: the damper's two bolts, 5 min to open and 6 to close each; a stocked part without a number is a week
+    /// away (common practice, no source).</summary>
     [Fact]
     public void A_bad_part_comes_off_and_into_the_basket_with_its_day()
     {
@@ -56,7 +59,8 @@ public sealed class DiscoveryPlannerTests
         Assert.Equal("Changes nothing in plan, basket and scope.", DifferenceWords.Of(SmallCar.After().Car, difference));
     }
 
-    /// <summary>By hand: expected before 10 + 0.5 × 60 = 40 min less the step's own 5, at even odds; broken off level it is the drill's 90 less 5.</summary>
+    /// <summary>By hand: expected before 10 + 0.5 × 60 = 40 min less the step's own 5, at even odds; broken off
+    /// level it is the drill's 90 less 5.</summary>
     [Fact]
     public void A_bolt_that_breaks_costs_its_tries_and_a_new_bolt()
     {
@@ -68,7 +72,8 @@ public sealed class DiscoveryPlannerTests
 
     /// <summary>Differences one after the other add up to the difference between the first and the last.</summary>
     [Fact]
-    public void Differences_add_up() => Gen.Select(Happenings.Array[0, 3], Happenings.Array[1, 3], Happenings.Array[1, 3]).Sample((first, second, third) =>
+    public void Differences_add_up() =>
+        Gen.Select(Happenings.Array[0, 3], Happenings.Array[1, 3], Happenings.Array[1, 3]).Sample((first, second, third) =>
     {
         var (one, two, all) = (Told(first, second), Told([.. first, .. second], third), Told(first, [.. second, .. third]));
         Assert.Equal(all.Plan!.Work, one.Plan!.Work + two.Plan!.Work);
@@ -103,15 +108,21 @@ public sealed class DiscoveryPlannerTests
     }
 
     private static readonly Gen<Happening> Happenings = Gen.OneOf(
-        Gen.Select(OneOf("damper", "axle", "wheel", "tank"), OneOf("A", "B", "C", "D")).Select((part, grade) => (Happening)new Found(new() { Of = $"part {part}", Scale = "rust", Word = grade })),
-        Gen.Select(OneOf("damper", "axle", "wheel", "tank"), Gen.Enum<VerdictKind>()).Select((part, kind) => (Happening)new VerdictGiven(new(part, kind, DoneBy.Self, null))),
-        Gen.Select(OneOf("damper-body", "axle-body", "wheel-axle"), OneOf<JointCondition?>(null, JointCondition.SnappedFlush, JointCondition.Freed)).Select((joint, becomes) => (Happening)new Tried(new(joint, "spanner", becomes, false, null))));
+        Gen.Select(OneOf("damper", "axle", "wheel", "tank"), OneOf("A", "B", "C", "D"))
+            .Select((part, grade) => (Happening)new Found(new() { Of = $"part {part}", Scale = "rust", Word = grade })),
+        Gen.Select(OneOf("damper", "axle", "wheel", "tank"), Gen.Enum<VerdictKind>())
+            .Select((part, kind) => (Happening)new VerdictGiven(new(part, kind, DoneBy.Self, null))),
+        Gen.Select(OneOf("damper-body", "axle-body", "wheel-axle"),
+            OneOf<JointCondition?>(null, JointCondition.SnappedFlush, JointCondition.Freed))
+            .Select((joint, becomes) => (Happening)new Tried(new(joint, "spanner", becomes, false, null))));
 
     private static Gen<T> OneOf<T>(params T[] all) => Gen.Int[0, all.Length - 1].Select(number => all[number]);
 
-    private static int Pieces(OutlookDifference difference) => difference.Basket!.More.Sum(piece => piece.Count) - difference.Basket.Less.Sum(piece => piece.Count);
+    private static int Pieces(OutlookDifference difference) =>
+        difference.Basket!.More.Sum(piece => piece.Count) - difference.Basket.Less.Sum(piece => piece.Count);
 
-    private static OutlookDifference Told(Happening[] before, Happening[] discovered) => Planner.Of(Ask(before), Ask([.. before, .. discovered]));
+    private static OutlookDifference Told(Happening[] before, Happening[] discovered) =>
+        Planner.Of(Ask(before), Ask([.. before, .. discovered]));
 
     private static OutlookQuestion Ask(Happening[] happenings) => new()
     {
@@ -121,5 +132,6 @@ public sealed class DiscoveryPlannerTests
         Now = Instant.FromUtc(2026, 3, 1, 9, 0),
     };
 
-    private static Rung Rung(string id, int minutes, double odds) => new() { Id = id, Says = id, Tool = id, Takes = new(minutes), Odds = [odds, odds, odds, odds, odds] };
+    private static Rung Rung(string id, int minutes, double odds) =>
+        new() { Id = id, Says = id, Tool = id, Takes = new(minutes), Odds = [odds, odds, odds, odds, odds] };
 }

@@ -9,7 +9,8 @@ using Refettle.Tests.Logbook;
 
 namespace Refettle.Tests.Discovery;
 
-/// <summary>A plan that is only the best found so far differs from a proven one by how far the search came, not by what was found.</summary>
+/// <summary>A plan that is only the best found so far differs from a proven one by how far the
+/// search came, not by what was found.</summary>
 public sealed class UnprovenTests
 {
     private static readonly Job Tank = new() { Id = "tank", Name = "Tank", Wish = Wish.Must, Goals = [Fact.Off("tank")] };
@@ -54,7 +55,8 @@ public sealed class UnprovenTests
         return planner.Of(Ask([new JobEntered(Tank)]), Ask([new JobEntered(Tank), .. found]));
     }
 
-    private static OutlookQuestion Ask(Happening[] happenings) => new() { History = SmallCar.After(happenings), Shelf = Shelf.Empty, Ladders = new([]), Now = Instant.FromUtc(2026, 3, 1, 9, 0) };
+    private static OutlookQuestion Ask(Happening[] happenings) =>
+        new() { History = SmallCar.After(happenings), Shelf = Shelf.Empty, Ladders = new([]), Now = Instant.FromUtc(2026, 3, 1, 9, 0) };
 
     /// <summary>A planner whose search ends as it is told; a plan for more than the tank destroys a part.</summary>
     private sealed class Ended(IAccessPlanner inner, Queue<bool> proven, string? destroys) : IAccessPlanner
@@ -64,16 +66,22 @@ public sealed class UnprovenTests
             var plan = inner.Reach(car, question, cancel);
             if (!question.Goals.Contains(Fact.Off("tank")))
                 return plan;
-            var steps = destroys is null || question.Goals.Count == 1 ? plan.Steps : plan.Steps.Select(step => step with { Destroys = [destroys] }).ToValueList();
+            var steps = destroys is null || question.Goals.Count == 1
+                ? plan.Steps
+                : plan.Steps.Select(step => step with { Destroys = [destroys] }).ToValueList();
             return plan with { Steps = steps, Status = proven.Dequeue() ? PlanStatus.Optimal : PlanStatus.Feasible };
         }
 
-        public (Cost Cost, bool Proven)? Price(Car car, Question question, CancellationToken cancel = default) => inner.Price(car, question, cancel);
+        public (Cost Cost, bool Proven)? Price(Car car, Question question, CancellationToken cancel = default) =>
+            inner.Price(car, question, cancel);
 
-        public WithinAnswer Within(Car car, Question question, int most = 20, CancellationToken cancel = default) => throw new NotSupportedException();
+        public WithinAnswer Within(Car car, Question question, int most = 20, CancellationToken cancel = default) =>
+            throw new NotSupportedException();
 
-        public ValueList<OtherPlan> Others(Car car, Question question, int most = 3, CancellationToken cancel = default) => throw new NotSupportedException();
+        public ValueList<OtherPlan> Others(Car car, Question question, int most = 3, CancellationToken cancel = default) =>
+            throw new NotSupportedException();
 
-        public Comparison Compare(Car car, Question first, ValueList<Fact> second, CancellationToken cancel = default) => throw new NotSupportedException();
+        public Comparison Compare(Car car, Question first, ValueList<Fact> second, CancellationToken cancel = default) =>
+            throw new NotSupportedException();
     }
 }

@@ -3,7 +3,8 @@ using Refettle.Forecast;
 
 namespace Refettle.Tests.Forecast;
 
-/// <summary>Sampled finishes against what probability theory says exactly. Whole units are fine enough not to show: 10 000 to one.</summary>
+/// <summary>Sampled finishes against what probability theory says exactly. Whole units are fine
+/// enough not to show: 10 000 to one.</summary>
 public sealed class AnalyticTests
 {
     private const double Unit = 10_000;
@@ -16,7 +17,8 @@ public sealed class AnalyticTests
         Enumerable.Range(0, count).Aggregate(new Net(), (net, i) => net.Add($"task {i}", each));
 
     private static Net InARow(int count, Uncertainty each) =>
-        Enumerable.Range(0, count).Aggregate(new Net(), (net, i) => i == 0 ? net.Add("task 0", each) : net.Add($"task {i}", each, $"task {i - 1}"));
+        Enumerable.Range(0, count)
+            .Aggregate(new Net(), (net, i) => i == 0 ? net.Add("task 0", each) : net.Add($"task {i}", each, $"task {i - 1}"));
 
     /// <summary>The mean of the greatest of n exponentials is the n-th harmonic number (Rényi's representation).</summary>
     [Theory]
@@ -24,7 +26,8 @@ public sealed class AnalyticTests
     [InlineData(2, 3.0 / 2)]
     [InlineData(3, 11.0 / 6)]
     [InlineData(10, 7381.0 / 2520)]
-    public void Greatest_of_exponentials_is_a_harmonic_number(int count, double harmonic) => Sampled.Agrees(harmonic, Sample(SideBySide(count, Exponential)));
+    public void Greatest_of_exponentials_is_a_harmonic_number(int count, double harmonic) =>
+        Sampled.Agrees(harmonic, Sample(SideBySide(count, Exponential)));
 
     /// <summary>Its variance is 1 + 1/4 + 1/9 + …</summary>
     [Fact]
@@ -52,7 +55,8 @@ public sealed class AnalyticTests
     [InlineData(2)]
     [InlineData(5)]
     [InlineData(20)]
-    public void Greatest_of_uniforms_is_n_of_n_plus_1(int count) => Sampled.Agrees(count / (count + 1.0), Sample(SideBySide(count, new AnyCurve(u => Unit * u))));
+    public void Greatest_of_uniforms_is_n_of_n_plus_1(int count) =>
+        Sampled.Agrees(count / (count + 1.0), Sample(SideBySide(count, new AnyCurve(u => Unit * u))));
 
     [Fact]
     public void Normals_in_a_row_are_normal()
@@ -64,12 +68,14 @@ public sealed class AnalyticTests
             Sampled.Agrees(Normal.CDF(0, 1, z), finishes.Select(finish => finish <= 32 + z ? 1.0 : 0));
     }
 
-    /// <summary>Greater of two normals: mean + deviation / √π (C. E. Clark, The greatest of a finite set of random variables, 1961).</summary>
+    /// <summary>Greater of two normals: mean + deviation / √π (C. E. Clark, The greatest of a finite
+    /// set of random variables, 1961).</summary>
     [Fact]
     public void Greater_of_two_normals_is_Clarks() =>
         Sampled.Agrees(5 + 1 / Math.Sqrt(Math.PI), Sample(SideBySide(2, new AnyCurve(u => Normal.InvCDF(5 * Unit, Unit, u)))));
 
-    /// <summary>Log-normal with median 4 whose ninth tenth lies at 10: mean 5.164955, deviation 4.219164, and these quantiles (SciPy).</summary>
+    /// <summary>Log-normal with median 4 whose ninth tenth lies at 10: mean 5.164955, deviation
+    /// 4.219164, and these quantiles (SciPy).</summary>
     [Fact]
     public void Long_tail_is_log_normal()
     {

@@ -18,7 +18,9 @@ public sealed class CarForecastTests
     {
         TimeZone = "Europe/Berlin",
         Handover = new(new(2027, 4, 10, 10, 0), "meeting"),
-        Spells = [new() { Id = "evenings", First = new(2027, 3, 2), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Weekly, 1, [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday]) }],
+        Spells = [new()
+            { Id = "evenings", First = new(2027, 3, 2), From = new(18, 0), Until = new(21, 0),
+                Repeats = new(Rhythm.Weekly, 1, [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday]) }],
     };
 
     /// <summary>As sure as can be that everything takes what was planned.</summary>
@@ -36,7 +38,10 @@ public sealed class CarForecastTests
     {
         var links = tasks.Zip(tasks.Skip(1), (before, after) => new TaskLink(before.Id, after.Id)).ToValueList();
         var car = new Car { Id = "car", Name = "Car" };
-        return Question(new() { Car = car, Plan = new() { Question = Refettle.Access.Question.For(), Status = Refettle.Access.PlanStatus.Optimal } }, new(tasks.ToValueList(), links, []), Evenings) with { Overrun = Punctual, Missed = 0 };
+        return Question(new()
+        { Car = car, Plan = new() { Question = Refettle.Access.Question.For(), Status = Refettle.Access.PlanStatus.Optimal } },
+            new(tasks.ToValueList(), links, []), Evenings) with
+        { Overrun = Punctual, Missed = 0 };
     }
 
     private static WorkTask Task(string id, decimal minutes, TaskKind kind = TaskKind.Work) =>
@@ -53,8 +58,9 @@ public sealed class CarForecastTests
         Assert.Contains("Thu 2027-03-04", ForecastWords.Sentence(forecast), StringComparison.Ordinal);
     }
 
-    /// <summary>The owner's own figures count: a cure takes what is stated or more, and of ten thousand parcels that he expects in ten days and at worst in twenty, half come
-    /// later than ten days and 500 later than twenty (the standard normal's 95 % quantile, 1.6449, from any table).</summary>
+    /// <summary>The owner's own figures count: a cure takes what is stated or more, and of ten thousand parcels that he expects in
+    /// ten days and at worst in twenty, half come later than ten days and 500 later than twenty (the standard normal's 95 %
+    /// quantile, 1.6449, from any table).</summary>
     [Fact]
     public void What_the_owner_calls_the_worst_is_counted()
     {
@@ -66,7 +72,8 @@ public sealed class CarForecastTests
         var promise = Assert.IsType<Promise>(new Consignments(question).Of(parcel));
         Assert.Equal((10 * 24 * 60, 1.0), (promise.Promised, promise.Lateness.Factor));
         Assert.Equal(20 * 24 * 60, promise.Promised * Math.Exp(1.6449 * promise.Lateness.Sigma), 1e-6);
-        Assert.Contains(CarForecast.Of(question).Value.Assumed, line => line.StartsWith("Waits of which you said the worst", StringComparison.Ordinal));
+        Assert.Contains(CarForecast.Of(question).Value.Assumed,
+            line => line.StartsWith("Waits of which you said the worst", StringComparison.Ordinal));
         var least = Assert.IsType<ThreePoint>(new Consignments(Small(cure)).Of(cure));
         Assert.Equal((24.0 * 60, 24.0 * 60, 5 * 24.0 * 60), (least.Least, least.Likely, least.Most));
     }
@@ -75,15 +82,23 @@ public sealed class CarForecastTests
     [Fact]
     public void An_order_is_placed_so_early_that_it_holds_nothing_up()
     {
-        var question = Small(Task("order.part", 10, TaskKind.Order), Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait), Task("fit", 60)) with { Confidence = 0.5, Futures = 20_000 };
+        var question = Small(Task("order.part", 10, TaskKind.Order), Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait),
+            Task("fit", 60)) with
+        { Confidence = 0.5, Futures = 20_000 };
         var latest = Assert.Single(CarForecast.Of(question).Value.Answer.OrderBy);
 
         // It is needed on Tuesday 2 March at 18:10, when the order is written: no promise can be so quick.
         Assert.Null(latest.Latest);
         Assert.Equal("wait.delivery.part", latest.Id);
 
-        var calm = question with { Network = new(question.Network.Tasks, [new("order.part", "wait.delivery.part"), new("wait.delivery.part", "fit", 0), new("order.part", "fit", 14 * 24 * 60)], []) };
-        var later = Assert.Single(CarForecast.Of(calm with { Projection = Projection.Of(calm.Car, calm.Network, Now).Value }).Value.Answer.OrderBy);
+        var calm = question with
+        {
+            Network = new(question.Network.Tasks,
+                [new("order.part", "wait.delivery.part"), new("wait.delivery.part", "fit", 0), new("order.part", "fit", 14 * 24 * 60)],
+                [])
+        };
+        var later = Assert.Single(
+            CarForecast.Of(calm with { Projection = Projection.Of(calm.Car, calm.Network, Now).Value }).Value.Answer.OrderBy);
 
         // Needed on Tuesday 16 March at 18:10; eleven days are the median, of which 4000 futures know 110 minutes.
         var needed = question.Projection.Clock.Minute(new LocalDateTime(2027, 3, 16, 18, 10));
@@ -94,7 +109,9 @@ public sealed class CarForecastTests
     [Fact]
     public void Hardly_any_confidence_takes_the_luckiest_future()
     {
-        var question = Small(Task("order.part", 10, TaskKind.Order), Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait), Task("fit", 60)) with { Confidence = 1e-18 };
+        var question = Small(Task("order.part", 10, TaskKind.Order), Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait),
+            Task("fit", 60)) with
+        { Confidence = 1e-18 };
         Assert.Equal("wait.delivery.part", Assert.Single(CarForecast.Of(question).Value.Answer.OrderBy).Id);
     }
 
@@ -122,7 +139,8 @@ public sealed class CarForecastTests
         Assert.Equal(7, extra.Earlier.Value / 1440, 0.1);
     }
 
-    /// <summary>Random cars with rusted joints, waits and deliveries: every first future passes the checker (inside), the answer is sound.</summary>
+    /// <summary>Random cars with rusted joints, waits and deliveries: every first future passes the checker
+    /// (inside), the answer is sound.</summary>
     [Fact]
     public void Any_derived_network_can_be_forecast()
     {
@@ -142,8 +160,9 @@ public sealed class CarForecastTests
         Assert.True(made > 2 && tries > 5, $"{made} cars, {tries} tries");
     }
 
-    /// <summary>What is left of a log-normal time of which so much has passed: its mean by the partial expectation of the log-normal distribution, as handbooks
-    /// have it (Johnson, Kotz, Balakrishnan, Continuous Univariate Distributions, vol. 1, ch. 14; from memory).</summary>
+    /// <summary>What is left of a log-normal time of which so much has passed: its mean by the partial expectation of
+    /// the log-normal distribution, as handbooks have it (Johnson, Kotz, Balakrishnan, Continuous Univariate
+    /// Distributions, vol. 1, ch. 14; from memory).</summary>
     [Theory]
     [InlineData(10, 0.36, 0)]
     [InlineData(10, 0.36, 12)]
@@ -162,14 +181,20 @@ public sealed class CarForecastTests
     [Fact]
     public void A_supplier_who_is_known_to_be_late_moves_the_finish()
     {
-        var way = Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait) with { Delivery = new("part", "On the way", "Harbour Rubber", null, 10, 10, Origin.User) };
+        var way = Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait) with
+        { Delivery = new("part", "On the way", "Harbour Rubber", null, 10, 10, Origin.User) };
         var asked = Small(Task("order.part", 10, TaskKind.Order), way, Task("fit", 60));
-        var known = asked with { Keeping = [new("Harbour Rubber", false, new(3, 0.01), 5, "Harbour Rubber: late"), new("Harbour Rubber", true, new(9, 0.01), 5, "a shop")] };
+        var known = asked with
+        {
+            Keeping = [new("Harbour Rubber", false, new(3, 0.01), 5, "Harbour Rubber: late"),
+                new("Harbour Rubber", true, new(9, 0.01), 5, "a shop")]
+        };
         Assert.Equal(LocalDate.FromDateTime(new(2027, 3, 16)), Finish(asked));
         Assert.Equal(LocalDate.FromDateTime(new(2027, 4, 1)), Finish(known));
         Assert.Contains("Harbour Rubber: late.", CarForecast.Of(known).Value.Assumed);
         Assert.DoesNotContain(CarForecast.Of(known).Value.Assumed, line => line.Contains("Other deliveries", StringComparison.Ordinal));
 
-        static LocalDate Finish(CarForecastQuestion question) => CarForecast.Of(question).Value is var forecast ? forecast.At(forecast.Answer.Half.Time!.Value).Date : default;
+        static LocalDate Finish(CarForecastQuestion question) =>
+            CarForecast.Of(question).Value is var forecast ? forecast.At(forecast.Answer.Half.Time!.Value).Date : default;
     }
 }

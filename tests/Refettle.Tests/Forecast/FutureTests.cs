@@ -13,24 +13,30 @@ public sealed class FutureTests
         return Array.ConvertAll(pairs, pair => new Window(time += pair.Item1 + 1, time += pair.Item2));
     });
 
-    private static readonly Gen<Resource[]> Resources = Gen.Select(Evenings, Evenings, Gen.Int[1, 3], Gen.Bool).Select((first, second, benches, two) => new[]
+    private static readonly Gen<Resource[]> Resources = Gen.Select(Evenings, Evenings, Gen.Int[1, 3], Gen.Bool)
+        .Select((first, second, benches, two) => new[]
     {
-        new Resource("person", 1, first.ToValueList()), new Resource("helper", two ? 2 : 1, second.ToValueList()), new Resource("bench", benches),
+        new Resource("person", 1, first.ToValueList()), new Resource("helper", two ? 2 : 1, second.ToValueList()),
+        new Resource("bench", benches),
     });
 
     private static readonly Gen<Activity> Activity = Gen.Select(
-        Gen.Int[0, 40], Gen.Int[0, 3], Gen.Int[0, 2], Gen.Int[0, 120], Gen.Int[0, 1], Gen.Int[0, 1]).Select((duration, who, pace, earliest, bench, late) =>
-            new Activity("", pace == (int)Pace.Unbroken ? duration / 4 : duration, [who is 1 or 3 ? 1 : 0, who is 2 or 3 ? 1 : 0, bench], (Pace)pace, late * earliest));
+        Gen.Int[0, 40], Gen.Int[0, 3], Gen.Int[0, 2], Gen.Int[0, 120], Gen.Int[0, 1],
+        Gen.Int[0, 1]).Select((duration, who, pace, earliest, bench, late) =>
+            new Activity("", pace == (int)Pace.Unbroken ? duration / 4 : duration, [who is 1 or 3 ? 1 : 0, who is 2 or 3 ? 1 : 0, bench],
+                (Pace)pace, late * earliest));
 
     /// <summary>Random projects with pauses, unbroken work, waits, helpers, benches and missed evenings.</summary>
     private static readonly Gen<ForecastQuestion> Questions =
-        Gen.Select(Resources, Activity.Array[2, 14], Gen.Int[0, 1000].Array[20], Gen.Int[0, 2], Gen.ULong).Select((resources, activities, links, missed, seed) =>
+        Gen.Select(Resources, Activity.Array[2, 14], Gen.Int[0, 1000].Array[20], Gen.Int[0, 2], Gen.ULong)
+            .Select((resources, activities, links, missed, seed) =>
         {
             var named = activities.Select((activity, place) => activity with { Id = $"a{place}" }).ToValueList();
             return new ForecastQuestion
             {
                 Project = new(named, resources.ToValueList(), Lags(named.Count, links)),
-                Uncertainties = named.Select(activity => (Uncertainty)new ThreePoint(activity.Duration / 2, activity.Duration, activity.Duration * 2)).ToValueList(),
+                Uncertainties = named.Select(
+                    activity => (Uncertainty)new ThreePoint(activity.Duration / 2, activity.Duration, activity.Duration * 2)).ToValueList(),
                 Order = Enumerable.Range(0, named.Count).ToValueList(),
                 Missed = missed == 0 ? [] : [new(0, 0.3, Origin.User), new(1, 0.5, Origin.User)],
                 Futures = 100,
@@ -40,11 +46,13 @@ public sealed class FutureTests
 
     private static ValueList<Lag> Lags(int count, int[] links) => links
         .Select(link => (After: 1 + link % (count - 1), Link: link))
-        .Select(pair => new Lag(pair.Link / 31 % pair.After, pair.After, pair.Link % 7 - 2, Anchor: pair.Link % 5 == 0 ? Anchor.Start : Anchor.Finish)).ToValueList();
+        .Select(pair => new Lag(pair.Link / 31 % pair.After, pair.After, pair.Link % 7 - 2,
+            Anchor: pair.Link % 5 == 0 ? Anchor.Start : Anchor.Finish)).ToValueList();
 
     /// <summary>Unbroken work that is longer than any window is let run over, which the minute-by-minute play does not know.</summary>
     private static bool Fits(Course course, PlayedFuture future) => Enumerable.Range(0, course.Count).All(i =>
-        course.Pace[i] != Pace.Unbroken || course.CalendarOf[i] < 0 || future.Durations[course.Place[i]] <= course.Calendars[course.CalendarOf[i]].Longest);
+        course.Pace[i] != Pace.Unbroken || course.CalendarOf[i] < 0
+            || future.Durations[course.Place[i]] <= course.Calendars[course.CalendarOf[i]].Longest);
 
     [Fact]
     public void Every_future_is_what_playing_minute_by_minute_gives() => Questions.Sample(question =>
@@ -82,7 +90,8 @@ public sealed class FutureTests
         Assert.Contains("second starts too soon after first", FutureCheck.Of(project, good with { Starts = [5, 34, 115] }));
         Assert.Contains("second works 39 of 40", FutureCheck.Of(project, good with { Finishes = [35, 114, 155] }));
         Assert.Contains("third is broken off", FutureCheck.Of(project, good with { Finishes = [35, 115, 160] }));
-        Assert.Contains("person is taken 2 times at 114", FutureCheck.Of(project, good with { Starts = [5, 35, 114], Finishes = [35, 115, 154] }));
+        Assert.Contains("person is taken 2 times at 114",
+            FutureCheck.Of(project, good with { Starts = [5, 35, 114], Finishes = [35, 115, 154] }));
         Assert.Contains("second works 15 of 40", FutureCheck.Of(project, good with { Missed = [(0, 0)] }));
     }
 
@@ -95,7 +104,9 @@ public sealed class FutureTests
             {
                 Project = question.Project with
                 {
-                    Activities = question.Project.Activities.Select(activity => activity with { Pace = activity.Pace == Pace.Unbroken ? Pace.Pausing : activity.Pace }).ToValueList(),
+                    Activities = question.Project.Activities
+                        .Select(activity => activity with { Pace = activity.Pace == Pace.Unbroken ? Pace.Pausing : activity.Pace })
+                        .ToValueList(),
                     Resources = question.Project.Resources.Select(resource => resource with { Capacity = 100 }).ToValueList(),
                 },
             };
@@ -108,7 +119,8 @@ public sealed class FutureTests
                 Assert.True(shorter <= then);
         }, iter: 100);
 
-    /// <summary>Where something is scarce it can: the longer task lets another go first, as R. L. Graham showed for machines (1969).</summary>
+    /// <summary>Where something is scarce it can: the longer task lets another go first, as R. L.
+    /// Graham showed for machines (1969).</summary>
     [Fact]
     public void With_one_person_a_longer_task_can_finish_a_future_earlier()
     {
@@ -128,7 +140,8 @@ public sealed class FutureTests
         }
     }
 
-    /// <summary>What was done holds its resources until its end; what waits for it starts then; a settled start is not begun earlier.</summary>
+    /// <summary>What was done holds its resources until its end; what waits for it starts then; a
+    /// settled start is not begun earlier.</summary>
     [Fact]
     public void What_is_done_stays_done()
     {

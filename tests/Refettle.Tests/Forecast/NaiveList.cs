@@ -8,10 +8,12 @@ internal static class NaiveList
     private const int Horizon = 4000;
 
     /// <returns>Starts and finishes; null where an activity is not finished within the windows.</returns>
-    public static (int?[] Starts, int?[] Finishes) Play(Project project, IReadOnlyList<int> order, IReadOnlyList<int> durations, ICollection<(int, int)> missed)
+    public static (int?[] Starts, int?[] Finishes) Play(
+        Project project, IReadOnlyList<int> order, IReadOnlyList<int> durations, ICollection<(int, int)> missed)
     {
         var open = project.Resources.Select((resource, place) => Enumerable.Range(0, Horizon).Select(minute => resource.Open is null
-            || resource.Open.Any(window => window.Start <= minute && minute < window.End && !missed.Contains((place, window.Start)))).ToArray()).ToArray();
+            || resource.Open.Any(window => window.Start <= minute && minute < window.End && !missed.Contains((place, window.Start))))
+            .ToArray()).ToArray();
         var used = project.Resources.Select(_ => new int[Horizon]).ToArray();
         var (starts, finishes) = (new int?[order.Count], new int?[order.Count]);
         foreach (var place in order)
@@ -30,7 +32,9 @@ internal static class NaiveList
     {
         int? ready = project.Activities[place].Earliest;
         foreach (var lag in project.Lags.Where(lag => lag.After == place))
-            ready = (lag.Anchor == Anchor.Start ? starts[lag.Before] : finishes[lag.Before]) is { } time && ready is { } sofar ? Math.Max(sofar, time + lag.Least) : null;
+            ready = (lag.Anchor == Anchor.Start ? starts[lag.Before] : finishes[lag.Before]) is { } time && ready is { } sofar
+                ? Math.Max(sofar, time + lag.Least)
+                : null;
         return ready;
     }
 
@@ -43,8 +47,10 @@ internal static class NaiveList
         var isFree = activity.Pace == Pace.WallClock || wanted.TrueForAll(resource => project.Resources[resource].Open is null);
         for (var start = from; start < Horizon; start++)
         {
-            if (Finish(activity.Pace, start, duration, minute => isFree || wanted.TrueForAll(resource => open[resource][minute])) is { } finish
-                && wanted.TrueForAll(resource => Enumerable.Range(start, finish - start).All(minute => used[resource][minute] + activity.Demands[resource] <= project.Resources[resource].Capacity)))
+            if (Finish(activity.Pace, start, duration,
+                minute => isFree || wanted.TrueForAll(resource => open[resource][minute])) is { } finish
+                && wanted.TrueForAll(resource => Enumerable.Range(start, finish - start)
+                    .All(minute => used[resource][minute] + activity.Demands[resource] <= project.Resources[resource].Capacity)))
                 return (start, finish);
         }
 

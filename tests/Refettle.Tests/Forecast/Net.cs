@@ -25,7 +25,8 @@ internal sealed class Net
 
     public Net Add(Activity activity, Uncertainty uncertainty, params string[] after)
     {
-        _activities.Add(activity with { Demands = activity.Demands.Concat(Enumerable.Repeat(0, _resources.Count - activity.Demands.Count)).ToValueList() });
+        _activities.Add(activity with
+        { Demands = activity.Demands.Concat(Enumerable.Repeat(0, _resources.Count - activity.Demands.Count)).ToValueList() });
         _uncertainties.Add(uncertainty);
         _lags.AddRange(after.Select(id => new Lag(Place(id), _activities.Count - 1)));
         return this;
@@ -62,6 +63,7 @@ internal static class Sampled
     {
         var estimate = Estimate.OfMean(values.ToArray());
         var error = Math.Sqrt(estimate.StandardError * estimate.StandardError + alsoError * alsoError);
-        Assert.True(Math.Abs(estimate.Value - expected) <= MostErrors * error, $"{estimate} against {expected}: {(estimate.Value - expected) / error:0.0} standard errors");
+        Assert.True(Math.Abs(estimate.Value - expected) <= MostErrors * error,
+            $"{estimate} against {expected}: {(estimate.Value - expected) / error:0.0} standard errors");
     }
 }

@@ -17,7 +17,8 @@ public sealed class OverrunTests
         {
             for (var m = -2.0; m < 4; m += 0.01)
             {
-                var weight = 0.01 * v * InverseGamma.PDF(start.Shape, start.Scale, v) * Normal.PDF(start.Mean, Math.Sqrt(v / start.Weight), m)
+                var weight = 0.01 * v * InverseGamma.PDF(start.Shape, start.Scale, v) * Normal.PDF(start.Mean,
+                    Math.Sqrt(v / start.Weight), m)
                     * Timed.Aggregate(1.0, (chance, pair) => chance * Normal.PDF(m, Math.Sqrt(v), Math.Log(pair.Actual / pair.Planned)));
                 (all, mean, variance) = (all + weight, mean + weight * m, variance + weight * v);
             }
@@ -83,7 +84,8 @@ public sealed class OverrunTests
         var belief = new OverrunBelief(Mean: 0, Weight: 2, Shape: 20, Scale: 0.19);
         var simulation = new Refettle.Forecast.Policy.Simulation(
             new Net().Add("one", new OwnPace(100_000)).Add("two", new OwnPace(100_000)).Ask() with { Overrun = belief }, new());
-        var products = simulation.Durations(0).Zip(simulation.Durations(1), (one, two) => Math.Log(one / 100_000.0) * Math.Log(two / 100_000.0));
+        var products = simulation.Durations(0)
+            .Zip(simulation.Durations(1), (one, two) => Math.Log(one / 100_000.0) * Math.Log(two / 100_000.0));
         Sampled.Agrees(0.19 / 19 / 2, products);
     }
 
@@ -91,7 +93,8 @@ public sealed class OverrunTests
     [Fact]
     public void The_spread_of_a_long_log_is_that_of_the_distribution()
     {
-        var (exact, near) = (Refettle.Forecast.Sampling.Quantiles.Deviation(199.999), Refettle.Forecast.Sampling.Quantiles.Deviation(200.001));
+        var (exact, near) =
+            (Refettle.Forecast.Sampling.Quantiles.Deviation(199.999), Refettle.Forecast.Sampling.Quantiles.Deviation(200.001));
         foreach (var share in new[] { 0.001, 0.05, 0.5, 0.95, 0.999 })
             Assert.Equal(1, near(share) / exact(share), 0.0002);
     }

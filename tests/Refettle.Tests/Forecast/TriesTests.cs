@@ -24,8 +24,9 @@ public sealed class TriesTests
     private static double Mean(double[] belief, ValueList<ValueList<DurationChance>> outcomes) =>
         belief.Select((chance, level) => chance * outcomes[level].Sum(one => one.Chance * one.Duration)).Sum();
 
-    /// <summary>On average the minutes are those of the planner's best policy, which is checked against every policy. After a mishap the row is not
-    /// chosen anew for every path, so now and then they are a little more, never less.</summary>
+    /// <summary>On average the minutes are those of the planner's best policy, which is checked against
+    /// every policy. After a mishap the row is not chosen anew for every path, so now and then they
+    /// are a little more, never less.</summary>
     [Fact]
     public void A_whole_ladder_takes_what_the_planner_expects()
     {
@@ -47,11 +48,13 @@ public sealed class TriesTests
     {
         const int level = 3;
         var question = Question(11) with { IsSoaked = false };
-        var row = TryPlanner.Best(question).IfHeld.Select(id => question.Ladders[JointCondition.Sound].Rungs.Single(rung => rung.Id == id)).ToList();
+        var row = TryPlanner.Best(question).IfHeld.Select(id => question.Ladders[JointCondition.Sound].Rungs.Single(rung => rung.Id == id))
+            .ToList();
         var mild = row.Take(1).ToList();
         var outcomes = LadderMinutes.Row(question, mild, [1, 1, 1, 0.4, 1], goesOn: false)[level];
         var random = new Random(5);
-        var climbed = Enumerable.Range(0, 40_000).Select(_ => random.NextDouble() < 0.4 ? Climb(question, mild, level, random) : 0).ToList();
+        var climbed = Enumerable.Range(0, 40_000).Select(_ => random.NextDouble() < 0.4 ? Climb(question, mild, level, random) : 0)
+            .ToList();
         Sampled.Agrees(outcomes.Sum(one => one.Chance * one.Duration), climbed);
         foreach (var one in outcomes)
             Sampled.Agrees(one.Chance, climbed.Select(minutes => Math.Abs(minutes - one.Duration) < 1e-9 ? 1.0 : 0));
@@ -69,7 +72,8 @@ public sealed class TriesTests
             foreach (var mishap in rung.Mishaps)
             {
                 if (dice < (odds += mishap.Odds[level]))
-                    return minutes + Below(question, question.Belief.Select((chance, other) => chance * mishap.Odds[other]).ToArray(), level, random);
+                    return minutes
+                        + Below(question, question.Belief.Select((chance, other) => chance * mishap.Odds[other]).ToArray(), level, random);
             }
         }
 
@@ -94,12 +98,15 @@ public sealed class TriesTests
         foreach (var joint in new[] { "a", "b", "c" })
         {
             var rust = new RustLevels(belief);
-            var by = rust.Of(joint, Enumerable.Range(0, 5).Select(level => new ValueList<DurationChance>[] { [new(level, 1)] }[0]).ToValueList());
+            var by = rust.Of(joint,
+                Enumerable.Range(0, 5).Select(level => new ValueList<DurationChance>[] { [new(level, 1)] }[0]).ToValueList());
             var (grade, zone) = (rust.Levels[0].Chances[0], rust.Levels[1].Chances);
             var posterior = belief.Joint(joint);
             for (var level = 0; level < 5; level++)
             {
-                var chance = Enumerable.Range(0, 25).Sum(pair => grade[pair / 5] * zone[pair / 5][pair % 5] * by.Outcomes[pair % 5].Where(one => one.Duration == level).Sum(one => one.Chance));
+                var chance = Enumerable.Range(0, 25)
+                    .Sum(pair => grade[pair / 5] * zone[pair / 5][pair % 5] * by.Outcomes[pair % 5].Where(one => one.Duration == level)
+                        .Sum(one => one.Chance));
                 Assert.Equal(posterior[level], chance, 9);
             }
         }

@@ -5,7 +5,8 @@ using Refettle.Imaging;
 
 namespace Refettle.Tests.Imaging;
 
-/// <summary>On files that Pillow and ExifTool wrote (make-pictures.py), read back by MetadataExtractor, a reader that is not ours.</summary>
+/// <summary>On files that Pillow and ExifTool wrote (make-pictures.py), read back by
+/// MetadataExtractor, a reader that is not ours.</summary>
 public sealed class PictureFileTests
 {
     public static TheoryData<string> Files => new("phone.jpg", "progressive.jpg", "plain.jpg", "phone.png", "phone.webp");
@@ -16,10 +17,13 @@ public sealed class PictureFileTests
     {
         var before = Words(Read(name));
         var plain = PictureFile.Plain(Read(name)).Value;
-        Assert.Equal(name != "plain.jpg", before.Contains("Somebody", StringComparison.Ordinal) && before.Contains("GPS", StringComparison.Ordinal));
+        Assert.Equal(name != "plain.jpg",
+            before.Contains("Somebody", StringComparison.Ordinal) && before.Contains("GPS", StringComparison.Ordinal));
         var after = Words(plain);
-        Assert.All(new[] { "Somebody", "Phone", "123", "Somewhere", "GPS", "home" }, word => Assert.DoesNotContain(word, after, StringComparison.Ordinal));
-        Assert.All(new[] { "Somebody", "Somewhere", "a film" }, word => Assert.DoesNotContain(word, System.Text.Encoding.Latin1.GetString(plain), StringComparison.Ordinal));
+        Assert.All(new[] { "Somebody", "Phone", "123", "Somewhere", "GPS", "home" },
+            word => Assert.DoesNotContain(word, after, StringComparison.Ordinal));
+        Assert.All(new[] { "Somebody", "Somewhere", "a film" },
+            word => Assert.DoesNotContain(word, System.Text.Encoding.Latin1.GetString(plain), StringComparison.Ordinal));
     }
 
     [Theory]
@@ -31,7 +35,8 @@ public sealed class PictureFileTests
         Assert.Equal(before, after);
     }
 
-    /// <summary>ITU-T T.81, table B.1: the codes that are reserved, or for application data and comments. Of E0, E2 and EE what is well known stays, and this is not.</summary>
+    /// <summary>ITU-T T.81, table B.1: the codes that are reserved, or for application data and comments. Of E0, E2 and EE what is
+    /// well known stays, and this is not.</summary>
     [Fact]
     public void A_segment_that_shows_no_picture_goes_whatever_its_code()
     {
@@ -44,14 +49,16 @@ public sealed class PictureFileTests
         }
     }
 
-    /// <summary>JFIF 1.02: behind the two bytes of its size a thumbnail, which may show what was cut off the picture, or anything else.</summary>
+    /// <summary>JFIF 1.02: behind the two bytes of its size a thumbnail, which may show what was cut off
+    /// the picture, or anything else.</summary>
     [Fact]
     public void A_thumbnail_in_the_head_goes_and_the_head_stays()
     {
         var picture = PictureFile.Plain(Read("plain.jpg")).Value;
         var head = picture.AsSpan().IndexOf("JFIF"u8) - 4;
         var hidden = "cut it off  "u8;
-        byte[] carrying = [.. picture[..(head + 2)], 0, 28, .. picture[(head + 4)..(head + 16)], 2, 2, .. hidden, .. picture[(head + 18)..]];
+        byte[] carrying =
+            [.. picture[..(head + 2)], 0, 28, .. picture[(head + 4)..(head + 16)], 2, 2, .. hidden, .. picture[(head + 18)..]];
         Assert.Equal(picture, PictureFile.Plain(carrying).Value);
     }
 
@@ -83,7 +90,8 @@ public sealed class PictureFileTests
     [InlineData("")]
     [InlineData("<svg xmlns='http://www.w3.org/2000/svg'/>")]
     public void What_is_no_photo_is_refused(string text) =>
-        Assert.Contains("no JPEG, PNG or WebP", Assert.Single(PictureFile.Plain(System.Text.Encoding.ASCII.GetBytes(text)).Faults).Found, StringComparison.Ordinal);
+        Assert.Contains("no JPEG, PNG or WebP", Assert.Single(PictureFile.Plain(System.Text.Encoding.ASCII.GetBytes(text)).Faults).Found,
+            StringComparison.Ordinal);
 
     [Theory]
     [MemberData(nameof(Files))]
@@ -96,21 +104,26 @@ public sealed class PictureFileTests
     }
 
     [Fact]
-    public void Damaged_files_never_end_the_program() => Gen.Select(Gen.Int[0, 4], Gen.Int[0, 5000], Gen.Byte, Gen.Int[0, 5000], Gen.Byte).Sample((file, place, value, other, then) =>
+    public void Damaged_files_never_end_the_program() =>
+        Gen.Select(Gen.Int[0, 4], Gen.Int[0, 5000], Gen.Byte, Gen.Int[0, 5000], Gen.Byte).Sample((file, place, value, other, then) =>
     {
         var bytes = Read(((IEnumerable<object[]>)Files).ElementAt(file)[0].ToString()!);
         bytes[place % bytes.Length] = value;
         bytes[other % bytes.Length] = then;
         var plain = PictureFile.Plain(bytes);
-        return plain.IsGood ? PictureFile.Plain(plain.Value) is { IsGood: true } again && again.Value.AsSpan().SequenceEqual(plain.Value) : plain.Faults.Count == 1;
+        return plain.IsGood
+            ? PictureFile.Plain(plain.Value) is { IsGood: true } again && again.Value.AsSpan().SequenceEqual(plain.Value)
+            : plain.Faults.Count == 1;
     }, iter: 2000);
 
     private static byte[] Read(string name) => File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "Imaging", "Files", name));
 
     private static string Words(byte[] bytes) => string.Join('\n', ImageMetadataReader.ReadMetadata(new MemoryStream(bytes))
-        .Where(directory => directory.Name is not ("File" or "File Type")).SelectMany(directory => directory.Tags).Select(tag => $"{tag.DirectoryName} {tag.Name} {tag.Description}"));
+        .Where(directory => directory.Name is not ("File" or "File Type")).SelectMany(directory => directory.Tags)
+        .Select(tag => $"{tag.DirectoryName} {tag.Name} {tag.Description}"));
 
     private static List<string> Sizes(byte[] bytes) => [.. ImageMetadataReader.ReadMetadata(new MemoryStream(bytes))
         .Where(directory => directory.Name is "JPEG" or "PNG-IHDR" or "WebP").SelectMany(directory => directory.Tags)
-        .Where(tag => tag.Name.Contains("Width", StringComparison.Ordinal) || tag.Name.Contains("Height", StringComparison.Ordinal)).Select(tag => tag.ToString())];
+        .Where(tag => tag.Name.Contains("Width", StringComparison.Ordinal) || tag.Name.Contains("Height", StringComparison.Ordinal))
+        .Select(tag => tag.ToString())];
 }

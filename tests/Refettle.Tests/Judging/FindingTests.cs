@@ -15,14 +15,16 @@ public sealed class FindingTests
         Assert.Equal(["body"], Fold(Seen("perforation", "holes"), Seen("place", "structural")).Unsound);
         Assert.Empty(Fold(Seen("place", "structural"), Seen("perforation", "holes"), Seen("perforation", "none")).Unsound);
         Assert.Empty(Fold(Seen("place", "structural"), Seen("thinning", "gives"), new SoundnessJudged("body", true)).Unsound);
-        Assert.Equal(["body"], Fold(Seen("place", "structural"), Seen("rust", "D"), new SoundnessJudged("body", false), Seen("rust", "B")).Unsound);
+        Assert.Equal(["body"],
+            Fold(Seen("place", "structural"), Seen("rust", "D"), new SoundnessJudged("body", false), Seen("rust", "B")).Unsound);
     }
 
     [Fact]
     public void A_struck_finding_no_longer_counts()
     {
         var device = new TestDevice("bench");
-        Entry[] entries = [.. Opened.Select(device.Write), device.Write(Seen("place", "structural")), device.Write(Seen("perforation", "holes"))];
+        Entry[] entries =
+            [.. Opened.Select(device.Write), device.Write(Seen("place", "structural")), device.Write(Seen("perforation", "holes"))];
         Assert.Single(CarHistory.Of("heron", entries).Car.Unsound);
         Assert.Empty(CarHistory.Of("heron", [.. entries, device.Write(new Struck(entries[^1].Id, null))]).Car.Unsound);
     }
@@ -30,7 +32,8 @@ public sealed class FindingTests
     [Fact]
     public void What_leaves_the_description_takes_its_findings_along()
     {
-        var car = Fold(new Found(new() { Of = "part tank", Scale = "rust", Word = "C" }), new LimitSet(new("part tank", "wall thickness", 0.8m, null, "mm", Origin.User, null)),
+        var car = Fold(new Found(new() { Of = "part tank", Scale = "rust", Word = "C" }),
+            new LimitSet(new("part tank", "wall thickness", 0.8m, null, "mm", Origin.User, null)),
             new VerdictGiven(new("tank", VerdictKind.Keep, DoneBy.Self, null)), new StructureRemoved(["part tank"]));
         Assert.Empty(car.Findings);
         Assert.Empty(car.Limits);
@@ -71,7 +74,8 @@ public sealed class FindingTests
         var car = Fold();
         Assert.Equal(BaselineItems.All.Count, Baseline.Open(car, []).Count);
         Assert.DoesNotContain(Baseline.Open(car, ["fl", "fr", "rl", "rr"]), line => line.Item.Id == BaselineItems.Heights);
-        Assert.DoesNotContain(Baseline.Open(Fold(new BaselineTold(new("shims", null, "none fitted", []))), []), line => line.Item.Id == "shims");
+        Assert.DoesNotContain(Baseline.Open(Fold(new BaselineTold(new("shims", null, "none fitted", []))), []),
+            line => line.Item.Id == "shims");
     }
 
     private static Found Seen(string scale, string word) => new(new() { Of = "part body", Scale = scale, Word = word });

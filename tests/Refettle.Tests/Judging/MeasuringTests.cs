@@ -5,7 +5,8 @@ namespace Refettle.Tests.Judging;
 
 public sealed class MeasuringTests
 {
-    /// <summary>Spec 10 ± 1, U 0.2 (ILAC-G8 inputs): pass from 9.2 to 10.8 at r = 1, 9.166 to 10.834 at r = 0.83 (ISO 14253-1:2017), 9.3 to 10.7 at 1.5.</summary>
+    /// <summary>Spec 10 ± 1, U 0.2 (ILAC-G8 inputs): pass from 9.2 to 10.8 at r = 1, 9.166 to 10.834 at r = 0.83 (ISO
+    /// 14253-1:2017), 9.3 to 10.7 at 1.5.</summary>
     [Theory]
     [InlineData(10.79, 1, Decision.Pass)]
     [InlineData(10.81, 1, Decision.ConditionalPass)]
@@ -27,7 +28,9 @@ public sealed class MeasuringTests
     /// <summary>JCGM 106:2012 7.4: y 13.6, u 1.8, limits 12.5 and 16.3 give 0.6626.</summary>
     [Fact]
     public void The_chance_to_be_within_is_that_of_the_published_example() =>
-        Assert.Equal(0.662630, Measuring.Of(Of([13.6m], resolution: (decimal)(1.8 * 2 * Math.Sqrt(3))), [new("part hub", "play", 12.5m, 16.3m, "mm", Origin.Maker, null)], guard: 0).Within!.Value, 5);
+        Assert.Equal(0.662630,
+            Measuring.Of(Of([13.6m], resolution: (decimal)(1.8 * 2 * Math.Sqrt(3))),
+                [new("part hub", "play", 12.5m, 16.3m, "mm", Origin.Maker, null)], guard: 0).Within!.Value, 5);
 
     /// <summary>u from repeats is s/√n (JCGM 100, 4.2.3), here by hand: 1, 2, 3 → s = 1, u = 1/√3.</summary>
     [Fact]

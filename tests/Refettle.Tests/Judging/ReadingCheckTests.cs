@@ -2,10 +2,12 @@ using Refettle.Judging;
 
 namespace Refettle.Tests.Judging;
 
-/// <summary>That a thickness is a length and none is below nothing needs no source; which figures have a sign: common practice, no source.</summary>
+/// <summary>That a thickness is a length and none is below nothing needs no source; which figures have a
+/// sign: common practice, no source.</summary>
 public sealed class ReadingCheckTests
 {
-    private static readonly Car Car = new() { Id = "heron", Name = "Heron", Structure = new(), Limits = [new("part drum", "bore", null, 204, "mm", Origin.Maker, null)] };
+    private static readonly Car Car = new()
+    { Id = "heron", Name = "Heron", Structure = new(), Limits = [new("part drum", "bore", null, 204, "mm", Origin.Maker, null)] };
 
     [Theory]
     [InlineData("play", -5, "mm")]
@@ -26,5 +28,6 @@ public sealed class ReadingCheckTests
     [InlineData("mass", 5, "kg")]
     public void What_it_can_be_has_none(string what, int value, string unit) => Assert.Empty(Check(what, value, unit));
 
-    private static ValueList<Fault> Check(string what, int value, string unit) => ReadingCheck.Of(Car, "part drum", new(what, [value], unit, null, null));
+    private static ValueList<Fault> Check(string what, int value, string unit) =>
+        ReadingCheck.Of(Car, "part drum", new(what, [value], unit, null, null));
 }

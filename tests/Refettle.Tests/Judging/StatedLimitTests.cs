@@ -28,16 +28,22 @@ public sealed class StatedLimitTests
         var device = new TestDevice("bench");
         Entry[] all = [.. Opening.Select(device.Write)];
         Assert.Equal(["joint wheel-axle", "part wheel", "space floor"], Fold(all).Limits.Select(limit => limit.Of));
-        Assert.Equal(["space floor"], Fold([.. all, device.Write(new StructureRemoved(["joint wheel-axle", "part wheel"]))]).Limits.Select(limit => limit.Of));
+        Assert.Equal(["space floor"],
+            Fold([.. all, device.Write(new StructureRemoved(["joint wheel-axle", "part wheel"]))]).Limits.Select(limit => limit.Of));
     }
 
     private static Found Measured => new(new() { Of = "part wheel", Scale = "rust", Reading = new("run-out", [1.5m], "mm", null, 0.01m) });
 
     private static Happening[] Opening => [new CarOpened("Heron", null, "EUR"), new StructureAdded("sheet", SmallCar.Structure with
     {
-        Parts = SmallCar.Structure.Parts.Select(part => part.Id == "wheel" ? part with { Limits = [new("run-out", null, 1, "mm", Origin.Maker, "manual 12")] } : part).ToValueList(),
-        Joints = SmallCar.Structure.Joints.Select(joint => joint.Id == "wheel-axle" ? joint with { Limits = [new("stretch", null, 1, "mm", Origin.User, null)] } : joint).ToValueList(),
-        Spaces = SmallCar.Structure.Spaces.Select(space => space with { Limits = [new("wall", 0.8m, null, "mm", Origin.User, null)] }).ToValueList(),
+        Parts = SmallCar.Structure.Parts
+            .Select(part => part.Id == "wheel" ? part with { Limits = [new("run-out", null, 1, "mm", Origin.Maker, "manual 12")] } : part)
+            .ToValueList(),
+        Joints = SmallCar.Structure.Joints
+            .Select(joint => joint.Id == "wheel-axle" ? joint with { Limits = [new("stretch", null, 1, "mm", Origin.User, null)] } : joint)
+            .ToValueList(),
+        Spaces = SmallCar.Structure.Spaces.Select(space => space with { Limits = [new("wall", 0.8m, null, "mm", Origin.User, null)] })
+            .ToValueList(),
     }, [])];
 
     private static Car Fold(Entry[] entries) => CarHistory.Of("heron", entries).Car;

@@ -6,7 +6,8 @@ namespace Refettle.Tests.Kits;
 /// <summary>Two small kits that need each other: a brake and a hub with wheel.</summary>
 internal static class Brake
 {
-    public static Structure Start { get; } = Of(Body, new Zone { Id = "corner-rl", Name = "Rear left" }, new Zone { Id = "corner-rr", Name = "Rear right" });
+    public static Structure Start { get; } =
+        Of(Body, new Zone { Id = "corner-rl", Name = "Rear left" }, new Zone { Id = "corner-rr", Name = "Rear right" });
 
     /// <summary>A drum on a hub, under a wheel, with a pipe from hole to hole that waits for both.</summary>
     public static Kit Drum { get; } = new()
@@ -24,7 +25,8 @@ internal static class Brake
             new() { Name = "axle", Role = "axle-unit", Joins = ["{p}drum"], IsOptional = true },
         ],
         Template = Of(
-            Part("{p}drum", Fact.Off("{wheel}"), Fact.Open("{p}drum-seat")) with { Name = "{Side} drum", Zone = "{zone}", Roles = ["drum"] },
+            Part("{p}drum", Fact.Off("{wheel}"), Fact.Open("{p}drum-seat")) with
+            { Name = "{Side} drum", Zone = "{zone}", Roles = ["drum"] },
             Joint("{p}drum-seat", "{p}drum", "{hub}", Fact.Off("{wheel}")),
             Joint("{p}drum-stop", "{p}drum", "body"),
             Joint("{p}bridge", "{hub}", "{feed}")),
@@ -52,8 +54,10 @@ internal static class Brake
         Template = Of(Part("{p}pipe") with { Roles = ["pipe"] }, Joint("{p}pipe-clip", "{p}pipe", "body")),
     };
 
-    public static Structure Add(this Structure car, Kit kit, Spot spot = Spot.None, string? prefix = null, params (string Hole, string Part)[] choices) =>
-        KitAddition.Propose(car, kit, spot, prefix, choices.ToDictionary(choice => choice.Hole, choice => choice.Part)).Value.Entry is var entry
+    public static Structure Add(
+        this Structure car, Kit kit, Spot spot = Spot.None, string? prefix = null, params (string Hole, string Part)[] choices) =>
+        KitAddition.Propose(car, kit, spot, prefix,
+            choices.ToDictionary(choice => choice.Hole, choice => choice.Part)).Value.Entry is var entry
             ? car.With(entry.Added, entry.Tied) : car;
 
     public static Joint? JointOf(this Structure car, string id) => car.Joints.SingleOrDefault(joint => joint.Id == id);

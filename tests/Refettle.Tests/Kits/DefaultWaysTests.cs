@@ -30,7 +30,8 @@ public sealed class DefaultWaysTests
     [InlineData(null, "")]
     public void The_socket_follows_from_the_thread(string? thread, string size) => Assert.Equal(size, HexHeads.Size(thread));
 
-    /// <summary>A head must be wider than its washer face; minima from ISO 4014 (dw: M6 8.88, M8 11.63, M10 14.63, M12 16.63, M14 19.64, M16 22.49 mm).</summary>
+    /// <summary>A head must be wider than its washer face; minima from ISO 4014 (dw: M6 8.88, M8 11.63, M10 14.63, M12
+    /// 16.63, M14 19.64, M16 22.49 mm).</summary>
     [Theory]
     [InlineData("M6", 8.88)]
     [InlineData("M8", 11.63)]

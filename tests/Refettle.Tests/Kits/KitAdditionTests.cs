@@ -120,7 +120,8 @@ public sealed class KitAdditionTests
     [Fact]
     public void A_prefix_tells_two_of_a_kind_apart_and_finds_its_own()
     {
-        var car = Brake.Start.Add(Brake.Hub, Spot.RearLeft).Add(Brake.Hub, Spot.RearLeft, "spare-rl").Add(Brake.Drum, Spot.RearLeft, "spare-rl-");
+        var car = Brake.Start.Add(Brake.Hub, Spot.RearLeft).Add(Brake.Hub, Spot.RearLeft, "spare-rl")
+            .Add(Brake.Drum, Spot.RearLeft, "spare-rl-");
         Assert.Equal(["spare-rl-drum", "spare-rl-hub"], car.JointOf("spare-rl-drum-seat")!.Holds);
         Assert.Equal(("Spare rear left drum", Side.Left), (car.PartOf("spare-rl-drum").Name, car.PartOf("spare-rl-drum").Side));
     }
@@ -128,7 +129,8 @@ public sealed class KitAdditionTests
     [Fact]
     public void A_zone_of_the_car_stays_as_the_car_has_it()
     {
-        var own = Brake.Pipe with { Template = Brake.Pipe.Template with { Zones = [new() { Id = "corner-rl", Name = "Other", Exposure = 0 }] } };
+        var own = Brake.Pipe with
+        { Template = Brake.Pipe.Template with { Zones = [new() { Id = "corner-rl", Name = "Other", Exposure = 0 }] } };
         Assert.Equal("Rear left", Brake.Start.Add(own).Zones.Single(zone => zone.Id == "corner-rl").Name);
     }
 
@@ -148,14 +150,16 @@ public sealed class KitAdditionTests
     {
         var result = KitAddition.Propose(Brake.Start.Add(Brake.Hub, Spot.RearLeft), Brake.Drum, Spot.RearLeft, null,
             new Dictionary<string, string> { ["hob"] = "rl-hub", ["hub"] = "rl-hab" });
-        Assert.Equal(["it has no hole \"hob\"", "the car has no part or sub-assembly \"rl-hab\""], result.Faults.Select(fault => fault.Found));
+        Assert.Equal(["it has no hole \"hob\"", "the car has no part or sub-assembly \"rl-hab\""],
+            result.Faults.Select(fault => fault.Found));
     }
 
     [Fact]
     public void A_kit_that_would_wait_in_a_circle_with_the_car_is_not_added()
     {
         var car = Brake.Start.With(Of(Part("rl-wheel", Fact.Off("rl-drum")) with { Roles = ["wheel"] }, Part("rl-drum-x")));
-        var result = KitAddition.Propose(car with { Parts = [.. car.Parts.Where(part => part.Id != "rl-drum-x")] }, Brake.Drum, Spot.RearLeft);
+        var result = KitAddition.Propose(car with { Parts = [.. car.Parts.Where(part => part.Id != "rl-drum-x")] }, Brake.Drum,
+            Spot.RearLeft);
         Assert.False(result.IsGood);
         Assert.Contains(result.Faults, fault => fault.Found.StartsWith("circular support", StringComparison.Ordinal));
     }

@@ -13,8 +13,10 @@ public sealed class MirrorTests
         var mirror = Mirror.Propose(left, Spot.RearLeft).Value;
         var mirrored = left.With(mirror.Added, mirror.Tied);
         var added = left.Add(Brake.Hub, Spot.RearRight).Add(Brake.Drum, Spot.RearRight);
-        Assert.Equal(added.Parts.OrderBy(part => part.Id, StringComparer.Ordinal), mirrored.Parts.OrderBy(part => part.Id, StringComparer.Ordinal));
-        Assert.Equal(added.Joints.OrderBy(joint => joint.Id, StringComparer.Ordinal), mirrored.Joints.OrderBy(joint => joint.Id, StringComparer.Ordinal));
+        Assert.Equal(added.Parts.OrderBy(part => part.Id, StringComparer.Ordinal),
+            mirrored.Parts.OrderBy(part => part.Id, StringComparer.Ordinal));
+        Assert.Equal(added.Joints.OrderBy(joint => joint.Id, StringComparer.Ordinal),
+            mirrored.Joints.OrderBy(joint => joint.Id, StringComparer.Ordinal));
     }
 
     [Fact]
@@ -31,16 +33,24 @@ public sealed class MirrorTests
     [Fact]
     public void Things_with_a_side_alone_get_a_name_of_their_own_and_roles_stay()
     {
-        var car = Of(Body, Part("seat") with { Name = "Left seat", Side = Side.Left, Roles = ["seat"] }, Joint("seat-bolts", "seat", "body", Fact.Off("seat")) with { Name = "LEFT seat to floor" });
+        var car = Of(Body, Part("seat") with { Name = "Left seat", Side = Side.Left, Roles = ["seat"] },
+            Joint("seat-bolts", "seat", "body", Fact.Off("seat")) with { Name = "LEFT seat to floor" });
         car = car with { Joints = [car.Joints[0] with { Ways = [Way()], Refit = new() { Tool = "LEFT lever", Takes = new(4) } }] };
-        car = car with { Parts = car.Parts.Select(part => part.Id == "seat" ? part with { Out = new() { Refit = new() { Tool = "helper", Takes = new(2), Clear = [Fact.Open("seat-bolts")] } } } : part).ToValueList() };
+        car = car with
+        {
+            Parts = car.Parts
+                .Select(part => part.Id == "seat"
+                    ? part with { Out = new() { Refit = new() { Tool = "helper", Takes = new(2), Clear = [Fact.Open("seat-bolts")] } } }
+                    : part).ToValueList()
+        };
         var added = Mirror.Propose(car, Spot.Left).Value.Added;
         var seat = Assert.Single(added.Parts);
         Assert.Equal(("seat-right", "Right seat", Side.Right), (seat.Id, seat.Name, seat.Side));
         Assert.Equal(["seat"], seat.Roles);
         Assert.Equal(("seat-bolts-right", "RIGHT seat to floor"), (added.Joints.Single().Id, added.Joints.Single().Name));
         Assert.Equal(["seat-right", "body"], added.Joints.Single().Holds);
-        Assert.Equal(("RIGHT lever", "open(seat-bolts-right)"), (added.Joints.Single().Refit!.Tool, seat.Out.Refit!.Clear.Single().ToString()));
+        Assert.Equal(("RIGHT lever", "open(seat-bolts-right)"),
+            (added.Joints.Single().Refit!.Tool, seat.Out.Refit!.Clear.Single().ToString()));
     }
 
     [Fact]
@@ -61,9 +71,12 @@ public sealed class MirrorTests
             SubAssemblies = [new() { Id = "rl-unit", Name = "Unit", Members = ["rl-box", "{lid}"], Kit = "box rl" }],
             Spaces = [new() { Id = "rl-bay", Name = "Bay", ClosedBy = ["{lid}"], Kit = "box rl" }],
         };
-        var car = Of(Body, Part("rl-box") with { Kit = "box rl" }) with { LooseEnds = [new() { Kit = "box rl", Hole = "lid", Role = "lid", Meanwhile = "", Waits = waits }] };
+        var car = Of(Body, Part("rl-box") with { Kit = "box rl" }) with
+        { LooseEnds = [new() { Kit = "box rl", Hole = "lid", Role = "lid", Meanwhile = "", Waits = waits }] };
         var mirrored = Assert.Single(Mirror.Propose(car, Spot.RearLeft).Value.Added.LooseEnds).Waits;
-        Assert.Equal(["box rr", "box rr", "box rr"], mirrored.Joints.Select(one => one.Kit).Concat(mirrored.SubAssemblies.Select(one => one.Kit)).Concat(mirrored.Spaces.Select(one => one.Kit)));
+        Assert.Equal(["box rr", "box rr", "box rr"],
+            mirrored.Joints.Select(one => one.Kit).Concat(mirrored.SubAssemblies.Select(one => one.Kit))
+                .Concat(mirrored.Spaces.Select(one => one.Kit)));
     }
 
     [Fact]

@@ -27,7 +27,9 @@ public sealed class BooksTests
             Assert.Equal(books.Owed, books.Jobs.Sum(job => job.Owed));
             // Nothing closes the joint again: it is opened once, whatever further marks say.
             var worked = own.Where(line => line.Happening is StepDone).Take(1).Concat(own.Where(line => line.Happening is Tried));
-            Assert.Equal(worked.Sum(line => line.Happening is StepDone done ? done.Took!.Value.Value : ((Tried)line.Happening!).Try.Took!.Value.Value), books.Worked.Value);
+            Assert.Equal(worked.Sum(line => line.Happening is StepDone done
+                ? done.Took!.Value.Value
+                : ((Tried)line.Happening!).Try.Took!.Value.Value), books.Worked.Value);
             Assert.Equal(books.Worked.Value, books.Jobs.Sum(job => job.Worked.Value));
         }
     });
@@ -49,10 +51,14 @@ public sealed class BooksTests
 
     private static decimal Came(Ordered ordered, Guid id, List<HistoryLine> all)
     {
-        var came = all.Select(line => line.Happening).OfType<Arrived>().Where(arrived => arrived.Order == id).SelectMany(arrived => arrived.Lines).ToList();
-        var back = all.Select(line => line.Happening).OfType<SentBack>().Where(sent => sent.Order == id).SelectMany(sent => sent.Lines).ToList();
+        var came = all.Select(line => line.Happening).OfType<Arrived>().Where(arrived => arrived.Order == id)
+            .SelectMany(arrived => arrived.Lines).ToList();
+        var back = all.Select(line => line.Happening).OfType<SentBack>().Where(sent => sent.Order == id).SelectMany(sent => sent.Lines)
+            .ToList();
         return ordered.Lines.Sum(line => (line.Each?.Amount ?? 0)
-                * Math.Max(0, came.Where(one => one.Ordered == line.Number).Sum(one => one.Count) - back.Where(one => one.Ordered == line.Number).Sum(one => one.Count)))
+                * Math.Max(0,
+                    came.Where(one => one.Ordered == line.Number).Sum(one => one.Count) - back.Where(one => one.Ordered == line.Number)
+                        .Sum(one => one.Count)))
             + (came.Count > 0 ? ordered.Carriage?.Amount ?? 0 : 0);
     }
 
@@ -74,7 +80,8 @@ public sealed class BooksTests
         Assert.Equal(before, Now(device.Known));
     });
 
-    /// <summary>A mark that finds the step done takes nobody any time, but can tell what it took; opened again after it was closed is work again.</summary>
+    /// <summary>A mark that finds the step done takes nobody any time, but can tell what it took; opened again
+    /// after it was closed is work again.</summary>
     [Fact]
     public void Minutes_count_once_for_a_step_that_is_marked_twice()
     {
@@ -86,7 +93,8 @@ public sealed class BooksTests
         Assert.Equal(9, Of(SmallCar.After(new StepDone(Fact.Open("tank-body"), "spanner", null), Opened(9), Opened(7))).Worked.Value);
         Assert.Equal(9, Of(SmallCar.After(new StepDone(Fact.Off("tank"), null, null), Opened(9))).Worked.Value);
         var again = HappeningCheck.Of(SmallCar.After(Opened(20)), Opened(9)).Single();
-        Assert.Equal((Severity.Note, "Marking it again does no harm; of its minutes those told first count."), (again.Severity, again.Mend));
+        Assert.Equal((Severity.Note, "Marking it again does no harm; of its minutes those told first count."),
+            (again.Severity, again.Mend));
     }
 
     [Fact]
@@ -129,7 +137,8 @@ public sealed class BooksTests
         var (tank, floor) = (Jobs.Tank with { Wish = Wish.Maybe }, Jobs.Tank with { Id = "floor", Name = "Floor", Wish = Wish.Maybe });
         var none = Of(SmallCar.After(new JobEntered(tank), new JobEntered(floor)));
         Assert.Equal((1, "2 jobs that are not chosen are left out."), (none.JobsThatCount.Count(), none.NotChosen));
-        var some = Of(SmallCar.After(new JobEntered(tank), new JobEntered(floor), new ScopeChosen(["floor"]), new MoneySpent(new(new(20), "sealer", SpendKind.Consumables, "job tank", null, null, new(2026, 3, 1)))));
+        var some = Of(SmallCar.After(new JobEntered(tank), new JobEntered(floor), new ScopeChosen(["floor"]),
+            new MoneySpent(new(new(20), "sealer", SpendKind.Consumables, "job tank", null, null, new(2026, 3, 1)))));
         Assert.Equal(["floor", "tank", null], some.JobsThatCount.Select(job => job.Job).OrderBy(job => job ?? "~", StringComparer.Ordinal));
         Assert.Equal("", some.NotChosen);
     }
@@ -141,7 +150,8 @@ public sealed class BooksTests
         var fresh = StillToCome.Of(SmallCar.After().Car, Of(SmallCar.After()), [new(100), new(60)], 1);
         Assert.Equal(160, fresh.PlannedWork.Value);
         Assert.InRange(fresh.WorkHalf.Value, 160, 250);
-        var slow = SmallCar.After(Enumerable.Repeat<Happening[]>([new StepDone(Fact.Open("tank-body"), "spanner", new(10)), new StepReversed(Fact.Open("tank-body"), null)], 60).SelectMany(pair => pair).ToArray());
+        var slow = SmallCar.After(Enumerable.Repeat<Happening[]>([new StepDone(Fact.Open("tank-body"), "spanner", new(10)),
+            new StepReversed(Fact.Open("tank-body"), null)], 60).SelectMany(pair => pair).ToArray());
         var known = StillToCome.Of(slow.Car, Of(slow), [new(100), new(60)], 1);
         Assert.Equal(60, known.Pace.Tasks);
         Assert.Equal(2, known.Pace.MiddleFactor, 0.05);

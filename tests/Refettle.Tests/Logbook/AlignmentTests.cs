@@ -5,7 +5,8 @@ namespace Refettle.Tests.Logbook;
 
 public sealed class AlignmentTests
 {
-    /// <summary>ISO 8855:2011 signs; left +0.20, right 0.00 is 0.10 to the right, and as the maker's data sheet prints it the other way round, the side is named.</summary>
+    /// <summary>ISO 8855:2011 signs; left +0.20, right 0.00 is 0.10 to the right, and as the maker's data sheet prints it the
+    /// other way round, the side is named.</summary>
     [Theory]
     [InlineData(0.2, 0.0, "0.10° to the right")]
     [InlineData(0.0, 0.2, "0.10° to the left")]
@@ -54,5 +55,6 @@ public sealed class AlignmentTests
 
     private static ValueList<Fault> Faults(AlignmentMeasured measured) => HappeningCheck.Of(SmallCar.After(), measured);
 
-    private static AlignmentMeasured Of(decimal? thrust, decimal left, decimal right) => new(true, [new("rl", left, null, null), new("rr", right, null, null)], thrust, null, null);
+    private static AlignmentMeasured Of(decimal? thrust, decimal left, decimal right) =>
+        new(true, [new("rl", left, null, null), new("rr", right, null, null)], thrust, null, null);
 }

@@ -11,8 +11,10 @@ public sealed class BagShelfTests
     [Fact]
     public void What_is_packed_later_is_added_and_the_place_is_the_last_one_said()
     {
-        var bag = Assert.Single(SmallCar.After(_washers, new BagPacked("14", "two clips", ["part tank", "joint tank-body"], null), new BagMoved("14", "shelf")).Car.Bags);
-        Assert.Equal(new Bag { Code = "14", Holds = [_washers.Holds!, "two clips"], For = ["joint tank-body", "part tank"], Place = "shelf" }, bag);
+        var bag = Assert.Single(SmallCar.After(_washers, new BagPacked("14", "two clips", ["part tank", "joint tank-body"], null),
+            new BagMoved("14", "shelf")).Car.Bags);
+        Assert.Equal(new Bag
+        { Code = "14", Holds = [_washers.Holds!, "two clips"], For = ["joint tank-body", "part tank"], Place = "shelf" }, bag);
     }
 
     [Fact]
@@ -57,7 +59,8 @@ public sealed class BagShelfTests
     [Fact]
     public void A_step_has_the_bags_of_its_joint_or_of_its_part_and_that_parts_joints()
     {
-        var car = SmallCar.After(_washers, new BagPacked("2", "nuts", ["part wheel"], null), new BagPacked("3", "old", ["joint tank-body"], null), new BagEmptied("3")).Car;
+        var car = SmallCar.After(_washers, new BagPacked("2", "nuts", ["part wheel"], null),
+            new BagPacked("3", "old", ["joint tank-body"], null), new BagEmptied("3")).Car;
         Assert.Equal(["14"], BagList.Of(car, Fact.Open("tank-body")).Select(bag => bag.Code));
         Assert.Equal(["14"], BagList.Of(car, Fact.Off("tank")).Select(bag => bag.Code));
         Assert.Equal(["2"], BagList.Of(car, Fact.Off("wheel")).Select(bag => bag.Code));
@@ -71,7 +74,8 @@ public sealed class BagShelfTests
         Assert.Empty(BagList.LeftOver(off.Car));
         var loose = SmallCar.After(_washers, new StepDone(Fact.Off("tank"), null, null), new StepReversed(Fact.Off("tank"), null));
         Assert.Empty(BagList.LeftOver(loose.Car));
-        Happening[] together = [_washers, new StepDone(Fact.Off("tank"), null, null), new StepReversed(Fact.Off("tank"), null), new StepReversed(Fact.Open("tank-body"), null)];
+        Happening[] together = [_washers, new StepDone(Fact.Off("tank"), null, null), new StepReversed(Fact.Off("tank"), null),
+            new StepReversed(Fact.Open("tank-body"), null)];
         Assert.Equal("14", Assert.Single(BagList.LeftOver(SmallCar.After(together).Car)).Code);
         Assert.Empty(BagList.LeftOver(SmallCar.After([.. together, new BagEmptied("14")]).Car));
     }
@@ -90,10 +94,14 @@ public sealed class BagShelfTests
     public void What_is_wrong_with_a_bag_is_told_before_it_is_written()
     {
         var history = SmallCar.After(_washers);
-        Assert.Contains("up to 8", Assert.Single(HappeningCheck.Of(history, _washers with { Code = "Nr 14" })).Mend, StringComparison.Ordinal);
-        Assert.Contains("joint tank-bdy", Assert.Single(HappeningCheck.Of(history, _washers with { For = ["joint tank-bdy"] })).Found, StringComparison.Ordinal);
-        Assert.Contains("nothing", Assert.Single(HappeningCheck.Of(history, new BagPacked("2", " ", [], null))).Found, StringComparison.Ordinal);
-        Assert.Contains("no such bag", Assert.Single(HappeningCheck.Of(history, new BagMoved("15", "shelf"))).Found, StringComparison.Ordinal);
+        Assert.Contains("up to 8", Assert.Single(HappeningCheck.Of(history, _washers with { Code = "Nr 14" })).Mend,
+            StringComparison.Ordinal);
+        Assert.Contains("joint tank-bdy", Assert.Single(HappeningCheck.Of(history, _washers with { For = ["joint tank-bdy"] })).Found,
+            StringComparison.Ordinal);
+        Assert.Contains("nothing", Assert.Single(HappeningCheck.Of(history, new BagPacked("2", " ", [], null))).Found,
+            StringComparison.Ordinal);
+        Assert.Contains("no such bag", Assert.Single(HappeningCheck.Of(history, new BagMoved("15", "shelf"))).Found,
+            StringComparison.Ordinal);
         Assert.Contains("no such bag", Assert.Single(HappeningCheck.Of(history, new BagEmptied("15"))).Found, StringComparison.Ordinal);
         Assert.Empty(HappeningCheck.Of(history, new BagPacked("14", "more", ["part wheel"], null)));
     }
@@ -101,7 +109,8 @@ public sealed class BagShelfTests
     [Fact]
     public void The_next_code_is_a_number_that_was_never_on_a_bag() => Gen.Int[1, 400].Array[0, 30].Sample(numbers =>
     {
-        var bags = numbers.Select(number => new Bag { Code = $"{number}", IsEmpty = number % 2 == 0 }).Append(new() { Code = "a7" }).ToList();
+        var bags = numbers.Select(number => new Bag { Code = $"{number}", IsEmpty = number % 2 == 0 }).Append(new() { Code = "a7" })
+            .ToList();
         var next = BagCode.Next(bags);
         return BagCode.IsValid(next) && bags.All(bag => bag.Code != next);
     });

@@ -22,7 +22,8 @@ public sealed class CalendarEntriesTests
         { new SpellAdded(Evenings with { Whose = "neighbuor" }), "there is no such facility" },
         { new SpellAdded(Evenings with { Repeats = new(Rhythm.Weekly, 0, []) }), "it repeats every 0" },
         { new SpellAdded(Evenings with { Repeats = new(Rhythm.Daily, 1, [IsoDayOfWeek.Monday]) }), "its days of the week do not fit" },
-        { new SpellAdded(Evenings with { Repeats = new(Rhythm.Weekly, 1, [], new(2026, 1, 1)) }), "its last day 2026-01-01 is before its first, 2027-01-05" },
+        { new SpellAdded(Evenings with { Repeats = new(Rhythm.Weekly, 1, [], new(2026, 1, 1)) }),
+            "its last day 2026-01-01 is before its first, 2027-01-05" },
         { new SpellRemoved("mornings"), "there is no such spell" },
         { new SpellMissed("evenigs", new(2027, 1, 5)), "there is no such spell" },
         { new TimeZoneChosen("Europe/Berln"), "\"Europe/Berln\" is not one" },
@@ -40,7 +41,8 @@ public sealed class CalendarEntriesTests
         { new ClimateExpected([new(13, 5, 80, Origin.User)]), "there is no month 13" },
         { new ClimateRead(new(new(2027, 1, 1), 5, 0)), "0 % relative humidity" },
         { new TaskAdded(new() { Id = "polish", Name = "Polish", Takes = new(-5) }), "-5 min" },
-        { new TaskAdded(new() { Id = "polish", Name = "Polish", Takes = new(5), After = ["polish"] }), "it is to come before or after itself" },
+        { new TaskAdded(new() { Id = "polish", Name = "Polish", Takes = new(5), After = ["polish"] }),
+            "it is to come before or after itself" },
         { new TaskRemoved("polish"), "there is no such task" },
         { new TaskSplit("polish", [new(10)]), "it is split into 1" },
         { new TaskEquipped("job.floor", ["bay"]), "there is no such facility" },
@@ -51,10 +53,12 @@ public sealed class CalendarEntriesTests
     public void A_car_stands_in_one_place()
     {
         var told = new TaskAdded(new() { Id = "polish", Name = "Polish", Takes = new(5), Uses = ["yard", "corner"] });
-        var there = SmallCar.After(new FacilityAdded(new() { Id = "yard", Name = "Yard", Kind = FacilityKind.Place }), new FacilityAdded(new() { Id = "corner", Name = "Corner", Kind = FacilityKind.Place }));
+        var there = SmallCar.After(new FacilityAdded(new() { Id = "yard", Name = "Yard", Kind = FacilityKind.Place }),
+            new FacilityAdded(new() { Id = "corner", Name = "Corner", Kind = FacilityKind.Place }));
         Assert.Equal("the car is to stand at yard and corner", Assert.Single(HappeningCheck.Of(there, told)).Found);
         Assert.Empty(HappeningCheck.Of(there, told with { Task = told.Task with { Uses = ["yard"] } }));
-        Assert.Equal("the car is to stand at yard and corner", Assert.Single(HappeningCheck.Of(there, new TaskEquipped("job.floor", ["yard", "corner"]))).Found);
+        Assert.Equal("the car is to stand at yard and corner",
+            Assert.Single(HappeningCheck.Of(there, new TaskEquipped("job.floor", ["yard", "corner"]))).Found);
         Assert.Empty(HappeningCheck.Of(there, new TaskEquipped("job.floor", ["yard"])));
         Assert.Equal(["yard"], Assert.Single(SmallCar.After(new TaskEquipped("job.floor", ["yard"])).Car.Calendar.Terms).Uses);
         Assert.Empty(SmallCar.After(new TaskEquipped("job.floor", ["yard"]), new TaskEquipped("job.floor", [])).Car.Calendar.Terms);
@@ -63,14 +67,19 @@ public sealed class CalendarEntriesTests
     [Theory]
     [MemberData(nameof(Wrong))]
     public void A_mistake_is_named(Happening happening, string found) =>
-        Assert.Contains(found, HappeningCheck.Of(SmallCar.After(new SpellAdded(Evenings), new FacilityAdded(Neighbour)), happening).Select(fault => fault.Found));
+        Assert.Contains(found,
+            HappeningCheck.Of(SmallCar.After(new SpellAdded(Evenings), new FacilityAdded(Neighbour)), happening)
+                .Select(fault => fault.Found));
 
     [Fact]
     public void Spells_are_added_replaced_missed_and_taken_out()
     {
-        var missed = SmallCar.After(new SpellAdded(Evenings), new SpellMissed("evenings", new(2027, 1, 7)), new SpellMissed("evenings", new(2027, 1, 7)));
+        var missed = SmallCar.After(new SpellAdded(Evenings), new SpellMissed("evenings", new(2027, 1, 7)),
+            new SpellMissed("evenings", new(2027, 1, 7)));
         Assert.Equal([new LocalDate(2027, 1, 7)], Assert.Single(missed.Car.Calendar.Spells).Except);
-        Assert.Equal(Evenings with { From = new(19, 0) }, Assert.Single(SmallCar.After(new SpellAdded(Evenings), new SpellAdded(Evenings with { From = new(19, 0) })).Car.Calendar.Spells));
+        Assert.Equal(Evenings with { From = new(19, 0) },
+            Assert.Single(
+                SmallCar.After(new SpellAdded(Evenings), new SpellAdded(Evenings with { From = new(19, 0) })).Car.Calendar.Spells));
         Assert.Empty(SmallCar.After(new SpellAdded(Evenings), new SpellRemoved("evenings")).Car.Calendar.Spells);
         var lines = SmallCar.After(new SpellRemoved("evenings")).Lines;
         Assert.Equal(Standing.NotApplied, lines[lines.Count - 1].Standing);
@@ -78,11 +87,14 @@ public sealed class CalendarEntriesTests
 
     /// <summary>A log that comes from elsewhere was not asked before it was written.</summary>
     public static TheoryData<Happening> Impossible => new(
-        new HandoverSet(new(new(9999, 12, 31, 10, 0), "hand-over")), new SpellAdded(Evenings with { Id = "more", First = new(9999, 12, 31) }),
+        new HandoverSet(new(new(9999, 12, 31, 10, 0), "hand-over")),
+        new SpellAdded(Evenings with { Id = "more", First = new(9999, 12, 31) }),
         new SpellMissed("evenings", new(9999, 12, 31)), new FacilityAdded(Neighbour with { Until = new(9999, 12, 31) }),
         new ClimateRead(new(new(9999, 12, 31), 5, 80)), new TaskFixed("polish", new(9999, 12, 31, 10, 0)),
-        new TaskForbidden("polish", new(new(2027, 1, 2), new(9999, 12, 31))), new TaskMarked(new("polish", TaskProgress.Done, new(9999, 12, 31, 10, 0))),
-        new TimelineKept([new("polish", new(2027, 1, 2, 10, 0), new(9999, 12, 31, 10, 0))]), new MeansSet(new(null, null, new(9999, 12, 31), null)),
+        new TaskForbidden("polish", new(new(2027, 1, 2), new(9999, 12, 31))),
+        new TaskMarked(new("polish", TaskProgress.Done, new(9999, 12, 31, 10, 0))),
+        new TimelineKept([new("polish", new(2027, 1, 2, 10, 0), new(9999, 12, 31, 10, 0))]),
+        new MeansSet(new(null, null, new(9999, 12, 31), null)),
         new SoakBegun("tank-body", "oil", new(9999, 12, 31, 10, 0, 0, TimeSpan.Zero)),
         new MoneySpent(new(new(5), "oil", default, null, null, null, new(9999, 12, 31))));
 
@@ -99,7 +111,8 @@ public sealed class CalendarEntriesTests
 
     [Fact]
     public void A_helper_takes_his_spells_with_him() => Assert.Empty(
-        SmallCar.After(new FacilityAdded(Neighbour), new SpellAdded(Evenings with { Whose = "neighbour" }), new FacilityRemoved("neighbour")).Car.Calendar.Spells);
+        SmallCar.After(new FacilityAdded(Neighbour), new SpellAdded(Evenings with { Whose = "neighbour" }),
+            new FacilityRemoved("neighbour")).Car.Calendar.Spells);
 
     [Fact]
     public void A_struck_entry_is_as_if_never_written()
@@ -120,11 +133,13 @@ public sealed class CalendarEntriesTests
     public void Terms_of_one_task_come_together_and_go_again()
     {
         var terms = Assert.Single(SmallCar.After(
-            new TaskTimed("polish", new(50)), new TaskForbidden("polish", new(new(2027, 1, 4), new(2027, 1, 5))), new TaskForbidden("polish", new(new(2027, 2, 1), new(2027, 2, 1)))).Car.Calendar.Terms);
+            new TaskTimed("polish", new(50)), new TaskForbidden("polish", new(new(2027, 1, 4), new(2027, 1, 5))),
+            new TaskForbidden("polish", new(new(2027, 2, 1), new(2027, 2, 1)))).Car.Calendar.Terms);
         Assert.Equal(new Minutes(50), terms.Takes);
         Assert.Equal(2, terms.Not.Count);
         Assert.Empty(SmallCar.After(new TaskTimed("polish", new(50)), new TaskTimed("polish", null)).Car.Calendar.Terms);
-        Assert.Empty(SmallCar.After(new TaskMarked(new("polish", TaskProgress.Done, new(2027, 1, 9, 10, 0))), new TaskMarked(new("polish", TaskProgress.Ahead, new(2027, 1, 9, 10, 5)))).Car.Calendar.Marks);
+        Assert.Empty(SmallCar.After(new TaskMarked(new("polish", TaskProgress.Done, new(2027, 1, 9, 10, 0))),
+            new TaskMarked(new("polish", TaskProgress.Ahead, new(2027, 1, 9, 10, 5)))).Car.Calendar.Marks);
     }
 
     [Fact]
@@ -133,5 +148,7 @@ public sealed class CalendarEntriesTests
 
     [Fact]
     public void Every_month_of_an_entry_is_kept() =>
-        Assert.Equal([1, 2, 3], SmallCar.After(new ClimateExpected([new(1, 4, 80, Origin.User), new(2, 5, 80, Origin.User), new(3, 6, 80, Origin.User)])).Car.Calendar.Climate.Select(month => month.Month));
+        Assert.Equal([1, 2, 3],
+            SmallCar.After(new ClimateExpected([new(1, 4, 80, Origin.User), new(2, 5, 80, Origin.User),
+                new(3, 6, 80, Origin.User)])).Car.Calendar.Climate.Select(month => month.Month));
 }

@@ -2,8 +2,9 @@ using Refettle.Logbook;
 
 namespace Refettle.Tests.Logbook;
 
-/// <summary>A clock that is a day off is told of and changes nothing. What can be known of clocks from who knew what: L. Lamport, "Time, clocks, and the
-/// ordering of events in a distributed system", Comm. ACM 21 (1978), clock condition: what comes after must not bear an earlier time.</summary>
+/// <summary>A clock that is a day off is told of and changes nothing. What can be known of clocks from who knew
+/// what: L. Lamport, "Time, clocks, and the ordering of events in a distributed system", Comm. ACM 21 (1978), clock condition: what comes
+/// after must not bear an earlier time.</summary>
 public sealed class ClockDoubtsTests
 {
     private static readonly DateTimeOffset Now = new(2026, 3, 1, 9, 0, 0, TimeSpan.Zero);
@@ -17,7 +18,8 @@ public sealed class ClockDoubtsTests
         phone.Write(new Noted("first", null));
         phone.Write(new Noted("second", null));
         Assert.Equal(says, Assert.Single(ClockDoubts.Ahead(phone.Known, Now)).Says("garage").Found);
-        Assert.Contains("before its own newest entry", ClockDoubts.Ahead(phone.Known, Now)[0].Says("phone").Found, StringComparison.Ordinal);
+        Assert.Contains("before its own newest entry", ClockDoubts.Ahead(phone.Known, Now)[0].Says("phone").Found,
+            StringComparison.Ordinal);
         Assert.Empty(ClockDoubts.Ahead(phone.Known, Now.AddHours(hours)));
     }
 
@@ -31,7 +33,8 @@ public sealed class ClockDoubtsTests
         phone.Write(new Noted("answered again", null));
         var doubt = Assert.Single(ClockDoubts.Backward(phone.History().Lines.Select(line => line.Entry)));
         Assert.Equal(new("phone", TimeSpan.FromDays(1), "garage"), doubt);
-        Assert.Equal("phone wrote at a time that lies 1 day before that of what it knew from this device: the clock of one of them is off", doubt.Says("garage").Found);
+        Assert.Equal("phone wrote at a time that lies 1 day before that of what it knew from this device: the clock of one of them is off",
+            doubt.Says("garage").Found);
     }
 
     [Fact]
@@ -41,10 +44,12 @@ public sealed class ClockDoubtsTests
         late.Write(new Noted("late", null));
         early.Learn(late.Known);
         early.Write(new Noted("early", null));
-        Assert.Equal("the clock of this device was set back by 1 day", Assert.Single(ClockDoubts.Backward(early.Known)).Says("phone").Found);
+        Assert.Equal("the clock of this device was set back by 1 day",
+            Assert.Single(ClockDoubts.Backward(early.Known)).Says("phone").Found);
     }
 
-    /// <summary>Over random evenings of three devices: clocks as they may be, the car is the same as with right ones, and right ones are never doubted.</summary>
+    /// <summary>Over random evenings of three devices: clocks as they may be, the car is the same as with right ones,
+    /// and right ones are never doubted.</summary>
     [Fact]
     public void The_order_is_the_same_whatever_the_clocks_and_right_ones_are_not_doubted()
     {

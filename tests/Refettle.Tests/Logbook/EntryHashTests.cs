@@ -59,7 +59,8 @@ public sealed class EntryHashTests
     }
 
     public static TheoryData<string> Changes => new(
-        "id", "car", "device", "sequence", "after", "salt", "previous", "at", "kind", "version", "number", "name", "added", "removed", "shifted");
+        "id", "car", "device", "sequence", "after", "salt", "previous", "at", "kind", "version", "number", "name", "added", "removed",
+        "shifted");
 
     [Theory]
     [MemberData(nameof(Changes))]

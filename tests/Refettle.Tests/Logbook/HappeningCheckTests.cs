@@ -13,7 +13,8 @@ public sealed class HappeningCheckTests
         { new StepDone(Fact.Off("body"), null, null), "part body is what the rest hangs on and never comes off" },
         { new StepDone(Fact.Open("tank-body"), "drill", null), "it has no way drill" },
         { new StepDone(Fact.Off("tank"), null, new(-1)), "-1 min" },
-        { new StepReversed(Fact.Free("tank"), null), "free(tank) follows from other facts; say which joint was closed or which part was put back" },
+        { new StepReversed(Fact.Free("tank"), null),
+            "free(tank) follows from other facts; say which joint was closed or which part was put back" },
         { new StanceTaken("flying"), "the car has no stance flying" },
         { new StanceTaken("battery-off"), "the car has no stance battery-off" },
         { new SoundnessJudged("roof", false), "the car has no part roof" },
@@ -34,23 +35,28 @@ public sealed class HappeningCheckTests
     [Theory]
     [MemberData(nameof(Wrong))]
     public void A_mistake_is_named(Happening happening, string found) =>
-        Assert.Contains(found, HappeningCheck.Of(SmallCar.After(), happening).Where(fault => fault.Severity == Severity.Error).Select(fault => fault.Found));
+        Assert.Contains(found,
+            HappeningCheck.Of(SmallCar.After(), happening).Where(fault => fault.Severity == Severity.Error).Select(fault => fault.Found));
 
     [Fact]
     public void A_near_name_is_offered() =>
-        Assert.Contains("tank", HappeningCheck.Of(SmallCar.After(), new StepDone(Fact.Off("tnak"), null, null))[0].Mend, StringComparison.Ordinal);
+        Assert.Contains("tank", HappeningCheck.Of(SmallCar.After(), new StepDone(Fact.Off("tnak"), null, null))[0].Mend,
+            StringComparison.Ordinal);
 
     /// <summary>The name was right: what has to be done first is the help.</summary>
     [Fact]
     public void A_joint_of_what_is_off_is_not_asked_for_by_its_own_name() =>
         Assert.Equal("Fit first what is off, and say so: refettle back 'off(PART)'.",
-            HappeningCheck.Of(SmallCar.After(new StepDone(Fact.Off("wheel"), null, null)), new StepReversed(Fact.Open("wheel-axle"), null))[0].Mend);
+            HappeningCheck.Of(SmallCar.After(new StepDone(Fact.Off("wheel"), null, null)),
+                new StepReversed(Fact.Open("wheel-axle"), null))[0].Mend);
 
     [Fact]
     public void What_fits_has_no_fault() => Assert.All(
         [
-            new StepDone(Fact.Off("tank"), "alone", new(4)), new StepDone(Fact.Open("tank-body"), "spanner", null), new StepDone(Fact.State("on-stands"), "do", null),
-            new StanceTaken("on-stands"), new SoundnessJudged("body", false), new StructureRemoved(["part tank", "zone rear"]), new Noted("wet", "space floor"),
+            new StepDone(Fact.Off("tank"), "alone", new(4)), new StepDone(Fact.Open("tank-body"), "spanner", null),
+            new StepDone(Fact.State("on-stands"), "do", null),
+            new StanceTaken("on-stands"), new SoundnessJudged("body", false), new StructureRemoved(["part tank", "zone rear"]),
+            new Noted("wet", "space floor"),
             new StructureAdded("edit", new() { Parts = [new() { Id = "roof", Name = "Roof" }] }, []),
         ],
         (Happening happening) => Assert.Empty(HappeningCheck.Of(SmallCar.After(), happening)));
@@ -60,13 +66,16 @@ public sealed class HappeningCheckTests
     {
         var history = SmallCar.After(new SoundnessJudged("body", false));
         foreach (Happening happening in new Happening[] { new StanceTaken("on-stands"), new StepDone(Fact.State("on-stands"), null, null) })
-            Assert.Contains(HappeningCheck.Of(history, happening), fault => fault is { Severity: Severity.Error } && fault.Found.Contains("unsound", StringComparison.Ordinal));
+            Assert.Contains(HappeningCheck.Of(history, happening),
+                fault => fault is { Severity: Severity.Error } && fault.Found.Contains("unsound", StringComparison.Ordinal));
         Assert.Empty(HappeningCheck.Of(SmallCar.After(), new StanceTaken("on-stands")));
     }
 
     [Fact]
     public void Marking_twice_is_a_note_only() =>
-        Assert.Equal(Severity.Note, Assert.Single(HappeningCheck.Of(SmallCar.After(new StepDone(Fact.Off("tank"), null, null)), new StepDone(Fact.Off("tank"), null, null))).Severity);
+        Assert.Equal(Severity.Note,
+            Assert.Single(HappeningCheck.Of(SmallCar.After(new StepDone(Fact.Off("tank"), null, null)),
+                new StepDone(Fact.Off("tank"), null, null))).Severity);
 
     [Fact]
     public void A_struck_entry_is_not_struck_again_and_a_car_stays_opened()
@@ -88,6 +97,7 @@ public sealed class HappeningCheckTests
         Assert.All(faults, fault => Assert.True(fault.Place is "joint roof-body" or "loose end exhaust/shield", fault.ToString()));
         Assert.True(faults.Count >= 3);
         var twice = new Structure { Parts = [new() { Id = "roof", Name = "Roof" }, new() { Id = "roof", Name = "Roof again" }] };
-        Assert.Contains(HappeningCheck.Of(SmallCar.After(), new StructureAdded("edit", twice, [])), fault => fault.Found == "it is described more than once");
+        Assert.Contains(HappeningCheck.Of(SmallCar.After(), new StructureAdded("edit", twice, [])),
+            fault => fault.Found == "it is described more than once");
     }
 }

@@ -14,7 +14,8 @@ public sealed class HappeningsTests
         new StepReversed(Fact.Off("tank"), new(3)),
         new Tried(new("bolt", "impact", JointCondition.Rounded, true, new(6))),
         new Found(new() { Of = "part tank", Scale = "rust", Word = "C", Photos = [new('a', 64)], Note = "seam" }),
-        new Found(new() { Of = "joint tank-body", Scale = "fastener", Reading = new("running torque", [0.8m, 0.9m], "N·m", "wrench 2–10", 0.1m) }),
+        new Found(new()
+            { Of = "joint tank-body", Scale = "fastener", Reading = new("running torque", [0.8m, 0.9m], "N·m", "wrench 2–10", 0.1m) }),
         new LimitSet(new("part tank", "wall thickness", 0.8m, null, "mm", Origin.User, "own drawing")),
         new VerdictGiven(new("tank", VerdictKind.Refurbish, DoneBy.OutsideShop, "no other to be had")),
         new PartEstimated(new("tank", new(180), new(25), new(140), 21, new(320), 30, null, null, "body")),
@@ -23,8 +24,10 @@ public sealed class HappeningsTests
         new BaselineTold(new("compression", null, "engine does not turn", [])),
         new ProductDescribed(new()
         {
-            Id = "grey-epoxy", Name = "Grey epoxy", Kind = CoatingKind.EpoxyPrimer, Sheet = "sheet 4, issue 2", Mix = "4:1", WhenLate = "abrade", Hazards = [CoatingHazard.EpoxyResin],
-            Recoat = [new(20, 16, 168, false, Origin.Maker), new(10, 30, null, true, Origin.User)], Figures = [new(FigureKind.PotLife, 90.5m, Origin.Maker)],
+            Id = "grey-epoxy", Name = "Grey epoxy", Kind = CoatingKind.EpoxyPrimer, Sheet = "sheet 4, issue 2", Mix = "4:1",
+            WhenLate = "abrade", Hazards = [CoatingHazard.EpoxyResin],
+            Recoat = [new(20, 16, 168, false, Origin.Maker), new(10, 30, null, true, Origin.User)],
+            Figures = [new(FigureKind.PotLife, 90.5m, Origin.Maker)],
         }),
         new CoatingSystemDescribed(new("chassis", "Chassis", [new("grey-epoxy"), new("black-top", 2)])),
         new CoatingChosen("chassis", [new("tank", 0.8m), new("body", null)]),
@@ -38,7 +41,8 @@ public sealed class HappeningsTests
         new SoundnessJudged("body", false),
         new JointTightened("tank-body", Tightness.Torqued, new(48.5m), "wrench 20–100", null),
         new JointTightened("tank-body", Tightness.Snug, null, null, "me"),
-        new JointTightened("tank-body", Tightness.Torqued, new(48), null, null) { Checks = [TighteningCheck.SecondPerson, TighteningCheck.PaintMark] },
+        new JointTightened("tank-body", Tightness.Torqued, new(48), null, null)
+            { Checks = [TighteningCheck.SecondPerson, TighteningCheck.PaintMark] },
         new HeightMeasured("rl", new(382)),
         new AlignmentMeasured(true, [new("rl", 0.2m, -0.5m, null), new("rr", 0, null, 3.1m)], 0.1m, "rig", null),
         new JobEntered(Jobs.Tank),
@@ -49,9 +53,13 @@ public sealed class HappeningsTests
         new BagPacked("14", "four washers, thick ones outside", ["joint tank-body"], null),
         new BagMoved("14", "blue box"),
         new BagEmptied("14"),
-        new PhotoTaken(new() { Hash = new('a', 64), Width = 1600, Height = 1200, Small = new('b', 64), Of = ["part tank", "bag 14"], Says = "seam", Sharpness = 143.5 }),
+        new PhotoTaken(new()
+            { Hash = new('a', 64), Width = 1600, Height = 1200, Small = new('b', 64), Of = ["part tank", "bag 14"], Says = "seam",
+                Sharpness = 143.5 }),
         new SettingsChosen(new() { PerHour = new(42.5m), Lifted = ["tank"] }),
-        new SpellAdded(new() { Id = "evenings", First = new(2027, 1, 5), From = new(18, 30), Until = new(21, 30), Repeats = new(Rhythm.Weekly, 1, [NodaTime.IsoDayOfWeek.Tuesday], new(2027, 2, 16)), Except = [new(2027, 1, 12)] }),
+        new SpellAdded(new()
+            { Id = "evenings", First = new(2027, 1, 5), From = new(18, 30), Until = new(21, 30),
+                Repeats = new(Rhythm.Weekly, 1, [NodaTime.IsoDayOfWeek.Tuesday], new(2027, 2, 16)), Except = [new(2027, 1, 12)] }),
         new SpellAdded(new() { Id = "night", Whose = "neighbour", First = new(2027, 1, 9), From = new(22, 0), Until = new(1, 30) }),
         new SpellRemoved("night"),
         new SpellMissed("evenings", new(2027, 1, 19)),
@@ -62,7 +70,8 @@ public sealed class HappeningsTests
         new FacilityRemoved("neighbour"),
         new ClimateExpected([new(1, 4.5m, 85, Origin.User), new(2, 6, 80, Origin.Measured)]),
         new ClimateRead(new(new(2027, 1, 9), 14.5m, 55)),
-        new TaskAdded(new() { Id = "polish", Name = "Polish", Takes = new(90), After = ["coat.bonnet.2"], IsUnbroken = true, Uses = ["lift"] }),
+        new TaskAdded(new()
+            { Id = "polish", Name = "Polish", Takes = new(90), After = ["coat.bonnet.2"], IsUnbroken = true, Uses = ["lift"] }),
         new TaskRemoved("polish"),
         new TaskTimed("polish", new(120)),
         new TaskSplit("polish", [new(30), new(60)]),
@@ -72,7 +81,8 @@ public sealed class HappeningsTests
         new TaskEquipped("job.floor", ["bay"]),
         new TaskMarked(new("polish", TaskProgress.Begun, new(2027, 1, 9, 10, 0))),
         new TimelineKept([new("polish", new(2027, 1, 9, 10, 0), new(2027, 1, 9, 11, 30))]),
-        new MoneySpent(new(new(42.50m), "sanding discs", SpendKind.Consumables, "job tank", Guid.Parse("0195f000-1234-7abc-8def-0123456789ad"), new('c', 64), new(2027, 1, 9))),
+        new MoneySpent(new(new(42.50m), "sanding discs", SpendKind.Consumables, "job tank",
+            Guid.Parse("0195f000-1234-7abc-8def-0123456789ad"), new('c', 64), new(2027, 1, 9))),
         new MoneySpent(new(new(12), "deposit", SpendKind.Parts, null, null, null, new(2027, 1, 10), IsRefund: true)),
         new Noted("four washers, thick ones outside 🔩", "part tank"),
         new Declared(DeclarationTopic.RoadTest, "passed", "part tank", [Guid.Parse("0195f000-1234-7abc-8def-0123456789ab")]),
@@ -84,10 +94,13 @@ public sealed class HappeningsTests
 
     private static Happening[] OfStock =>
     [
-        new NumberDescribed(new() { Id = "44-1", SupersededBy = "44-2", Substitutes = [new("X", "cut a slit")], Contains = [new("S", 2)], Breaks = 0.3m }, [Some]),
+        new NumberDescribed(new()
+            { Id = "44-1", SupersededBy = "44-2", Substitutes = [new("X", "cut a slit")], Contains = [new("S", 2)], Breaks = 0.3m },
+            [Some]),
         new NumberAssigned("part tank", "44-1", 2),
         new NumberAssigned("part tank", null, 1),
-        new PiecesMoved(new("44-1", PieceCondition.Used, new(2024, 2, 29), null), 3, StockPlace.Shelf, StockPlace.On("heron", "part tank"), new(2026, 3, 1), null),
+        new PiecesMoved(new("44-1", PieceCondition.Used, new(2024, 2, 29), null), 3, StockPlace.Shelf, StockPlace.On("heron", "part tank"),
+            new(2026, 3, 1), null),
         new KitOpened(new("K"), 1, [new("S", new("S"), 2)]),
         new MadeUp(new("PIPE"), 1, [new("S", new("S"), 2)]),
         new Reserved("part tank", "44-1", 2),

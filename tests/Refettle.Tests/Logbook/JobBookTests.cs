@@ -4,12 +4,14 @@ namespace Refettle.Tests.Logbook;
 
 public sealed class JobBookTests
 {
-    private static readonly Job _axle = new() { Id = "axle", Name = "New bushes", Goals = [Fact.Free("axle")], With = ["tank"], Wish = Wish.Must };
+    private static readonly Job _axle = new()
+    { Id = "axle", Name = "New bushes", Goals = [Fact.Free("axle")], With = ["tank"], Wish = Wish.Must };
 
     [Fact]
     public void A_job_with_the_same_name_replaces_the_first()
     {
-        var car = SmallCar.After(new JobEntered(Jobs.Tank), new JobEntered(_axle), new JobEntered(Jobs.Tank with { Wish = Wish.Maybe })).Car;
+        var car = SmallCar.After(new JobEntered(Jobs.Tank), new JobEntered(_axle),
+            new JobEntered(Jobs.Tank with { Wish = Wish.Maybe })).Car;
         Assert.Equal([_axle, Jobs.Tank with { Wish = Wish.Maybe }], car.Jobs);
     }
 
@@ -17,7 +19,8 @@ public sealed class JobBookTests
     public void A_dropped_job_leaves_nothing_behind()
     {
         var car = SmallCar.After(
-            new JobEntered(Jobs.Tank), new JobEntered(_axle), new ScopeChosen(["axle", "tank"]), new JobDone("tank", null), new JobDropped("tank", null)).Car;
+            new JobEntered(Jobs.Tank), new JobEntered(_axle), new ScopeChosen(["axle", "tank"]), new JobDone("tank", null),
+            new JobDropped("tank", null)).Car;
         Assert.Equal([_axle with { With = [] }], car.Jobs);
         Assert.Equal(["axle"], car.Scope!);
         Assert.Empty(car.JobsDone);
@@ -41,7 +44,9 @@ public sealed class JobBookTests
     [Fact]
     public void A_goal_whose_thing_is_taken_out_is_left_out_and_told()
     {
-        var history = SmallCar.After(new JobEntered(_axle with { With = [], Goals = [Fact.Free("axle"), Fact.Open("tank-body"), Fact.Off("axle-unit")] }), new StructureRemoved(["part axle"]));
+        var history = SmallCar.After(new JobEntered(_axle with
+        { With = [], Goals = [Fact.Free("axle"), Fact.Open("tank-body"), Fact.Off("axle-unit")] }),
+            new StructureRemoved(["part axle"]));
         Assert.Equal([Fact.Open("tank-body")], history.Car.Jobs.Single().Goals);
         Assert.Equal(2, history.Faults.Count(fault => fault.Place == "job axle"));
     }
@@ -49,7 +54,8 @@ public sealed class JobBookTests
     [Fact]
     public void What_is_not_there_is_neither_dropped_nor_done()
     {
-        var history = SmallCar.After(new JobDropped("tank", null), new JobDone("tank", null), new JobEntered(Jobs.Tank), new JobDone("tank", null), new JobDone("tank", null));
+        var history = SmallCar.After(new JobDropped("tank", null), new JobDone("tank", null), new JobEntered(Jobs.Tank),
+            new JobDone("tank", null), new JobDone("tank", null));
         Assert.Equal(
             [Standing.NotApplied, Standing.NotApplied, Standing.InForce, Standing.InForce, Standing.NotApplied],
             history.Lines.Skip(SmallCar.Opening.Length).Select(line => line.Standing));
@@ -95,7 +101,8 @@ public sealed class JobBookTests
         Assert.Equal(june, Folded(Day(june)).Due());
         Assert.Equal((may, may), Days(Day(june), handover));
         Assert.Equal((june, june), Days(handover, Day(june)));
-        Assert.Equal("2027-06-05T10:30:00, the buyer comes", $"{Folded(handover, Day(june)).Calendar.Handover!.By:s}, {handover.Handover!.What}");
+        Assert.Equal("2027-06-05T10:30:00, the buyer comes",
+            $"{Folded(handover, Day(june)).Calendar.Handover!.By:s}, {handover.Handover!.What}");
         Assert.Equal((may, may), Days(handover, Day(null)));
         Assert.Equal((null, null), Days(handover, Day(june), new HandoverSet(null)));
         Assert.Equal((null, null), Days(Day(june), Day(null)));
@@ -103,15 +110,19 @@ public sealed class JobBookTests
 
     [Fact]
     public void Means_cannot_say_that_there_is_no_day_while_a_handover_is_set() =>
-        Assert.Contains("refettle meet none", Assert.Single(HappeningCheck.Of(SmallCar.After(new HandoverSet(new(new(2027, 5, 8, 10, 30), "hand-over"))), Day(null))).Mend, StringComparison.Ordinal);
+        Assert.Contains("refettle meet none",
+            Assert.Single(HappeningCheck.Of(SmallCar.After(new HandoverSet(new(new(2027, 5, 8, 10, 30), "hand-over"))), Day(null))).Mend,
+            StringComparison.Ordinal);
 
     private static MeansSet Day(DateOnly? day) => new(Means.NoLimit with { By = day });
 
     private static Car Folded(params Happening[] told) => SmallCar.After(told).Car;
 
-    private static (DateOnly? Means, DateOnly? Due) Days(params Happening[] told) => Folded(told) is var car ? (car.Means.By, car.Due()) : default;
+    private static (DateOnly? Means, DateOnly? Due) Days(params Happening[] told) =>
+        Folded(told) is var car ? (car.Means.By, car.Due()) : default;
 
     [Fact]
     public void A_want_without_worth_is_taken_with_a_note() =>
-        Assert.Equal(Severity.Note, Assert.Single(HappeningCheck.Of(SmallCar.After(), new JobEntered(Jobs.Tank with { Worth = null }))).Severity);
+        Assert.Equal(Severity.Note,
+            Assert.Single(HappeningCheck.Of(SmallCar.After(), new JobEntered(Jobs.Tank with { Worth = null }))).Severity);
 }

@@ -29,7 +29,8 @@ public sealed class LogLinesTests
     public void Faulty_lines_are_named()
     {
         var good = Text([new TestDevice("a").Write(new Noted("x", null))]).Split('\n')[0];
-        var read = LogLines.Read(new StringReader($"{good}\nnonsense\n\n{good.Replace("\"sequence\":1", "\"sequence\":0", StringComparison.Ordinal)}\n{{}}\nnull"));
+        var read = LogLines.Read(new StringReader(
+            $"{good}\nnonsense\n\n{good.Replace("\"sequence\":1", "\"sequence\":0", StringComparison.Ordinal)}\n{{}}\nnull"));
         Assert.False(read.IsGood);
         Assert.Equal([2, 4, 5, 6], read.Faults.Select(fault => fault.Line).Distinct());
         Assert.Equal("it is not an entry (no JSON)", read.Faults[0].Found);
@@ -38,7 +39,8 @@ public sealed class LogLinesTests
 
     [Fact]
     public void A_text_that_is_no_log_has_one_fault() =>
-        Assert.Contains("it is no log", Assert.Single(LogLines.Read(new StringReader("Part number,Price\n4410-22,3.20\n{}")).Faults).Found, StringComparison.Ordinal);
+        Assert.Contains("it is no log", Assert.Single(LogLines.Read(new StringReader("Part number,Price\n4410-22,3.20\n{}")).Faults).Found,
+            StringComparison.Ordinal);
 
     /// <summary>Bytes that may have come from anywhere: faults or entries, never a crash.</summary>
     [Fact]

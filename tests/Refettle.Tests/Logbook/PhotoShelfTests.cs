@@ -9,7 +9,8 @@ public sealed class PhotoShelfTests
     [Fact]
     public void What_is_told_twice_of_one_picture_is_put_together()
     {
-        var car = SmallCar.After(new BagPacked("14", "clips", [], null), new PhotoTaken(_seam), new PhotoTaken(_seam with { Of = ["bag 14"], Says = null })).Car;
+        var car = SmallCar.After(new BagPacked("14", "clips", [], null), new PhotoTaken(_seam),
+            new PhotoTaken(_seam with { Of = ["bag 14"], Says = null })).Car;
         Assert.Equal(_seam with { Of = ["part tank", "bag 14"] }, Assert.Single(car.Photos));
     }
 

@@ -8,7 +8,8 @@ internal static class RandomLog
 {
     private static readonly Fact[] Facts =
     [
-        Fact.Off("axle"), Fact.Off("damper"), Fact.Off("wheel"), Fact.Off("tank"), Fact.Off("axle-unit"), Fact.Off("body"), Fact.Off("roof"),
+        Fact.Off("axle"), Fact.Off("damper"), Fact.Off("wheel"), Fact.Off("tank"), Fact.Off("axle-unit"), Fact.Off("body"),
+        Fact.Off("roof"),
         Fact.Free("damper"), Fact.Reach("floor"), Fact.Open("axle-body"), Fact.Open("damper-axle"), Fact.Open("tank-body"),
         Fact.State("battery-off"), Fact.State("on-stands"),
     ];
@@ -20,7 +21,8 @@ internal static class RandomLog
         (1, Pick<Happening>(new SoundnessJudged("body", false), new SoundnessJudged("body", true))),
         (1, Pick<Happening>(new StructureRemoved(["part tank"]), new StructureRemoved(["joint wheel-axle", "part damper"]))),
         (1, Pick<Happening>(new StructureAdded("sheet small.yaml", SmallCar.Structure, []))),
-        (1, Pick<Happening>(new BagPacked("1", "nuts", ["joint tank-body"], null), new BagPacked("1", null, ["part damper"], "shelf"), new BagMoved("1", "box"), new BagEmptied("1"))),
+        (1, Pick<Happening>(new BagPacked("1", "nuts", ["joint tank-body"], null), new BagPacked("1", null, ["part damper"], "shelf"),
+            new BagMoved("1", "box"), new BagEmptied("1"))),
         (1, Gen.Int[1, 90].Select(rate => (Happening)new SettingsChosen(new() { PerHour = new(rate) }))),
         (1, Gen.String[Gen.Char, 0, 8].Select(text => (Happening)new Noted(text, null))));
 

@@ -35,6 +35,7 @@ public sealed class StanceCheckTests
     private static Structure Hung => new()
     {
         Parts = [SmallCar.Structure.Parts.Single(part => part.Id == "wheel") with { Roles = ["wheel"], Out = new() { Clear = OnStands } }],
-        Joints = [SmallCar.Structure.Joints.Single(joint => joint.Id == "wheel-axle") with { Ways = [new() { Id = "brace", Tool = "wheel brace", Open = new(3), Clear = OnStands }] }],
+        Joints = [SmallCar.Structure.Joints.Single(joint => joint.Id == "wheel-axle") with
+            { Ways = [new() { Id = "brace", Tool = "wheel brace", Open = new(3), Clear = OnStands }] }],
     };
 }

@@ -18,7 +18,8 @@ public sealed class StrikeTests
         device.Write(new Struck(strike.Id, null));
         Assert.Equal(done, device.History().Car);
         Assert.NotEqual(before, done);
-        Assert.Equal([Standing.InForce, Standing.InForce, Standing.InForce, Standing.Struck, Standing.InForce], device.History().Lines.Select(line => line.Standing));
+        Assert.Equal([Standing.InForce, Standing.InForce, Standing.InForce, Standing.Struck, Standing.InForce],
+            device.History().Lines.Select(line => line.Standing));
     }
 
     [Fact]

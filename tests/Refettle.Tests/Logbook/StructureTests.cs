@@ -17,7 +17,8 @@ public sealed class StructureTests
     [Fact]
     public void A_part_takes_along_what_cannot_be_without_it()
     {
-        var history = SmallCar.After(new StepDone(Fact.Off("tank"), null, null), new SoundnessJudged("tank", false), new StructureRemoved(["part tank"]));
+        var history = SmallCar.After(new StepDone(Fact.Off("tank"), null, null), new SoundnessJudged("tank", false),
+            new StructureRemoved(["part tank"]));
         Assert.Equal(["joint tank-body", "space floor"], history.Lines[history.Lines.Count - 1].AlsoRemoved.Order(StringComparer.Ordinal));
         Assert.DoesNotContain(history.Car.Structure.Joints, joint => joint.Id == "tank-body");
         Assert.Empty(history.Car.Structure.Spaces);
@@ -29,7 +30,8 @@ public sealed class StructureTests
     public void A_joint_of_three_goes_on_with_two_and_what_named_the_part_forgets_it()
     {
         var trio = new Joint { Id = "trio", Holds = ["axle", "damper", "body"], Ways = [Way([Fact.Off("wheel"), Fact.Off("tank")])] };
-        var car = SmallCar.After(new StructureAdded("edit", new() { Joints = [trio] }, []), new StructureRemoved(["part damper", "part wheel", "zone rear"])).Car;
+        var car = SmallCar.After(new StructureAdded("edit", new() { Joints = [trio] }, []),
+            new StructureRemoved(["part damper", "part wheel", "zone rear"])).Car;
         var left = car.Structure.Joints.Single(joint => joint.Id == "trio");
         Assert.Equal(["axle", "body"], left.Holds);
         Assert.Equal([Fact.Off("tank")], left.Ways[0].Clear);

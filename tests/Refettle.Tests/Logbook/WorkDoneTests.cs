@@ -41,7 +41,8 @@ public sealed class WorkDoneTests
     {
         var history = SmallCar.After(Done(step));
         Assert.Empty(history.Car.Done);
-        Assert.Equal((Standing.NotApplied, reason), (history.Lines[history.Lines.Count - 1].Standing, history.Lines[history.Lines.Count - 1].Reason));
+        Assert.Equal((Standing.NotApplied, reason),
+            (history.Lines[history.Lines.Count - 1].Standing, history.Lines[history.Lines.Count - 1].Reason));
     }
 
     [Fact]

@@ -21,7 +21,8 @@ public sealed class WrittenTogetherTests
         Assert.Equal(log[0].Id, Assert.Single(WrittenTogether.With(history, log[0].Id)).Entry.Id);
         Assert.Empty(WrittenTogether.With(history, Guid.Empty));
 
-        void Write(IEnumerable<string> notes) => log.AddRange(writer.Next("heron", LogEnd.Of("d", log), notes.Select(note => new Noted(note, null))));
+        void Write(IEnumerable<string> notes) =>
+            log.AddRange(writer.Next("heron", LogEnd.Of("d", log), notes.Select(note => new Noted(note, null))));
     }
 
     /// <summary>Another look at it is a millisecond later.</summary>

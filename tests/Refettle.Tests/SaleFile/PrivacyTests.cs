@@ -28,7 +28,8 @@ public sealed class PrivacyTests
     [InlineData("part number 1988-220-4471 A")]
     [InlineData("torqued to 110 N·m, 90 degrees")]
     [InlineData("12 mm drive socket")]
-    public void What_a_mechanic_writes_is_left_alone(string text) => Assert.False(PrivateWords.LookLikeMoney(text) || PrivateWords.LookLikePeople(text));
+    public void What_a_mechanic_writes_is_left_alone(string text) =>
+        Assert.False(PrivateWords.LookLikeMoney(text) || PrivateWords.LookLikePeople(text));
 
     [Fact]
     public void Prices_names_and_whole_entries_are_blacked_out_and_every_hash_stays()
@@ -37,12 +38,14 @@ public sealed class PrivacyTests
             new SettingsChosen(new() { PerHour = new(42.5m) }),
             new JointTightened("tank-body", Tightness.Torqued, new(48), "wrench", "Sam"),
             new Noted("strap bent, paid 45 EUR", "part tank"), new Noted("secret", null),
-            new StructureAdded("edit", SmallCar.Structure with { Parts = [.. SmallCar.Structure.Parts.Select(part => part with { Price = new(123.45m) })] }, []));
+            new StructureAdded("edit",
+                SmallCar.Structure with { Parts = [.. SmallCar.Structure.Parts.Select(part => part with { Price = new(123.45m) })] }, []));
         var hidden = history.Lines.Single(line => line.Happening is Noted { Text: "secret" }).Entry.Id;
         var seen = SeenEntry.Of(history, Privacy.Standard with { Hidden = [hidden] });
         Assert.All(seen, entry => Assert.Equal(EntryHash.Of(entry.Entry), entry.Given.Hash()));
         var given = string.Join('\n', seen.Select(entry => Refettle.SaleFile.Sealing.RecordLines.Of(entry.Given)));
-        Assert.All(new[] { "42.5", "Sam", "45 EUR", "secret", "123.45" }, word => Assert.DoesNotContain(word, given, StringComparison.Ordinal));
+        Assert.All(new[] { "42.5", "Sam", "45 EUR", "secret", "123.45" },
+            word => Assert.DoesNotContain(word, given, StringComparison.Ordinal));
         Assert.Contains("wrench", given, StringComparison.Ordinal);
         Assert.All(seen.Where(entry => entry.Given.Fields is not null), entry => Assert.Null(entry.Given.Salt));
         var open = SeenEntry.Of(history, Everything);
@@ -52,11 +55,14 @@ public sealed class PrivacyTests
     [Fact]
     public void Hours_are_left_out_when_asked()
     {
-        var history = SmallCar.After(new StepDone(Fact.Open("tank-body"), "spanner", new(37)), new Tried(new("wheel-axle", "soak", null, true, new(41))));
+        var history = SmallCar.After(new StepDone(Fact.Open("tank-body"), "spanner", new(37)),
+            new Tried(new("wheel-axle", "soak", null, true, new(41))));
         var seen = SeenEntry.Of(history, Privacy.Standard with { Hours = false });
         var given = string.Join('\n', seen.Select(entry => Refettle.SaleFile.Sealing.RecordLines.Of(entry.Given)));
         Assert.DoesNotContain("\"37\"", given, StringComparison.Ordinal);
-        Assert.DoesNotContain("41", string.Concat(seen.Where(entry => entry.Entry.Kind == "tried").SelectMany(entry => entry.Given.Fields!).Select(field => field.Text)), StringComparison.Ordinal);
+        Assert.DoesNotContain("41",
+            string.Concat(seen.Where(entry => entry.Entry.Kind == "tried").SelectMany(entry => entry.Given.Fields!)
+                .Select(field => field.Text)), StringComparison.Ordinal);
         Assert.Equal(new StepDone(Fact.Open("tank-body"), "spanner", null), seen.Single(entry => entry.Entry.Kind == "step-done").Told);
     }
 

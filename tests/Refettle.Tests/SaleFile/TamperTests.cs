@@ -21,7 +21,8 @@ public sealed class TamperTests
     }
 
     private static readonly string[] Changes =
-        ["id", "device", "sequence", "after", "previous", "at", "kind", "version", "payload", "salt", "field name", "field text", "field blinding", "commitment"];
+        ["id", "device", "sequence", "after", "previous", "at", "kind", "version", "payload", "salt", "field name", "field text",
+            "field blinding", "commitment"];
 
     [Fact]
     public void A_change_of_any_entry_is_found()
@@ -44,7 +45,8 @@ public sealed class TamperTests
         {
             var entry = JsonNode.Parse(Lines[i])!;
             var finding = Assert.Single(Verify(Lines.Where((_, at) => at != i)).Findings);
-            Assert.Equal((EntryChange.Removed, (string)entry["device"]!, (long)entry["sequence"]!), (finding.Change, finding.Device, finding.Sequence));
+            Assert.Equal((EntryChange.Removed, (string)entry["device"]!, (long)entry["sequence"]!),
+                (finding.Change, finding.Device, finding.Sequence));
         }
     }
 
@@ -78,7 +80,8 @@ public sealed class TamperTests
     {
         var page = ThousandEntries.Closed($"<p>No rust was recorded.</p>\n{Encoding.UTF8.GetString(Unsealed())}</script>");
         Assert.Equal(SealStanding.Untouched, Verifier.Of(page, ThousandEntries.Key).Value.Standing);
-        var forged = Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(page).Replace("No rust was recorded", "It is rust-free now", StringComparison.Ordinal));
+        var forged = Encoding.UTF8
+            .GetBytes(Encoding.UTF8.GetString(page).Replace("No rust was recorded", "It is rust-free now", StringComparison.Ordinal));
         Assert.Equal(SealStanding.WordsChanged, Verifier.Of(forged, ThousandEntries.Key).Value.Standing);
     }
 
@@ -118,7 +121,9 @@ public sealed class TamperTests
             return false;
         var answer = Verify(Replaced(line, entry.ToJsonString(RecordLines.Json)));
         Assert.Equal(SealStanding.EntriesChanged, answer.Standing);
-        Assert.Contains(answer.Findings, finding => (finding.Device, finding.Sequence) == (device, sequence) && finding.Change is EntryChange.Changed or EntryChange.Removed);
+        Assert.Contains(answer.Findings,
+            finding => (finding.Device, finding.Sequence) == (device, sequence)
+                && finding.Change is EntryChange.Changed or EntryChange.Removed);
         Assert.InRange(answer.Findings.Count, 1, 2);
         return true;
     }

@@ -19,7 +19,8 @@ internal static class ThousandEntries
     public static byte[] Sealed(Entry[] entries)
     {
         var text = new StringWriter();
-        var given = entries.Select((entry, i) => GivenEntry.Of(entry, (name, _) => i % 7 == 0 && name is "text" or "by" or "took")).ToList();
+        var given = entries.Select((entry, i) => GivenEntry.Of(entry, (name, _) => i % 7 == 0 && name is "text" or "by" or "took"))
+            .ToList();
         SealedRecord.Write(text, TestDevice.Car, DateTimeOffset.UnixEpoch, given, ["names"], Key);
         return Closed(text.ToString());
     }

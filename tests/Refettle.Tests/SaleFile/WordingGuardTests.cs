@@ -2,7 +2,8 @@ using Refettle.SaleFile;
 
 namespace Refettle.Tests.SaleFile;
 
-/// <summary>The first rows are from trade practice on selling (law columns): "rust-free" against "to the best of my knowledge, no significant rust", "undercarriage immaculate".</summary>
+/// <summary>The first rows are from trade practice on selling (law columns): "rust-free" against "to the best of my knowledge, no
+/// significant rust", "undercarriage immaculate".</summary>
 public sealed class WordingGuardTests
 {
     [Theory]
@@ -43,6 +44,7 @@ public sealed class WordingGuardTests
 
     [Fact]
     public void What_is_offered_does_not_promise_too_much_itself() =>
-        Assert.All(new[] { "rust-free", "accident-free", "needs nothing", "genuine mileage" }.SelectMany(text => WordingGuard.Of(text, false)),
+        Assert.All(new[] { "rust-free", "accident-free", "needs nothing",
+            "genuine mileage" }.SelectMany(text => WordingGuard.Of(text, false)),
             claim => Assert.Empty(WordingGuard.Of(claim.Offer, isShown: true)));
 }

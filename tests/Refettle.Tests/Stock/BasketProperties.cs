@@ -13,7 +13,8 @@ public sealed class BasketProperties
     private static readonly PartNumber[] Known =
     [
         new() { Id = "OLD", SupersededBy = "NEW", Substitutes = [new("SUB", "cut a slit")] }, new() { Id = "NEW" }, new() { Id = "SUB" },
-        new() { Id = "SEAL", KitOnly = true }, new() { Id = "KIT", Contains = [new("SEAL", 2), new("NEW", 1)] }, new() { Id = "PIPE", MadeFrom = [new("NUT", 2)] }, new() { Id = "NUT" },
+        new() { Id = "SEAL", KitOnly = true }, new() { Id = "KIT", Contains = [new("SEAL", 2), new("NEW", 1)] },
+        new() { Id = "PIPE", MadeFrom = [new("NUT", 2)] }, new() { Id = "NUT" },
     ];
 
     private sealed record Case(Shelf Shelf, Need[] Needs);
@@ -21,20 +22,27 @@ public sealed class BasketProperties
     private static readonly Gen<Holding> Holdings = Gen.Select(Gen.Int[0, 6], Gen.Int[0, 6], Gen.Int[-5, 60]).Select((number, count, use) =>
         new Holding(new(Numbers[number], UseBy: use % 3 == 0 ? Garage.Day(use) : null), count));
 
-    private static readonly Gen<OrderedLine> Lines = Gen.Select(Gen.Int[0, 6], Gen.Int[1, 6]).Select((number, count) => new OrderedLine(new(Numbers[number], count), [], 0, 0));
+    private static readonly Gen<OrderedLine> Lines = Gen.Select(Gen.Int[0, 6], Gen.Int[1, 6])
+        .Select((number, count) => new OrderedLine(new(Numbers[number], count), [], 0, 0));
 
-    private static readonly Gen<Need> Needs = Gen.Select(Gen.Bool, Gen.Int[0, 5], Gen.Int[0, 6], Gen.Int[1, 5], Gen.Int[0, 40]).Select((saloon, place, number, count, day) =>
-        new Need(saloon ? "saloon" : "estate", $"part p{place}", Numbers[number], "", count, day % 4 == 0 ? null : Garage.Day(day), NeedReason.Asked, null, ""));
+    private static readonly Gen<Need> Needs = Gen.Select(Gen.Bool, Gen.Int[0, 5], Gen.Int[0, 6], Gen.Int[1, 5], Gen.Int[0, 40])
+        .Select((saloon, place, number, count, day) =>
+        new Need(saloon ? "saloon" : "estate", $"part p{place}", Numbers[number], "", count, day % 4 == 0 ? null : Garage.Day(day),
+            NeedReason.Asked, null, ""));
 
-    private static readonly Gen<Claim> Claims = Gen.Select(Gen.Bool, Gen.Int[0, 5], Gen.Int[0, 6], Gen.Int[1, 3]).Select((saloon, place, number, count) =>
+    private static readonly Gen<Claim> Claims = Gen.Select(Gen.Bool, Gen.Int[0, 5], Gen.Int[0, 6], Gen.Int[1, 3])
+        .Select((saloon, place, number, count) =>
         new Claim(saloon ? "saloon" : "estate", $"part p{place}", Numbers[number], count, []));
 
-    private static readonly Gen<Case> Cases = Gen.Select(Holdings.Array[0, 6], Lines.Array[0, 3], Needs.Array[0, 8], Claims.Array[0, 3]).Select((holdings, lines, needs, claims) => new Case(
+    private static readonly Gen<Case> Cases = Gen.Select(Holdings.Array[0, 6], Lines.Array[0, 3], Needs.Array[0, 8], Claims.Array[0, 3])
+        .Select((holdings, lines, needs, claims) => new Case(
         new()
         {
             Numbers = [.. Known],
-            Holdings = holdings.DistinctBy(holding => holding.Batch).OrderBy(holding => holding.Batch.Number, StringComparer.Ordinal).ToValueList(),
-            Orders = [new(Guid.Empty, "estate", "Harbour Rubber", Garage.Day(-3), Garage.Day(9), Garage.Day(9), null, null, lines.DistinctBy(line => line.Line.Number).ToValueList())],
+            Holdings = holdings.DistinctBy(holding => holding.Batch).OrderBy(holding => holding.Batch.Number, StringComparer.Ordinal)
+                .ToValueList(),
+            Orders = [new(Guid.Empty, "estate", "Harbour Rubber", Garage.Day(-3), Garage.Day(9), Garage.Day(9), null, null,
+                lines.DistinctBy(line => line.Line.Number).ToValueList())],
             Claims = claims.DistinctBy(claim => (claim.Car, claim.Thing, claim.Number)).ToValueList(),
         }, needs));
 
@@ -48,13 +56,16 @@ public sealed class BasketProperties
             Assert.True(supply.Key.Count > 0);
         foreach (var number in Numbers)
         {
-            var loose = given.Where(give => give.Supply.Number == number && give.Supply.Kit is null && give.Supply.Order is null).Sum(give => give.Count);
+            var loose = given.Where(give => give.Supply.Number == number && give.Supply.Kit is null && give.Supply.Order is null)
+                .Sum(give => give.Count);
             Assert.True(loose <= one.Shelf.OnHand(number), number);
             var ordered = given.Where(give => give.Supply.Number == number && give.Supply.Order is not null).Sum(give => give.Count);
             Assert.True(ordered <= one.Shelf.Orders[0].Lines.Where(line => line.Line.Number == number).Sum(line => line.ToCome));
         }
 
-        var opened = Known[4].Contains.Max(inside => (given.Where(give => give.Supply.Kit == "KIT" && give.Supply.Number == inside.Number).Sum(give => give.Count) + inside.Count - 1) / inside.Count);
+        var opened = Known[4].Contains
+            .Max(inside => (given.Where(give => give.Supply.Kit == "KIT" && give.Supply.Number == inside.Number)
+                .Sum(give => give.Count) + inside.Count - 1) / inside.Count);
         var whole = given.Where(give => give.Supply.Number == "KIT" && give.Supply.Order is null).Sum(give => give.Count);
         Assert.True(opened + whole <= one.Shelf.OnHand("KIT"));
     });
@@ -68,7 +79,8 @@ public sealed class BasketProperties
         var asked = one.Needs.GroupBy(need => (need.Car, need.Thing)).Sum(place => place.Max(need => need.Count));
         Assert.Equal(asked, basket.Lines.Where(line => line.Need.Reason != NeedReason.MakeUp).Sum(line => line.Need.Count) + made);
         Assert.Equal(2 * made, basket.Lines.Where(line => line.Need.Reason == NeedReason.MakeUp).Sum(line => line.Need.Count));
-        var bought = basket.Purchases.Sum(purchase => purchase.Contents.Count > 0 ? purchase.Contents.Sum(inside => inside.Count) : purchase.Needed);
+        var bought = basket.Purchases
+            .Sum(purchase => purchase.Contents.Count > 0 ? purchase.Contents.Sum(inside => inside.Count) : purchase.Needed);
         Assert.True(bought >= basket.Lines.Sum(line => line.Missing));
     });
 
@@ -83,11 +95,15 @@ public sealed class BasketProperties
     [Fact]
     public void As_many_pieces_serve_as_can_by_trying_all() => Cases.Sample(one =>
     {
-        var needs = one.Needs.DistinctBy(need => (need.Car, need.Thing)).Take(5).Select(need => need with { Count = Math.Min(2, need.Count) }).ToValueList();
-        var supplies = Supplies.Of(one.Shelf, needs, Garage.Day(0), 0.8).Take(5).Select(supply => supply with { Count = Math.Min(2, supply.Count) }).ToValueList();
+        var needs = one.Needs.DistinctBy(need => (need.Car, need.Thing)).Take(5)
+            .Select(need => need with { Count = Math.Min(2, need.Count) }).ToValueList();
+        var supplies = Supplies.Of(one.Shelf, needs, Garage.Day(0), 0.8).Take(5)
+            .Select(supply => supply with { Count = Math.Min(2, supply.Count) }).ToValueList();
         var served = Allocation.Of(one.Shelf, needs, supplies);
         Assert.Equal(Most(one.Shelf, needs, supplies), served.Sum(line => line.Given.Sum(give => give.Count)));
-        Assert.All(supplies.Index(), supply => Assert.True(served.SelectMany(line => line.Given).Where(give => ReferenceEquals(give.Supply, supply.Item)).Sum(give => give.Count) <= supply.Item.Count));
+        Assert.All(supplies.Index(),
+            supply => Assert.True(served.SelectMany(line => line.Given).Where(give => ReferenceEquals(give.Supply, supply.Item))
+                .Sum(give => give.Count) <= supply.Item.Count));
     });
 
     [Fact]
@@ -127,7 +143,8 @@ public sealed class BasketProperties
             return known[key] = best;
         }
 
-        bool Fits(Need need, Supply supply) => family.Serves(supply.Number, need.Number!) && (supply.For is null || supply.For == (need.Car, need.Thing))
+        bool Fits(Need need, Supply supply) =>
+            family.Serves(supply.Number, need.Number!) && (supply.For is null || supply.For == (need.Car, need.Thing))
             && (supply.Until is null || (supply.Until >= (need.By ?? supply.From) && supply.Until >= supply.From));
     }
 }

@@ -11,7 +11,8 @@ internal sealed class Garage(string name, int seed = 0)
 
     public const string Saloon = "saloon";
 
-    private readonly LogWriter _writer = new(name, new FixedClock(new(2026, 3, 1, 9, 0, 0, TimeSpan.Zero)), new SeededBytes($"{name}/{seed}"));
+    private readonly LogWriter _writer =
+        new(name, new FixedClock(new(2026, 3, 1, 9, 0, 0, TimeSpan.Zero)), new SeededBytes($"{name}/{seed}"));
 
     public List<Entry> Known { get; } = [];
 
@@ -48,7 +49,8 @@ internal sealed class Garage(string name, int seed = 0)
 
     public Shelf Shelf() => ShelfOf(Known);
 
-    public static CarHistory[] Histories(IReadOnlyCollection<Entry> entries) => [CarHistory.Of(Estate, entries), CarHistory.Of(Saloon, entries)];
+    public static CarHistory[] Histories(IReadOnlyCollection<Entry> entries) =>
+        [CarHistory.Of(Estate, entries), CarHistory.Of(Saloon, entries)];
 
     public static Shelf ShelfOf(IReadOnlyCollection<Entry> entries) => ShelfFold.Of(Histories(entries));
 }

@@ -26,7 +26,9 @@ public sealed class InHandTests
     public void A_part_of_the_joint_is_in_hand_under_a_number_that_is_the_same_part_but_not_as_a_substitute()
     {
         var car = Numbered();
-        Shelf Known(string onShelf) => With(new Batch(onShelf), 1) with { Numbers = [new() { Id = "D-1", SupersededBy = "D-2", Substitutes = [new("X", "shorter")] }, new() { Id = "D-2" }] };
+        Shelf Known(string onShelf) =>
+            With(new Batch(onShelf), 1) with
+            { Numbers = [new() { Id = "D-1", SupersededBy = "D-2", Substitutes = [new("X", "shorter")] }, new() { Id = "D-2" }] };
         Assert.Equal(["bush"], Of(car, Known("D-2")));
         Assert.Empty(Of(car, Known("X")));
     }
@@ -45,7 +47,9 @@ public sealed class InHandTests
         var car = Numbered();
         var joint = car.Structure.Joints.Single(one => one.Id == "damper-axle");
         var rung = new Rung { Id = "cut", Says = "Cut the bolt", Odds = [1, 1, 1, 1, 1], Destroys = ["bolt"] };
-        ValueList<ClosedBy> Gate(Shelf shelf) => Refettle.Stuck.Gate.Of(new CarStanding(car), joint, rung, AtHand.Nothing with { InHand = InHand.Of(car, shelf, joint, rung.Destroys, Garage.Day(0)) });
+        ValueList<ClosedBy> Gate(Shelf shelf) =>
+            Refettle.Stuck.Gate.Of(new CarStanding(car), joint, rung,
+                AtHand.Nothing with { InHand = InHand.Of(car, shelf, joint, rung.Destroys, Garage.Day(0)) });
         Assert.Single(Gate(Shelf.Empty));
         Assert.Empty(Gate(With(new Batch("B-10"), 2)));
     }
@@ -62,7 +66,8 @@ public sealed class InHandTests
         {
             Structure = car.Structure with
             {
-                Joints = car.Structure.Joints.Select(joint => joint.Id == "damper-axle" ? joint with { Kind = JointKind.Bolt } : joint).ToValueList(),
+                Joints = car.Structure.Joints.Select(joint => joint.Id == "damper-axle" ? joint with { Kind = JointKind.Bolt } : joint)
+                    .ToValueList(),
                 Parts = car.Structure.Parts.Select(part => part.Id == "damper" ? part with { Name = "Damper bush" } : part).ToValueList(),
             },
         };

@@ -9,11 +9,21 @@ public sealed class KitChoiceTests
 
     private sealed record Case(int[] Missing, bool[] KitOnly, int[] Prices, int[][] Kits, int[] KitPrices)
     {
-        public ValueList<NumberCount> Needs => Numbers.Zip(Missing, (number, count) => new NumberCount(number, count)).Where(one => one.Count > 0).ToValueList();
+        public ValueList<NumberCount> Needs =>
+            Numbers.Zip(Missing, (number, count) => new NumberCount(number, count)).Where(one => one.Count > 0).ToValueList();
 
-        public ValueList<PartNumber> Known => Kits.Select((inside, i) => new PartNumber { Id = $"KIT-{i}", Contains = Numbers.Zip(inside, (number, count) => new NumberCount(number, count)).Where(one => one.Count > 0).ToValueList() }).ToValueList();
+        public ValueList<PartNumber> Known =>
+            Kits.Select((inside, i) => new PartNumber
+            {
+                Id = $"KIT-{i}",
+                Contains = Numbers.Zip(inside, (number, count) => new NumberCount(number, count)).Where(one => one.Count > 0)
+                        .ToValueList()
+            }).ToValueList();
 
-        public decimal? Price(string number, int count) => count * (number.StartsWith("KIT", StringComparison.Ordinal) ? KitPrices[number[4] - '0'] : Prices[Array.IndexOf(Numbers, number)]);
+        public decimal? Price(string number, int count) =>
+            count * (number.StartsWith("KIT", StringComparison.Ordinal)
+                ? KitPrices[number[4] - '0']
+                : Prices[Array.IndexOf(Numbers, number)]);
     }
 
     private static readonly Gen<Case> Cases = Gen.Select(
@@ -34,7 +44,9 @@ public sealed class KitChoiceTests
         var choice = Choose(one);
         foreach (var number in Numbers)
         {
-            var inKits = choice.Kits.Sum(kit => kit.Count * one.Known.First(known => known.Id == kit.Number).Contains.Where(inside => inside.Number == number).Sum(inside => inside.Count));
+            var inKits = choice.Kits
+                .Sum(kit => kit.Count * one.Known.First(known => known.Id == kit.Number).Contains.Where(inside => inside.Number == number)
+                    .Sum(inside => inside.Count));
             Assert.Equal(inKits + Of(choice.Singles, number) + Of(choice.Unsold, number), Of(one.Needs, number) + Of(choice.Over, number));
         }
     });
@@ -51,9 +63,11 @@ public sealed class KitChoiceTests
     }
 
     private static KitPurchase Choose(Case one) =>
-        new KitChoice(one.Needs, one.Known, (number, count) => one.Price(number, count) is { } price ? new Money(price) : null, number => one.KitOnly[Array.IndexOf(Numbers, number)]).Best();
+        new KitChoice(one.Needs, one.Known, (number, count) => one.Price(number, count) is { } price ? new Money(price) : null,
+            number => one.KitOnly[Array.IndexOf(Numbers, number)]).Best();
 
-    private static int Of(ValueList<NumberCount> counts, string number) => counts.Where(count => count.Number == number).Sum(count => count.Count);
+    private static int Of(ValueList<NumberCount> counts, string number) =>
+        counts.Where(count => count.Number == number).Sum(count => count.Count);
 
     /// <summary>Up to six of each kit, every combination.</summary>
     private static (int, decimal) ByTryingAll(Case one)
@@ -63,8 +77,11 @@ public sealed class KitChoiceTests
         for (var code = 0; code < Math.Pow(7, kits); code++)
         {
             var counts = Enumerable.Range(0, kits).Select(kit => code / (int)Math.Pow(7, kit) % 7).ToArray();
-            var left = Enumerable.Range(0, 3).Select(number => Math.Max(0, one.Missing[number] - Enumerable.Range(0, kits).Sum(kit => counts[kit] * one.Kits[kit][number]))).ToArray();
-            var cost = Enumerable.Range(0, kits).Sum(kit => counts[kit] * one.KitPrices[kit]) + Enumerable.Range(0, 3).Where(number => !one.KitOnly[number]).Sum(number => left[number] * one.Prices[number]);
+            var left = Enumerable.Range(0, 3)
+                .Select(number => Math.Max(0,
+                    one.Missing[number] - Enumerable.Range(0, kits).Sum(kit => counts[kit] * one.Kits[kit][number]))).ToArray();
+            var cost = Enumerable.Range(0, kits).Sum(kit => counts[kit] * one.KitPrices[kit]) + Enumerable.Range(0, 3)
+                .Where(number => !one.KitOnly[number]).Sum(number => left[number] * one.Prices[number]);
             var found = (Enumerable.Range(0, 3).Where(number => one.KitOnly[number]).Sum(number => left[number]), (decimal)cost);
             best = found.CompareTo(best) < 0 ? found : best;
         }

@@ -29,9 +29,11 @@ public sealed class NettingTests
     [Fact]
     public void What_is_made_up_asks_for_what_goes_into_it()
     {
-        var made = Same(new([0, 0, 30, 0, 20, 10], [0, 0, 0, 0, 0, 0], 5, 1, LotRule.LotForLot), onHand: null, net: null, releases: [0, 25, 0, 20, 10, 0]);
+        var made = Same(new([0, 0, 30, 0, 20, 10], [0, 0, 0, 0, 0, 0], 5, 1, LotRule.LotForLot), onHand: null, net: null,
+            releases: [0, 25, 0, 20, 10, 0]);
         Assert.Equal([0, 100, 0, 80, 40, 0], NetRequirements.Below(made, 4));
-        var below = Same(new(NetRequirements.Below(made, 4), [0, 40, 0, 0, 0, 0], 12, 2, LotRule.LotForLot), onHand: null, net: [0, 48, 0, 80, 40, 0], releases: [0, 80, 40, 0, 0, 0]);
+        var below = Same(new(NetRequirements.Below(made, 4), [0, 40, 0, 0, 0, 0], 12, 2, LotRule.LotForLot), onHand: null,
+            net: [0, 48, 0, 80, 40, 0], releases: [0, 80, 40, 0, 0, 0]);
         Assert.Equal(new PastDue(1, 48), Assert.Single(below.PastDue));
     }
 
@@ -48,15 +50,19 @@ public sealed class NettingTests
     [InlineData(3, 10, 1, 10)]
     [InlineData(11, 10, 4, 12)]
     [InlineData(0, 10, 4, 0)]
-    public void So_many_are_ordered_at_once(int needed, int minimum, int multiple, int ordered) => Assert.Equal(ordered, new LotRule(minimum, multiple).Size(needed));
+    public void So_many_are_ordered_at_once(int needed, int minimum, int multiple, int ordered) =>
+        Assert.Equal(ordered, new LotRule(minimum, multiple).Size(needed));
 
     private static readonly Gen<NettingQuestion> Questions = Gen.Select(
-        Gen.Select(Gen.Int[0, 40], Gen.Int[0, 20]).Array[1, 12], Gen.Int[0, 60], Gen.Int[0, 4], Gen.Int[1, 30], Gen.Int[1, 12], Gen.Int[0, 10])
+        Gen.Select(Gen.Int[0, 40], Gen.Int[0, 20]).Array[1, 12], Gen.Int[0, 60], Gen.Int[0, 4], Gen.Int[1, 30], Gen.Int[1, 12],
+        Gen.Int[0, 10])
         .Select((periods, onHand, lead, minimum, multiple, safety) => new NettingQuestion(
-            periods.Select(period => period.Item1).ToValueList(), periods.Select(period => period.Item2).ToValueList(), onHand, lead, new(minimum, multiple), safety));
+            periods.Select(period => period.Item1).ToValueList(), periods.Select(period => period.Item2).ToValueList(), onHand, lead,
+            new(minimum, multiple), safety));
 
     [Fact]
-    public void The_books_are_kept_in_every_case() => Questions.Sample(question => Assert.Empty(NettingCheck.Of(question, NetRequirements.Of(question))));
+    public void The_books_are_kept_in_every_case() =>
+        Questions.Sample(question => Assert.Empty(NettingCheck.Of(question, NetRequirements.Of(question))));
 
     [Fact]
     public void More_stock_never_orders_more() => Gen.Select(Questions, Gen.Int[0, 50]).Sample((question, more) =>
@@ -65,7 +71,8 @@ public sealed class NettingTests
         Assert.True(Ordered(lotForLot with { OnHand = question.OnHand + more }) <= Ordered(lotForLot));
 
         // With lots the sum of what is ordered by any day never grows by more than the last lot that is not needed.
-        Assert.True(Ordered(question with { OnHand = question.OnHand + more }) <= Ordered(question) + Math.Max(question.Lot.Minimum, question.Lot.Multiple));
+        Assert.True(Ordered(question with { OnHand = question.OnHand + more }) <= Ordered(question)
+            + Math.Max(question.Lot.Minimum, question.Lot.Multiple));
     });
 
     private static int Ordered(NettingQuestion question) => NetRequirements.Of(question).Receipts.Sum();

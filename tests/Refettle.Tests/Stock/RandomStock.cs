@@ -12,7 +12,8 @@ internal static class RandomStock
 
     private sealed record Move(int Device, int Kind, bool Saloon, int Number, int Count, int Other);
 
-    private static readonly Gen<Move> Moves = Gen.Select(Gen.Int[0, 2], Gen.Int[0, 19], Gen.Bool, Gen.Int[0, 3], Gen.Int[-1, 6], Gen.Int[0, 1000])
+    private static readonly Gen<Move> Moves =
+        Gen.Select(Gen.Int[0, 2], Gen.Int[0, 19], Gen.Bool, Gen.Int[0, 3], Gen.Int[-1, 6], Gen.Int[0, 1000])
         .Select((device, kind, saloon, number, count, other) => new Move(device, kind, saloon, number, count, other));
 
     public static Gen<Entry[]> Entries { get; } = Moves.Array[0, 60].Select(Play);
@@ -63,11 +64,13 @@ internal static class RandomStock
             10 => new PiecesMoved(batch, count, place, own, day, "robbed"),
             11 => new PiecesMoved(batch, count, StockPlace.Shelf, move.Other % 2 == 0 ? StockPlace.Scrapped : StockPlace.Broken, day, null),
             12 => new PiecesMoved(batch, count, StockPlace.Counting, StockPlace.Shelf, day, null),
-            13 => new KitOpened(batch with { Number = "KIT-1" }, count, [new("A-1", batch with { Number = "A-1" }, 2 * count), new("B-1", batch with { Number = "B-1" }, count)]),
+            13 => new KitOpened(batch with { Number = "KIT-1" }, count,
+                [new("A-1", batch with { Number = "A-1" }, 2 * count), new("B-1", batch with { Number = "B-1" }, count)]),
             14 => new MadeUp(new(number), count, [new("B-1", batch with { Number = "B-1" }, count)]),
             15 => new Reserved(thing, number, count),
             16 => new SentOut("Plater", "zinc", [new("pieces", count, batch, []), new("part tank", 1, null, ["photo-1"])], day, null, null),
-            17 => new CameBack(sent, [new("pieces", count, batch with { Condition = PieceCondition.Refurbished }, "bright", move.Other % 3 > 0)], day),
+            17 => new CameBack(sent,
+                [new("pieces", count, batch with { Condition = PieceCondition.Refurbished }, "bright", move.Other % 3 > 0)], day),
             18 => new PiecesWanted(thing, count),
             _ => new NumberDescribed(new() { Id = number, ShelfLifeMonths = move.Other % 60 }, []),
         };

@@ -3,7 +3,8 @@ using Refettle.Logbook;
 
 namespace Refettle.Tests.Stock;
 
-/// <summary>Counts the shelf a second time, from the JSON text of the entries alone, with none of the program's own places and postings.</summary>
+/// <summary>Counts the shelf a second time, from the JSON text of the entries alone, with none of the
+/// program's own places and postings.</summary>
 internal sealed class Recount
 {
     public SortedDictionary<string, int> In { get; } = [];

@@ -18,7 +18,8 @@ public sealed class ShelfPlannerTests
     // A Sunday, as day 0 of the garage; in the garage every evening from 18:00 to 21:00.
     private static readonly Instant Now = Instant.FromUtc(2026, 3, 1, 8, 0);
 
-    private static readonly Spell Evenings = new() { Id = "evenings", First = new(2026, 3, 1), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) };
+    private static readonly Spell Evenings = new()
+    { Id = "evenings", First = new(2026, 3, 1), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) };
 
     [Fact]
     public void What_is_in_hand_holds_nothing_up()
@@ -32,8 +33,8 @@ public sealed class ShelfPlannerTests
         Assert.Equal(Garage.Day(0), FitDay(supplied));
     }
 
-    /// <summary>Ten days promised: of an unknown supplier four in five take up to 1.5445 times as long (<see cref="SupplierRecordTests"/>), so it is counted
-    /// on 16 days after the order, and fitted that evening.</summary>
+    /// <summary>Ten days promised: of an unknown supplier four in five take up to 1.5445 times as long
+    /// (<see cref="SupplierRecordTests"/>), so it is counted on 16 days after the order, and fitted that evening.</summary>
     [Fact]
     public void What_is_ordered_is_waited_for_from_its_order_on()
     {
@@ -48,21 +49,24 @@ public sealed class ShelfPlannerTests
         Assert.Empty(supplied.Basket.Purchases);
     }
 
-    /// <summary>Named 10 days, counted on in 16: ordered at 18:00 on day 0, it is here at 18:13 on day 16. That day the step takes it, and by that day less 16
-    /// the basket says to order it.</summary>
+    /// <summary>Named 10 days, counted on in 16: ordered at 18:00 on day 0, it is here at 18:13 on day 16. That day
+    /// the step takes it, and by that day less 16 the basket says to order it.</summary>
     [Fact]
     public void What_is_not_ordered_is_ordered_first_and_by_the_day_of_its_step()
     {
         var garage = Opened();
-        garage.Write(Garage.Estate, new OffersListed("Harbour Rubber", "EUR", [new("DAMPER", "Damper", new(40), 1, 1, 10)], Garage.Day(-9)));
+        garage.Write(Garage.Estate,
+            new OffersListed("Harbour Rubber", "EUR", [new("DAMPER", "Damper", new(40), 1, 1, 10)], Garage.Day(-9)));
         var supplied = Supplied(garage);
-        Assert.Equal(["order.harbour-rubber"], supplied.Works[0].Network!.Tasks.Where(task => task.Kind == TaskKind.Order).Select(task => task.Id));
+        Assert.Equal(["order.harbour-rubber"],
+            supplied.Works[0].Network!.Tasks.Where(task => task.Kind == TaskKind.Order).Select(task => task.Id));
         Assert.Equal(Garage.Day(16), FitDay(supplied));
         var purchase = Assert.Single(supplied.Basket.Purchases);
         Assert.Equal((Garage.Day(16), Garage.Day(0), 0), (purchase.NeededBy, purchase.OrderBy, purchase.DaysTooLate));
     }
 
-    /// <summary>One damper on the shelf, two cars: the estate's goes on first, so it has it; the saloon, whose owner is there only from day 20 on, orders.</summary>
+    /// <summary>One damper on the shelf, two cars: the estate's goes on first, so it has it; the saloon, whose owner is
+    /// there only from day 20 on, orders.</summary>
     [Fact]
     public void The_piece_goes_to_the_car_that_needs_it_first_and_is_given_once()
     {
@@ -76,14 +80,16 @@ public sealed class ShelfPlannerTests
         Assert.Equal(1, supplied.Basket.Lines.Sum(line => line.Given.Sum(given => given.Count)));
     }
 
-    /// <summary>It is at a shop: nobody sends it out again, and it goes on when it is back. 10 days promised, half of all shops take a third more.</summary>
+    /// <summary>It is at a shop: nobody sends it out again, and it goes on when it is back. 10 days promised, half
+    /// of all shops take a third more.</summary>
     [Fact]
     public void What_is_at_a_shop_is_waited_for_and_looked_over()
     {
         var garage = new Garage("bench").Opened();
         garage.Write(Garage.Estate, new SpellAdded(Evenings));
         garage.Write(Garage.Estate, new VerdictGiven(new("damper", VerdictKind.Refurbish, DoneBy.OutsideShop, null)));
-        garage.Write(Garage.Estate, new SentOut("Tidewater Plating", "zinc", [new("part damper", 1, null, [])], Garage.Day(-5), Garage.Day(5), null));
+        garage.Write(Garage.Estate,
+            new SentOut("Tidewater Plating", "zinc", [new("part damper", 1, null, [])], Garage.Day(-5), Garage.Day(5), null));
         var supplied = Supplied(garage);
         var tasks = supplied.Works[0].Network!.Tasks.Select(task => task.Id).ToList();
         Assert.Contains("wait.shop.damper", tasks);
@@ -92,7 +98,8 @@ public sealed class ShelfPlannerTests
         Assert.Equal(Garage.Day(9), FitDay(supplied));
     }
 
-    /// <summary>Arrived on day -20, taken back within 30 days: the last evening is that of day 10. It is held up to the car while the old one is off.</summary>
+    /// <summary>Arrived on day -20, taken back within 30 days: the last evening is that of day 10. It is held up to
+    /// the car while the old one is off.</summary>
     [Fact]
     public void A_trial_fit_is_done_while_it_can_still_go_back()
     {
@@ -100,11 +107,13 @@ public sealed class ShelfPlannerTests
         var trial = answer.Tasks.Single(task => task.Task.Kind == TaskKind.TrialFit);
         Assert.Equal("trial-fit.damper.2026-03-11", trial.Task.Id);
         Assert.True(trial.Finish <= new LocalDateTime(2026, 3, 12, 0, 0));
-        Assert.True(trial.Start >= answer.Tasks.Single(task => task.Task.Steps.Any(step => step.Fact == Fact.Off("damper")) && task.Task.Kind == TaskKind.Strip).Finish);
+        Assert.True(trial.Start >= answer.Tasks
+            .Single(task => task.Task.Steps.Any(step => step.Fact == Fact.Off("damper")) && task.Task.Kind == TaskKind.Strip).Finish);
         Assert.Empty(answer.Clashes);
     }
 
-    /// <summary>Until tomorrow, but in the garage from day 5 on only: the timeline stands, and says that it comes too late. After its last day there is no task.</summary>
+    /// <summary>Until tomorrow, but in the garage from day 5 on only: the timeline stands, and says that it comes too late. After
+    /// its last day there is no task.</summary>
     [Fact]
     public void A_trial_fit_that_comes_too_late_is_told()
     {
@@ -117,7 +126,8 @@ public sealed class ShelfPlannerTests
         Assert.DoesNotContain(Timeline(Returnable(Garage.Day(-31))).Tasks, task => task.Task.Kind == TaskKind.TrialFit);
     }
 
-    /// <summary>3.5 m², 80 µm, 55 % solids by volume, 40 % loss: 0.848 L (volume balance, as on paint makers' sheets): four packs of a quarter of a litre, three of 0.3 L. One is on the shelf.</summary>
+    /// <summary>3.5 m², 80 µm, 55 % solids by volume, 40 % loss: 0.848 L (volume balance, as on paint makers' sheets): four packs of a
+    /// quarter of a litre, three of 0.3 L. One is on the shelf.</summary>
     [Theory]
     [InlineData(0.25, 4)]
     [InlineData(0.3, 3)]
@@ -126,7 +136,11 @@ public sealed class ShelfPlannerTests
     public void Paint_is_bought_by_its_litres_in_whole_packs_less_what_is_on_the_shelf(double? pack, int packs)
     {
         var garage = new Garage("bench").Opened();
-        var epoxy = Coating.Coatings.Epoxy with { Figures = [.. Coating.Coatings.Epoxy.Figures, .. pack is { } litres ? new[] { new SheetFigure(FigureKind.Pack, (decimal)litres, Origin.User) } : []] };
+        var epoxy = Coating.Coatings.Epoxy with
+        {
+            Figures = [.. Coating.Coatings.Epoxy.Figures,
+                .. pack is { } litres ? new[] { new SheetFigure(FigureKind.Pack, (decimal)litres, Origin.User) } : []]
+        };
         foreach (var happening in Coating.Coatings.Described)
             garage.Write(Garage.Estate, happening is ProductDescribed { Product.Id: "epoxy" } ? new ProductDescribed(epoxy) : happening);
         garage.Write(Garage.Estate, new NumberDescribed(new() { Id = "EP-1", Name = "Epoxy" }, []));
@@ -173,7 +187,9 @@ public sealed class ShelfPlannerTests
         return ShelfPlanner.Of(garage.Shelf(), cars, Now, Garage.Day(0));
     }
 
-    private static WorkTask Fit(SuppliedCars supplied, int car = 0) => supplied.Works[car].Network!.Tasks.Single(task => task.Kind == TaskKind.Refit && task.Steps.Any(step => step.Fact == Fact.Off("damper")));
+    private static WorkTask Fit(SuppliedCars supplied, int car = 0) =>
+        supplied.Works[car].Network!.Tasks
+            .Single(task => task.Kind == TaskKind.Refit && task.Steps.Any(step => step.Fact == Fact.Off("damper")));
 
     private static DateOnly FitDay(SuppliedCars supplied)
     {

@@ -20,7 +20,8 @@ public sealed class ShelfProperties
     [Fact]
     public void Pieces_of_each_number_come_out_even_over_all_places() =>
         RandomStock.Entries.Sample(entries => Assert.All(
-            Garage.ShelfOf(entries).Accounts.GroupBy(account => account.Batch.Number), number => Assert.Equal(0, number.Sum(account => account.Count))));
+            Garage.ShelfOf(entries).Accounts.GroupBy(account => account.Batch.Number),
+            number => Assert.Equal(0, number.Sum(account => account.Count))));
 
     [Fact]
     public void The_shelf_agrees_with_an_independent_recount() =>
@@ -58,6 +59,7 @@ public sealed class ShelfProperties
         RandomStock.Entries.Sample(entries =>
         {
             var shelf = Garage.ShelfOf(entries);
-            Assert.Equal(shelf.Holdings.Any(holding => holding.Count < 0), shelf.Faults.Any(fault => fault.Found.Contains("left the shelf", StringComparison.Ordinal)));
+            Assert.Equal(shelf.Holdings.Any(holding => holding.Count < 0),
+                shelf.Faults.Any(fault => fault.Found.Contains("left the shelf", StringComparison.Ordinal)));
         });
 }

@@ -16,7 +16,8 @@ public sealed class ShelfTests
             Count(garage, new("SEAL", Made: Garage.Day(made)), count);
         var picks = Picking.Of(garage.Shelf(), "SEAL", 2, Garage.Day(0)).Value;
         Assert.Equal([new(new("SEAL", Made: Garage.Day(-200)), 1), new(new("SEAL", Made: Garage.Day(-30)), 1)], picks);
-        Assert.Contains("too old", Assert.Single(Picking.Of(garage.Shelf(), "SEAL", 4, Garage.Day(0)).Faults).Found, StringComparison.Ordinal);
+        Assert.Contains("too old", Assert.Single(Picking.Of(garage.Shelf(), "SEAL", 4, Garage.Day(0)).Faults).Found,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -62,7 +63,9 @@ public sealed class ShelfTests
     {
         var garage = new Garage("bench").Opened();
         var used = new Batch("DAMPER", PieceCondition.Used);
-        garage.Write(Garage.Estate, new PiecesMoved(used, 1, StockPlace.On(Garage.Saloon, "part damper"), StockPlace.On(Garage.Estate, "part damper"), null, "robbed"));
+        garage.Write(Garage.Estate,
+            new PiecesMoved(used, 1, StockPlace.On(Garage.Saloon, "part damper"), StockPlace.On(Garage.Estate, "part damper"), null,
+                "robbed"));
         Assert.Equal(new Debt(Garage.Saloon, "part damper", Garage.Estate, "DAMPER", 1), Assert.Single(garage.Shelf().Debts));
         Count(garage, new("DAMPER"), 1);
         garage.Do(Garage.Saloon, ShelfWork.Fitted(garage.Shelf(), "DAMPER", 1, 0, (Garage.Saloon, "part damper"), Garage.Day(9)));
@@ -75,12 +78,15 @@ public sealed class ShelfTests
         var garage = new Garage("bench").Opened();
         garage.Write(Garage.Estate, new NumberDescribed(new() { Id = "OLD", SupersededBy = "NEW" }, []));
         garage.Write(Garage.Estate, new Ordered("Harbour Rubber", [new("OLD", 4, new(3.20m))], Garage.Day(0), Garage.Day(7), 30, null));
-        garage.Write(Garage.Estate, OrderWork.Arrived(garage.Shelf(), garage.Shelf().Orders[0], [new("NEW", 3)], Garage.Day(9), null, null).Value);
-        Assert.Equal((OrderState.PartlyArrived, 1, 3), (garage.Shelf().Orders[0].State, garage.Shelf().Orders[0].Lines[0].ToCome, garage.Shelf().OnHand("NEW")));
+        garage.Write(Garage.Estate,
+            OrderWork.Arrived(garage.Shelf(), garage.Shelf().Orders[0], [new("NEW", 3)], Garage.Day(9), null, null).Value);
+        Assert.Equal((OrderState.PartlyArrived, 1, 3),
+            (garage.Shelf().Orders[0].State, garage.Shelf().Orders[0].Lines[0].ToCome, garage.Shelf().OnHand("NEW")));
         garage.Write(Garage.Estate, OrderWork.Cancelled(garage.Shelf().Orders[0], []).Value);
         Assert.Equal(OrderState.Arrived, garage.Shelf().Orders[0].State);
         Assert.False(OrderWork.SentBack(garage.Shelf(), garage.Shelf().Orders[0], [new("NEW", 4)], Garage.Day(10), null).IsGood);
-        garage.Write(Garage.Estate, OrderWork.SentBack(garage.Shelf(), garage.Shelf().Orders[0], [new("NEW", 1)], Garage.Day(10), "too long").Value);
+        garage.Write(Garage.Estate,
+            OrderWork.SentBack(garage.Shelf(), garage.Shelf().Orders[0], [new("NEW", 1)], Garage.Day(10), "too long").Value);
         Assert.Equal(2, garage.Shelf().OnHand("NEW"));
     }
 
@@ -93,11 +99,14 @@ public sealed class ShelfTests
         garage.Write(Garage.Estate, new Ordered("Harbour Rubber", [new("OLD", 4)], Garage.Day(0), null, 30, null));
         Order Order() => garage.Shelf().Orders[0];
         Assert.False(OrderWork.Cancelled(Order(), [new("OLD", 3), new("OLD", 2)]).IsGood);
-        Assert.Equal([new NumberCount("OLD", 4)], ((OrderCancelled)OrderWork.Cancelled(Order(), [new("OLD", 3), new("OLD", 1)]).Value).Lines);
-        garage.Write(Garage.Estate, OrderWork.Arrived(garage.Shelf(), Order(), [new("OLD", 1), new("NEW", 1), new("OLD", 1)], Garage.Day(5), null, null).Value);
+        Assert.Equal([new NumberCount("OLD", 4)],
+            ((OrderCancelled)OrderWork.Cancelled(Order(), [new("OLD", 3), new("OLD", 1)]).Value).Lines);
+        garage.Write(Garage.Estate,
+            OrderWork.Arrived(garage.Shelf(), Order(), [new("OLD", 1), new("NEW", 1), new("OLD", 1)], Garage.Day(5), null, null).Value);
         Result<Happening> Back(params NumberCount[] lines) => OrderWork.SentBack(garage.Shelf(), Order(), [.. lines], Garage.Day(6), null);
         Assert.Equal("4 to go back, 3 came of it and are still here", Assert.Single(Back(new("OLD", 2), new("OLD", 2)).Faults).Found);
-        Assert.Equal([("OLD", 2)], ((SentBack)Back(new("OLD", 1), new("OLD", 1)).Value).Lines.Select(line => (line.Batch.Number, line.Count)));
+        Assert.Equal([("OLD", 2)],
+            ((SentBack)Back(new("OLD", 1), new("OLD", 1)).Value).Lines.Select(line => (line.Batch.Number, line.Count)));
 
         // Two numbers for one line of the order: others of them lie on the shelf.
         Count(garage, new("OLD"), 4);
@@ -109,7 +118,8 @@ public sealed class ShelfTests
     {
         var garage = new Garage("bench").Opened();
         garage.Write(Garage.Estate, new SentOut("Plater", "zinc", [new("hooks", 3, null, [])], Garage.Day(0), null, null));
-        Result<Happening> Back(params NumberCount[] items) => OrderWork.CameBack(garage.Shelf().Outside[0], [.. items], "bright", true, PieceCondition.Refurbished, Garage.Day(30));
+        Result<Happening> Back(params NumberCount[] items) =>
+            OrderWork.CameBack(garage.Shelf().Outside[0], [.. items], "bright", true, PieceCondition.Refurbished, Garage.Day(30));
         Assert.False(Back(new("hooks", 2), new("hooks", 2)).IsGood);
         Assert.True(Back(new("hooks", 2), new("hooks", 1)).IsGood);
     }
@@ -119,9 +129,14 @@ public sealed class ShelfTests
     {
         var garage = new Garage("bench").Opened();
         Count(garage, new("CLIP", PieceCondition.Used), 5);
-        garage.Write(Garage.Estate, new SentOut("Plater", "zinc", [new("clips", 5, new("CLIP", PieceCondition.Used), ["before.jpg"]), new("part tank", 1, null, [])], Garage.Day(0), Garage.Day(14), new(60)));
+        garage.Write(Garage.Estate,
+            new SentOut("Plater", "zinc",
+                [new("clips", 5, new("CLIP", PieceCondition.Used), ["before.jpg"]), new("part tank", 1, null, [])], Garage.Day(0),
+                Garage.Day(14), new(60)));
         Assert.Equal(0, garage.Shelf().OnHand("CLIP"));
-        garage.Write(Garage.Estate, OrderWork.CameBack(garage.Shelf().Outside[0], [new("clips", 4)], "bright", good: true, PieceCondition.Refurbished, Garage.Day(30)).Value);
+        garage.Write(Garage.Estate,
+            OrderWork.CameBack(garage.Shelf().Outside[0], [new("clips", 4)], "bright", good: true, PieceCondition.Refurbished,
+                Garage.Day(30)).Value);
         var shelf = garage.Shelf();
         Assert.Equal(new Holding(new("CLIP", PieceCondition.Refurbished), 4), Assert.Single(shelf.Holdings));
         Assert.Equal([1, 1], shelf.Outside[0].Lines.Select(line => line.Away));
@@ -146,12 +161,14 @@ public sealed class ShelfTests
     [Fact]
     public void Newer_numbers_serve_for_older_ones_and_older_ones_only_where_it_is_said()
     {
-        PartNumber[] numbers = [new() { Id = "A", SupersededBy = "B" }, new() { Id = "B", SupersededBy = "C", ServesForNew = true }, new() { Id = "C", Substitutes = [new("X", "cut a slit")] }];
+        PartNumber[] numbers = [new() { Id = "A", SupersededBy = "B" }, new() { Id = "B", SupersededBy = "C", ServesForNew = true },
+            new() { Id = "C", Substitutes = [new("X", "cut a slit")] }];
         var family = new Family(numbers);
         Assert.Equal(["A", "B", "C", "X"], family.ServingFor("A").Select(one => one.Number));
         Assert.Equal(["C", "B", "X"], family.ServingFor("C").Select(one => one.Number));
         Assert.Equal("C", family.Current("A"));
-        Assert.Equal("A", new Family([new() { Id = "A", SupersededBy = "B" }, new() { Id = "B", SupersededBy = "A" }]).ServingFor("A")[0].Number);
+        Assert.Equal("A",
+            new Family([new() { Id = "A", SupersededBy = "B" }, new() { Id = "B", SupersededBy = "A" }]).ServingFor("A")[0].Number);
     }
 
     private static void Count(Garage garage, Batch batch, int count)

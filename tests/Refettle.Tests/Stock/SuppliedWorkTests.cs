@@ -30,7 +30,8 @@ public sealed class SuppliedWorkTests
     public void The_tasks_wait_for_what_is_ordered_and_the_forecast_knows_how_its_supplier_keeps_promises()
     {
         var garage = Garage();
-        garage.Write(Stock.Garage.Estate, new Ordered("Harbour Rubber", [new("DAMPER", 1)], Stock.Garage.Day(-2), Stock.Garage.Day(8), null, null));
+        garage.Write(Stock.Garage.Estate,
+            new Ordered("Harbour Rubber", [new("DAMPER", 1)], Stock.Garage.Day(-2), Stock.Garage.Day(8), null, null));
         var supplied = Of(garage, Stock.Garage.Histories(garage.Known), Fact.Off("damper")).Value;
         Assert.Single(supplied.Work.Network!.Tasks, task => task.Delivery is { From: "Harbour Rubber" });
         var question = supplied.Forecast(new FirstScheduler(), TimeSpan.FromSeconds(1)).Value;
@@ -39,12 +40,15 @@ public sealed class SuppliedWorkTests
         Assert.NotNull(question.Schedule);
     }
 
-    private static IEnumerable<CarHistory> Never() => new CarHistory[1].Select(CarHistory (_) => throw new InvalidOperationException("The shelf was asked."));
+    private static IEnumerable<CarHistory> Never() =>
+        new CarHistory[1].Select(CarHistory (_) => throw new InvalidOperationException("The shelf was asked."));
 
     private static Garage Garage()
     {
         var garage = new Garage("bench").Opened();
-        garage.Write(Stock.Garage.Estate, new SpellAdded(new() { Id = "evenings", First = new(2026, 3, 1), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }));
+        garage.Write(Stock.Garage.Estate,
+            new SpellAdded(new()
+            { Id = "evenings", First = new(2026, 3, 1), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }));
         garage.Write(Stock.Garage.Estate, new NumberAssigned("part damper", "DAMPER", 1));
         garage.Write(Stock.Garage.Estate, new VerdictGiven(new("damper", VerdictKind.Replace, DoneBy.Self, null)));
         return garage;
@@ -56,7 +60,8 @@ public sealed class SuppliedWorkTests
         var history = Stock.Garage.Histories(garage.Known)[0];
         if (isWithoutWay)
             history = history with { Car = history.Car with { Structure = Locked(history.Car.Structure) } };
-        return SuppliedWork.Of(history, all, goal is { } named ? [named] : [], new([]), new AccessPlanner(new ReducedSolver()), Now, Stock.Garage.Day(0));
+        return SuppliedWork.Of(history, all, goal is { } named ? [named] : [], new([]), new AccessPlanner(new ReducedSolver()), Now,
+            Stock.Garage.Day(0));
     }
 
     private static Structure Locked(Structure structure) => structure with

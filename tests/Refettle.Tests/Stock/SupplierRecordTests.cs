@@ -3,8 +3,9 @@ using Refettle.Stock;
 
 namespace Refettle.Tests.Stock;
 
-/// <summary>Factors worked out by an independent script from the stated prior and update, with quantiles of Student's t by numeric integration of its
-/// density; they agree with the printed tables of t (8 degrees: 0.889 and 1.860; 11 degrees: 0.876 and 1.796).</summary>
+/// <summary>Factors worked out by an independent script from the stated prior and update, with quantiles of
+/// Student's t by numeric integration of its density; they agree with the printed tables of t (8 degrees: 0.889 and
+/// 1.860; 11 degrees: 0.876 and 1.796).</summary>
 public sealed class SupplierRecordTests
 {
     [Theory]
@@ -28,7 +29,8 @@ public sealed class SupplierRecordTests
         var garage = new Garage("bench").Opened();
         foreach (var (promised, took) in new[] { (7, 9), (10, 21), (5, 5) })
         {
-            var order = garage.Write(Garage.Estate, new Ordered("Harbour Rubber", [new("SEAL", 1)], Garage.Day(0), Garage.Day(promised), null, null));
+            var order = garage.Write(Garage.Estate,
+                new Ordered("Harbour Rubber", [new("SEAL", 1)], Garage.Day(0), Garage.Day(promised), null, null));
             garage.Write(Garage.Estate, new Arrived(order, [new("SEAL", new("SEAL"), 1)], Garage.Day(took)));
         }
 
@@ -45,6 +47,7 @@ public sealed class SupplierRecordTests
         garage.Write(Garage.Estate, new Ordered("Slow", [new("SEAL", 1)], Garage.Day(0), Garage.Day(7), null, null));
         Assert.Equal(0, SupplierRecord.Of(garage.Shelf(), "Slow", Garage.Day(7)).Seen);
         Assert.Equal(1, SupplierRecord.Of(garage.Shelf(), "Slow", Garage.Day(30)).Seen);
-        Assert.True(SupplierRecord.Of(garage.Shelf(), "Slow", Garage.Day(60)).Factor(0.5) > SupplierRecord.Of(garage.Shelf(), "Slow", Garage.Day(30)).Factor(0.5));
+        Assert.True(SupplierRecord.Of(garage.Shelf(), "Slow", Garage.Day(60))
+            .Factor(0.5) > SupplierRecord.Of(garage.Shelf(), "Slow", Garage.Day(30)).Factor(0.5));
     }
 }

@@ -10,8 +10,8 @@ using Refettle.Timeline.Network;
 
 namespace Refettle.Tests.Stock;
 
-/// <summary>A nut that held and may have to be split: the two new ones that its joint takes are netted against the shelf. That what a try destroys is in hand before
-/// it is common practice, no source.</summary>
+/// <summary>A nut that held and may have to be split: the two new ones that its joint takes are netted against the shelf.
+/// That what a try destroys is in hand before it is common practice, no source.</summary>
 public sealed class TriesAtTheShelfTests
 {
     private const string Joint = "joint damper-body";
@@ -43,12 +43,14 @@ public sealed class TriesAtTheShelfTests
     public void What_nobody_knows_by_its_word_is_ordered_by_it()
     {
         var supplied = Supplied(Garage(onShelf: 2, Estate()), "the lesser part");
-        Assert.Contains(supplied.Works[0].Network!.Tasks, task => task.Id == "order.damper-body" && task.Says.Contains("the lesser part", StringComparison.Ordinal));
-        Assert.Contains(supplied.Works[0].Network!.Links, link => link.Before == "wait.delivery.damper-body" && link.After == Try(supplied).Id);
+        Assert.Contains(supplied.Works[0].Network!.Tasks,
+            task => task.Id == "order.damper-body" && task.Says.Contains("the lesser part", StringComparison.Ordinal));
+        Assert.Contains(supplied.Works[0].Network!.Links,
+            link => link.Before == "wait.delivery.damper-body" && link.After == Try(supplied).Id);
     }
 
-    /// <summary>Conservation: of two cars that need two each, what is given and what is missing make four, nothing is given twice or bought twice, and just those tries wait
-    /// whose pieces are missing.</summary>
+    /// <summary>Conservation: of two cars that need two each, what is given and what is missing make four, nothing is given twice
+    /// or bought twice, and just those tries wait whose pieces are missing.</summary>
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
@@ -66,7 +68,8 @@ public sealed class TriesAtTheShelfTests
         Assert.Equal(Math.Max(0, 4 - onShelf), lines.Sum(line => line.Missing));
         Assert.Equal(Math.Max(0, 4 - onShelf), supplied.Basket.Purchases.Sum(purchase => purchase.Needed));
         Assert.Empty(BasketCheck.Of(garage.Shelf(), supplied.Basket));
-        Assert.Equal(lines.Count(line => line.Missing > 0), supplied.Works.Count(work => work.Network!.Tasks.Any(task => task.Delivery is not null)));
+        Assert.Equal(lines.Count(line => line.Missing > 0),
+            supplied.Works.Count(work => work.Network!.Tasks.Any(task => task.Delivery is not null)));
     }
 
     private static string Estate() => Stock.Garage.Estate;

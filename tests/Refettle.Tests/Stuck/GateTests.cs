@@ -76,7 +76,8 @@ public sealed class GateTests
     {
         var car = Car(hazard);
         var joint = car.Structure.Joints[0] with { Holds = ["tank", "arm"] };
-        var off = new CarStanding(car with { Structure = car.Structure with { Joints = [joint] }, Done = [Fact.Off("tank"), Fact.Off("arm")] });
+        var off = new CarStanding(car with
+        { Structure = car.Structure with { Joints = [joint] }, Done = [Fact.Off("tank"), Fact.Off("arm")] });
         Assert.Equal(isClosed, Gate.Of(off, joint, Flame, AtHand.Nothing).Count > 0);
         Assert.Equal(isClosed, Gate.OpenedBy(off, joint, Flame, AtHand.Nothing) is null);
     }
@@ -118,7 +119,8 @@ public sealed class GateTests
         var parts = car.Structure.Parts.Select(part => random.Next(4) == 0 ? part with { Hazards = [(Hazard)random.Next(5)] } : part);
         var zones = car.Structure.Zones.Select(zone => zone with { Near = random.Next(2) == 0 ? ["z0"] : [] });
         var off = car.Structure.Parts.Skip(1).Where(_ => random.Next(2) == 0).Select(part => Fact.Off(part.Id));
-        return car with { Structure = car.Structure with { Parts = parts.ToValueList(), Zones = zones.ToValueList() }, Done = off.ToValueList() };
+        return car with
+        { Structure = car.Structure with { Parts = parts.ToValueList(), Zones = zones.ToValueList() }, Done = off.ToValueList() };
     }
 
     internal static LadderSet Ladder() => new([new()
@@ -141,7 +143,8 @@ public sealed class GateTests
         Name = "Car",
         Structure = new()
         {
-            Zones = [new() { Id = "front", Name = "Front", Near = ["front"] }, new() { Id = "rear", Name = "Rear", Near = near ?? ["rear"] }],
+            Zones = [new() { Id = "front", Name = "Front", Near = ["front"] },
+                new() { Id = "rear", Name = "Rear", Near = near ?? ["rear"] }],
             Parts =
             [
                 new() { Id = "shell", Name = "Shell", Fixed = true },

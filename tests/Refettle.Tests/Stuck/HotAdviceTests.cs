@@ -6,8 +6,8 @@ using Refettle.Tests.Access;
 
 namespace Refettle.Tests.Stuck;
 
-/// <summary>Advice on tries with fire (29 CFR 1910.252(a)): what burns near it is away by then, as <see cref="FireOracle"/> sees it, which shares
-/// nothing with the gates.</summary>
+/// <summary>Advice on tries with fire (29 CFR 1910.252(a)): what burns near it is away by then, as
+/// <see cref="FireOracle"/> sees it, which shares nothing with the gates.</summary>
 public sealed class HotAdviceTests
 {
     private static readonly Way _torch = new() { Id = "try", Tool = "torch" };
@@ -33,7 +33,8 @@ public sealed class HotAdviceTests
         Assert.True(offered > 100 && refused > 100, $"{offered} offered, {refused} refused");
     }
 
-    /// <summary>Whatever is opened first: once all that a hot try waits for is open, nothing burns near it any more; where that can never be, it is out of the question.</summary>
+    /// <summary>Whatever is opened first: once all that a hot try waits for is open, nothing burns near it any more; where that can never
+    /// be, it is out of the question.</summary>
     [Fact]
     public void What_to_open_first_counts_on_no_fire_near_what_burns()
     {
@@ -43,7 +44,8 @@ public sealed class HotAdviceTests
             var car = HalfApart(seed);
             foreach (var joint in car.Structure.Joints.Where(joint => !joint.Holds.Any(Off(car, car.Done).Contains)))
             {
-                var made = OpenUpCase.Of(car, [joint.Id], [], OnlyHotAndSure, _all, Later.CommonPractice, new AccessPlanner(new ReducedSolver()));
+                var made = OpenUpCase.Of(car, [joint.Id], [], OnlyHotAndSure, _all, Later.CommonPractice,
+                    new AccessPlanner(new ReducedSolver()));
                 if (!made.IsGood)
                     continue;
                 var (asked, hot) = (made.Value.Question.Joints[0], OnlyHot.Ladders[0].Rungs[0].Id);
@@ -63,7 +65,10 @@ public sealed class HotAdviceTests
         Assert.True(counted > 50 && refused > 5, $"{counted} counted on, {refused} refused");
     }
 
-    private static LadderSet OnlyHotAndSure => new([OnlyHot.Ladders[0] with { Rungs = [.. OnlyHot.Ladders[0].Rungs, new() { Id = "by hand", Says = "Hacksaw", Takes = new(90), Odds = [1, 1, 1, 1, 1] }] }]);
+    private static LadderSet OnlyHotAndSure =>
+        new([OnlyHot.Ladders[0] with
+            { Rungs = [.. OnlyHot.Ladders[0].Rungs,
+                new() { Id = "by hand", Says = "Hacksaw", Takes = new(90), Odds = [1, 1, 1, 1, 1] }] }]);
 
     private static LadderSet OnlyHot => new([GateTests.Ladder().Ladders[0] with { Rungs = [GateTests.Ladder().Ladders[0].Rungs[^1]] }]);
 
@@ -72,14 +77,19 @@ public sealed class HotAdviceTests
         var car = HotCars.Make(seed, hazardOneIn: 8);
         var random = new Random(seed);
         var off = car.Structure.Parts.Skip(1).Where(_ => random.Next(2) == 0).Select(part => Fact.Off(part.Id));
-        var safe = car.Structure.States.Where(state => state.Id is "brakes-drained" or "airbags-safe" && random.Next(2) == 0).Select(state => Fact.State(state.Id));
+        var safe = car.Structure.States.Where(state => state.Id is "brakes-drained" or "airbags-safe" && random.Next(2) == 0)
+            .Select(state => Fact.State(state.Id));
         return car with { Done = off.Concat(safe).ToValueList() };
     }
 
     private static HashSet<string> Off(Car car, IEnumerable<Fact> done) =>
     [
-        .. done.Where(fact => fact.Kind == FactKind.Off).SelectMany(fact => car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == fact.Subject) is { } unit ? unit.Members.ToArray() : [fact.Subject]),
+        .. done.Where(fact => fact.Kind == FactKind.Off)
+            .SelectMany(fact => car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == fact.Subject) is { } unit
+                ? unit.Members.ToArray()
+                : [fact.Subject]),
     ];
 
-    private static HashSet<string> States(IEnumerable<Fact> done) => [.. done.Where(fact => fact.Kind == FactKind.State).Select(fact => fact.Subject)];
+    private static HashSet<string> States(IEnumerable<Fact> done) =>
+        [.. done.Where(fact => fact.Kind == FactKind.State).Select(fact => fact.Subject)];
 }

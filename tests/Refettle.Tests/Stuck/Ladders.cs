@@ -8,7 +8,14 @@ internal static class Ladders
     public static NextTryQuestion Random(int seed)
     {
         var random = new Random(seed);
-        var snapped = new Ladder { Id = "snapped", Name = "Snapped", Condition = JointCondition.SnappedFlush, Rungs = Rungs(random, 2, harm: false), Origin = "made up" };
+        var snapped = new Ladder
+        {
+            Id = "snapped",
+            Name = "Snapped",
+            Condition = JointCondition.SnappedFlush,
+            Rungs = Rungs(random, 2, harm: false),
+            Origin = "made up"
+        };
         var sound = new Ladder { Id = "sound", Name = "Sound", Rungs = Rungs(random, 3, harm: true), Origin = "made up" };
         return new()
         {
@@ -32,7 +39,8 @@ internal static class Ladders
             var cost = weights.Sum() * ((double)rung.Takes.Value + ((double)rung.Waits.Value / 60 * question.WaitingHourInMinutes)
                 + ((double)rung.Spends.Amount / (double)question.PerHour.Amount * 60));
             var odds = isSoaked ? rung.OddsSoaked ?? rung.Odds : rung.Odds;
-            double[] held = [.. weights.Select((weight, level) => weight * (1 - odds[level] - rung.Mishaps.Sum(mishap => mishap.Odds[level])))];
+            double[] held =
+                [.. weights.Select((weight, level) => weight * (1 - odds[level] - rung.Mishaps.Sum(mishap => mishap.Odds[level])))];
             foreach (var mishap in rung.Mishaps)
                 cost += Least(question, mishap.Becomes, [.. weights.Select((weight, level) => weight * mishap.Odds[level])], [], isSoaked);
             return rung.IsSure ? cost : cost + Least(question, condition, held, [.. tried, rung.Id], isSoaked || rung.IsSoak);

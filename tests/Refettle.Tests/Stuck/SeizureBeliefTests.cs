@@ -14,7 +14,8 @@ public sealed class SeizureBeliefTests
         Mishaps = [new(JointCondition.Rounded, [0.01, 0.02, 0.05, 0.1, 0.2])],
     };
 
-    /// <summary>Against the definition: the sum over all 5 × 5² × 5³ combinations of grade, two zone levels and three joint levels.</summary>
+    /// <summary>Against the definition: the sum over all 5 × 5² × 5³ combinations of grade, two zone
+    /// levels and three joint levels.</summary>
     [Fact]
     public void The_posterior_agrees_with_direct_enumeration()
     {

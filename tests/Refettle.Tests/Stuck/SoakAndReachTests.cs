@@ -16,7 +16,8 @@ public sealed class SoakAndReachTests
         Rungs =
         [
             new() { Id = "soak", Says = "Soak", Takes = new(5), Waits = new(720), IsSoak = true, Odds = [0.3, 0.2, 0.1, 0, 0] },
-            new() { Id = "bar", Says = "Bar", Tool = "breaker bar", Takes = new(10), Odds = [1, 0.8, 0.4, 0.1, 0], OddsSoaked = [1, 0.9, 0.7, 0.4, 0.2] },
+            new() { Id = "bar", Says = "Bar", Tool = "breaker bar", Takes = new(10), Odds = [1, 0.8, 0.4, 0.1, 0],
+                OddsSoaked = [1, 0.9, 0.7, 0.4, 0.2] },
             new() { Id = "cut", Says = "Cut", Tool = "saw", Takes = new(60), Odds = [1, 1, 1, 1, 1], Destroys = ["bush"] },
         ],
     }]);
@@ -32,7 +33,8 @@ public sealed class SoakAndReachTests
         Assert.DoesNotContain(late.Next!.Options, option => option.Rung.Id == "soak");
     }
 
-    /// <summary>Begun on a phone whose clock is a day ahead: never more than the whole soak is left, never less than nothing, and it is said.</summary>
+    /// <summary>Begun on a phone whose clock is a day ahead: never more than the whole soak is left, never
+    /// less than nothing, and it is said.</summary>
     [Fact]
     public void A_soak_begun_by_a_clock_that_is_ahead_is_not_ready_early_and_is_doubted()
     {
@@ -59,7 +61,14 @@ public sealed class SoakAndReachTests
     [Fact]
     public void A_hired_tool_is_offered_on_its_days_only()
     {
-        var car = Car() with { Calendar = new() { Facilities = [new() { Id = "bar", Name = "Breaker bar", Kind = FacilityKind.Tool, From = new(2027, 1, 12), Until = new(2027, 1, 13) }] } };
+        var car = Car() with
+        {
+            Calendar = new()
+            {
+                Facilities = [new()
+                    { Id = "bar", Name = "Breaker bar", Kind = FacilityKind.Tool, From = new(2027, 1, 12), Until = new(2027, 1, 13) }]
+            }
+        };
         Assert.DoesNotContain(Ask(car, Evening).Next!.Options, option => option.Rung.Id == "bar");
         Assert.Contains(Ask(car, Evening.AddDays(3)).Next!.Options, option => option.Rung.Id == "bar");
     }
@@ -92,10 +101,13 @@ public sealed class SoakAndReachTests
         var ladders = new LadderSet([.. Set.Ladders, new()
         {
             Id = "rounded", Name = "Rounded", Condition = JointCondition.Rounded, Origin = "made up",
-            Rungs = [new() { Id = "grip", Says = "Grip", Takes = new(8), Odds = [0.8, 0.6, 0.4, 0.2, 0.1] }, new() { Id = "split", Says = "Split", Takes = new(30), Odds = [1, 1, 1, 1, 1] }],
+            Rungs = [new() { Id = "grip", Says = "Grip", Takes = new(8), Odds = [0.8, 0.6, 0.4, 0.2, 0.1] },
+                new() { Id = "split", Says = "Split", Takes = new(30), Odds = [1, 1, 1, 1, 1] }],
         }]);
-        Try[] tries = [new("bolt", "bar", JointCondition.Rounded, false, null), new("bolt", "grip", null, false, null), new("bolt", "split", JointCondition.Freed, false, null)];
-        StuckAnswer After(int count) => StuckAdvice.Of(Car() with { Tries = tries.Take(count).ToValueList() }, "bolt", ladders, AtHand.Nothing);
+        Try[] tries = [new("bolt", "bar", JointCondition.Rounded, false, null), new("bolt", "grip", null, false, null),
+            new("bolt", "split", JointCondition.Freed, false, null)];
+        StuckAnswer After(int count) =>
+            StuckAdvice.Of(Car() with { Tries = tries.Take(count).ToValueList() }, "bolt", ladders, AtHand.Nothing);
         Assert.Equal("grip", After(1).Next!.Best.Id);
         Assert.Equal("split", After(2).Next!.Best.Id);
         Assert.Equal(JointCondition.Freed, After(3).Condition);
@@ -112,7 +124,8 @@ public sealed class SoakAndReachTests
         Name = "Car",
         Structure = new()
         {
-            Parts = [new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "arm", Name = "Arm" }, new() { Id = "tank", Name = "Tank" }],
+            Parts = [new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "arm", Name = "Arm" },
+                new() { Id = "tank", Name = "Tank" }],
             Joints = [new() { Id = "bolt", Holds = ["arm", "shell"], Ways = [new() { Id = "w", Tool = "spanner" }] }],
         },
     };

@@ -2,8 +2,8 @@ using Refettle.Stuck;
 
 namespace Refettle.Tests.Stuck;
 
-/// <summary>Ratio rule: Mitten 1960, Butterworth 1972; Cambridge Mathematical Tripos Part II 2018 Paper 2 Question 30K. The two examples are
-/// computed by brute force over all orders.</summary>
+/// <summary>Ratio rule: Mitten 1960, Butterworth 1972; Cambridge Mathematical Tripos Part II 2018
+/// Paper 2 Question 30K. The two examples are computed by brute force over all orders.</summary>
 public sealed class TryPlannerTests
 {
     [Fact]
@@ -17,7 +17,8 @@ public sealed class TryPlannerTests
     [Fact]
     public void A_ladder_climbs_from_impact_to_drill()
     {
-        var answer = TryPlanner.Best(Known(("impact", 0.30, 0.10), ("soak", 0.35, 0.20), ("heat", 0.60, 0.50), ("weld-nut", 0.80, 1.20), ("drill", 1.0, 3.0)));
+        var answer = TryPlanner.Best(
+            Known(("impact", 0.30, 0.10), ("soak", 0.35, 0.20), ("heat", 0.60, 0.50), ("weld-nut", 0.80, 1.20), ("drill", 1.0, 3.0)));
         Assert.Equal(["impact", "soak", "heat", "weld-nut", "drill"], answer.IfHeld);
         Assert.Equal(0.795100, answer.ExpectedMinutes / 60, 6);
     }
@@ -37,7 +38,8 @@ public sealed class TryPlannerTests
     public void A_soak_that_helps_pays_before_a_costly_heat()
     {
         Rung soak = new() { Id = "soak", Says = "Soak", Takes = new(2), Waits = new(720), IsSoak = true, Odds = [0.5, 0.2, 0.1, 0, 0] };
-        Rung heat = new() { Id = "heat", Says = "Heat", Takes = new(30), Odds = [0.9, 0.8, 0.5, 0.2, 0.05], OddsSoaked = [1, 0.95, 0.8, 0.6, 0.3] };
+        Rung heat = new()
+        { Id = "heat", Says = "Heat", Takes = new(30), Odds = [0.9, 0.8, 0.5, 0.2, 0.05], OddsSoaked = [1, 0.95, 0.8, 0.6, 0.3] };
         Rung cut = new() { Id = "cut", Says = "Cut", Takes = new(90), Odds = [1, 1, 1, 1, 1] };
         var question = Of([soak, heat, cut]) with { Belief = [0, 0, 0, 0.5, 0.5] };
         Assert.Equal("soak", TryPlanner.Best(question).Best.Id);
@@ -63,7 +65,8 @@ public sealed class TryPlannerTests
 
     private static NextTryQuestion Of(ValueList<Rung> rungs) => new()
     {
-        Ladders = new Dictionary<JointCondition, Ladder> { [JointCondition.Sound] = new() { Id = "test", Name = "Test", Rungs = rungs, Origin = "made up" } },
+        Ladders = new Dictionary<JointCondition, Ladder>
+        { [JointCondition.Sound] = new() { Id = "test", Name = "Test", Rungs = rungs, Origin = "made up" } },
         Belief = [0.2, 0.2, 0.2, 0.2, 0.2],
     };
 }

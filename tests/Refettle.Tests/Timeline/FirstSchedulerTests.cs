@@ -40,7 +40,8 @@ public sealed class FirstSchedulerTests
         Assert.InRange(found, 10, 50);
     }
 
-    /// <summary>Pairs that start together go in a circle of lags of 0, which has to be cut somewhere to place one after the other.</summary>
+    /// <summary>Pairs that start together go in a circle of lags of 0, which has to be cut
+    /// somewhere to place one after the other.</summary>
     [Theory]
     [MemberData(nameof(Seeds))]
     public void What_starts_together_is_placed_before_what_follows_it(int seed)
@@ -52,7 +53,8 @@ public sealed class FirstSchedulerTests
             int[] order = [.. Enumerable.Range(0, 12)];
             random.Shuffle(order);
             var couples = Enumerable.Range(0, 6).Select(k => new Lag(order[2 * k], order[2 * k + 1], 0, 0, Anchor.Start));
-            var follows = Enumerable.Range(1, 11).Select(k => new Lag(order[random.Next(k)], order[k], random.Next(-3, 3), null, Anchor.Start));
+            var follows = Enumerable.Range(1, 11)
+                .Select(k => new Lag(order[random.Next(k)], order[k], random.Next(-3, 3), null, Anchor.Start));
             var project = new Project([.. activities], [new("hands", 6)], [.. couples, .. follows]);
             if (new FirstScheduler().Solve(new(project), Limits).Schedule is { } schedule)
                 Assert.Empty(ScheduleCheck.Of(project, schedule));

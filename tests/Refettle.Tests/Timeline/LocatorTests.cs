@@ -20,6 +20,7 @@ public sealed class LocatorTests
         });
 
     [Fact]
-    public void Close_values_after_a_wide_gap_are_told_apart() => Assert.Equal([-1, 0, 0, 1, 2, 3, 3], new[] { -5, 0, 999_999_999, 1_000_000_000, 1_000_000_001, 1_000_000_002, int.MaxValue }
+    public void Close_values_after_a_wide_gap_are_told_apart() =>
+        Assert.Equal([-1, 0, 0, 1, 2, 3, 3], new[] { -5, 0, 999_999_999, 1_000_000_000, 1_000_000_001, 1_000_000_002, int.MaxValue }
         .Select(new Locator([0, 1_000_000_000, 1_000_000_001, 1_000_000_002]).LastAtOrBefore));
 }

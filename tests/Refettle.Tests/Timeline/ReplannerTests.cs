@@ -16,7 +16,8 @@ public sealed class ReplannerTests
         var project = ProjectGenerator.Restoration(120, seed);
         var known = new FirstScheduler().Solve(new(project), Limits).Schedule!;
         var now = known.Makespan / 4;
-        var activities = project.Activities.Select((activity, i) => known.Starts[i] < now ? activity with { Done = new(known.Starts[i], known.Finishes[i]) } : activity);
+        var activities = project.Activities
+            .Select((activity, i) => known.Starts[i] < now ? activity with { Done = new(known.Starts[i], known.Finishes[i]) } : activity);
         return (project with { Activities = activities.ToValueList() }, known, now);
     }
 
@@ -28,12 +29,17 @@ public sealed class ReplannerTests
     {
         var (project, known, now) = Begun(seed);
         var longer = Enumerable.Range(0, 120).First(i => project.Activities[i].Done is null && project.Activities[i].Pace == Pace.Pausing);
-        project = project with { Activities = project.Activities.Select((activity, i) => i == longer ? activity with { Duration = activity.Duration + 240 } : activity).ToValueList() };
+        project = project with
+        {
+            Activities = project.Activities
+                .Select((activity, i) => i == longer ? activity with { Duration = activity.Duration + 240 } : activity).ToValueList()
+        };
         var answer = new Replanner().Replan(new(project, Starts(known), now));
         Assert.NotNull(answer.Schedule);
         Assert.Empty(ScheduleCheck.Of(project, answer.Schedule));
         Assert.DoesNotContain(answer.Moved, i => project.Activities[i].Done is not null);
-        Assert.All(Enumerable.Range(0, 120).Where(i => project.Activities[i].Done is null), i => Assert.True(answer.Schedule.Starts[i] >= now));
+        Assert.All(Enumerable.Range(0, 120).Where(i => project.Activities[i].Done is null),
+            i => Assert.True(answer.Schedule.Starts[i] >= now));
         Assert.True(answer.Schedule.Makespan >= answer.Bound);
     }
 

@@ -8,13 +8,15 @@ public sealed class ScheduleCheckTests
 {
     /// <summary>Two evenings of three hours; paint after sanding, and not later than a day after.</summary>
     private static readonly Project Small = new(
-        [new("sand", 240, [1], Pace.Pausing), new("dry", 600, [0]), new("paint", 60, [1], Pace.Unbroken, LatestFinish: 4000), new("tidy", 30, [1], Pace.Unbroken)],
+        [new("sand", 240, [1], Pace.Pausing), new("dry", 600, [0]), new("paint", 60, [1], Pace.Unbroken, LatestFinish: 4000),
+            new("tidy", 30, [1], Pace.Unbroken)],
         [new("person", 1, [new(0, 180), new(1440, 1620), new(2880, 3060)])],
         [new(0, 1), new(0, 2, 0, 1440), new(1, 2)]);
 
     private static readonly Schedule Good = new([0, 1500, 2880, 2940], [1500, 2100, 2940, 2970]);
 
-    private static string[] Faults(Project project, int[] starts, int[] finishes) => [.. ScheduleCheck.Of(project, new([.. starts], [.. finishes])).Select(fault => fault.ToString())];
+    private static string[] Faults(Project project, int[] starts, int[] finishes) =>
+        [.. ScheduleCheck.Of(project, new([.. starts], [.. finishes])).Select(fault => fault.ToString())];
 
     [Fact]
     public void A_good_schedule_has_no_fault() => Assert.Empty(ScheduleCheck.Of(Small, Good));
@@ -40,7 +42,8 @@ public sealed class ScheduleCheckTests
     public void Work_starts_in_an_open_minute()
     {
         var project = Small with { Activities = [Small.Activities[0] with { Duration = 180, Earliest = 0 }, .. Small.Activities.Skip(1)] };
-        Assert.Contains(Faults(project, [700, 1620, 2880, 2940], [1620, 2220, 2940, 2970]), fault => fault.Contains("while closed", StringComparison.Ordinal));
+        Assert.Contains(Faults(project, [700, 1620, 2880, 2940], [1620, 2220, 2940, 2970]),
+            fault => fault.Contains("while closed", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -11,7 +11,8 @@ public sealed class ScopeDaysTests
     {
         Calendar = new()
         {
-            Spells = [new() { Id = "evenings", First = new(2027, 3, 1), From = new(19, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }],
+            Spells = [new()
+                { Id = "evenings", First = new(2027, 3, 1), From = new(19, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }],
             Handover = meet,
         },
     };

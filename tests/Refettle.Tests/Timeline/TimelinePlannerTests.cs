@@ -18,7 +18,8 @@ public sealed class TimelinePlannerTests
         Handover = new(new(2027, 6, 1, 10, 0), "meeting"),
         Spells =
         [
-            new() { Id = "evenings", First = new(2027, 3, 2), From = new(18, 30), Until = new(21, 30), Repeats = new(Rhythm.Weekly, 1, [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday]) },
+            new() { Id = "evenings", First = new(2027, 3, 2), From = new(18, 30), Until = new(21, 30),
+                Repeats = new(Rhythm.Weekly, 1, [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday]) },
             new() { Id = "saturdays", First = new(2027, 3, 6), From = new(9, 0), Until = new(17, 0), Repeats = new(Rhythm.Weekly, 1, []) },
         ],
     };
@@ -50,7 +51,8 @@ public sealed class TimelinePlannerTests
     public void A_wait_over_the_change_of_the_clock_takes_its_minutes()
     {
         var network = new TaskNetwork([Task("wait", 300, isWait: true)], [], []);
-        var answer = Planner.Of(Asked(new() { Id = "car", Name = "Car", Calendar = Evenings }, network) with { Now = Instant.FromUtc(2027, 3, 27, 23, 0) }, Limits).Value;
+        var answer = Planner.Of(Asked(new() { Id = "car", Name = "Car", Calendar = Evenings }, network) with
+        { Now = Instant.FromUtc(2027, 3, 27, 23, 0) }, Limits).Value;
         Assert.Equal(new LocalDateTime(2027, 3, 28, 0, 0), answer.Tasks[0].Start);
         Assert.Equal(new LocalDateTime(2027, 3, 28, 6, 0), answer.Tasks[0].Finish);
     }
@@ -58,7 +60,8 @@ public sealed class TimelinePlannerTests
     [Fact]
     public void Beyond_the_last_entered_spell_the_rhythm_goes_on_and_says_so()
     {
-        var short_ = Evenings with { Spells = [Evenings.Spells[0] with { Repeats = Evenings.Spells[0].Repeats! with { Until = new(2027, 3, 11) } }] };
+        var short_ = Evenings with
+        { Spells = [Evenings.Spells[0] with { Repeats = Evenings.Spells[0].Repeats! with { Until = new(2027, 3, 11) } }] };
         var few = Planner.Of(Asked(Bare(short_), new([Task("a", 60)], [], [])), Limits).Value;
         Assert.False(few.CountsOnMore);
         var many = Planner.Of(Asked(Bare(short_), new([Task("a", 60 * 15)], [], [])), Limits).Value;
@@ -68,13 +71,15 @@ public sealed class TimelinePlannerTests
 
     [Fact]
     public void Without_spells_it_asks_for_them() =>
-        Assert.Equal("nobody has said when there is time", Assert.Single(Planner.Of(Asked(Bare(CarCalendar.Empty), new([Task("a", 60)], [], [])), Limits).Faults).Found);
+        Assert.Equal("nobody has said when there is time",
+            Assert.Single(Planner.Of(Asked(Bare(CarCalendar.Empty), new([Task("a", 60)], [], [])), Limits).Faults).Found);
 
     [Fact]
     public void The_critical_chain_goes_back_through_waits_and_hands()
     {
         var network = new TaskNetwork(
-            [Task("order", 10), Task("way", 60 * 24 * 5, isWait: true), Task("fit", 30), Task("polish", 60)], [new("order", "way"), new("way", "fit")], []);
+            [Task("order", 10), Task("way", 60 * 24 * 5, isWait: true), Task("fit", 30), Task("polish", 60)],
+            [new("order", "way"), new("way", "fit")], []);
         var answer = Planner.Of(Asked(Bare(Evenings), network), Limits).Value;
         Assert.Equal(["order", "way", "fit"], answer.Tasks.Where(task => task.IsCritical).Select(task => task.Task.Id));
     }
@@ -83,13 +88,15 @@ public sealed class TimelinePlannerTests
     public void Days_that_are_ruled_out_and_settled_starts_are_kept()
     {
         var network = new TaskNetwork(
-            [Task("a", 60) with { Not = [new(new(2027, 3, 1), new(2027, 3, 4))] }, Task("b", 60) with { FixedStart = new(2027, 3, 9, 19, 0) }], [], []);
+            [Task("a", 60) with { Not = [new(new(2027, 3, 1), new(2027, 3, 4))] },
+                Task("b", 60) with { FixedStart = new(2027, 3, 9, 19, 0) }], [], []);
         var answer = Planner.Of(Asked(Bare(Evenings), network), Limits).Value;
         Assert.Equal(new LocalDateTime(2027, 3, 6, 9, 0), Start(answer, "a"));
         Assert.Equal(new LocalDateTime(2027, 3, 9, 19, 0), Start(answer, "b"));
     }
 
-    /// <summary>ISO 12944-7: 3 K above the dew point. At 12 °C and 85 % it is 9.6 °C, too near; at 70 % 6.7 °C, far enough (Magnus formula).</summary>
+    /// <summary>ISO 12944-7: 3 K above the dew point. At 12 °C and 85 % it is 9.6 °C, too near; at 70 % 6.7
+    /// °C, far enough (Magnus formula).</summary>
     [Fact]
     public void Coats_wait_for_a_day_with_air_to_dry_in()
     {
@@ -99,7 +106,8 @@ public sealed class TimelinePlannerTests
         Assert.Equal(new LocalDateTime(2027, 3, 9, 18, 30), Start(answer, "coat"));
     }
 
-    /// <summary>Windows from data sheets: bare steel is primed within 8 h, epoxy recoated from 16 h to 7 days at 20 °C (docs/timeline.md).</summary>
+    /// <summary>Windows from data sheets: bare steel is primed within 8 h, epoxy recoated from 16 h to 7
+    /// days at 20 °C (docs/timeline.md).</summary>
     [Fact]
     public void A_refurbished_part_is_coated_inside_its_windows()
     {
@@ -110,7 +118,9 @@ public sealed class TimelinePlannerTests
                 continue;
             var answer = Answer(one.Question with { Car = one.Question.Car with { Calendar = Evenings } });
             var tasks = answer.Tasks.ToDictionary(task => task.Task.Id);
-            foreach (var primer in answer.Tasks.Where(task => task.Task.Id.StartsWith("coat.", StringComparison.Ordinal) && task.Task.Id.EndsWith(".1", StringComparison.Ordinal)))
+            foreach (var primer in answer.Tasks
+                .Where(task => task.Task.Id.StartsWith("coat.", StringComparison.Ordinal)
+                    && task.Task.Id.EndsWith(".1", StringComparison.Ordinal)))
             {
                 coated++;
                 var part = primer.Task.Id["coat.".Length..^2];
@@ -131,7 +141,8 @@ public sealed class TimelinePlannerTests
         {
             Facilities = [new() { Id = "neighbour", Name = "Neighbour", Kind = FacilityKind.Helper, Until = new(2027, 3, 6) }],
         };
-        var network = new TaskNetwork([Task("wait", 60 * 24 * 9, isWait: true), Task("lift", 30) with { Uses = [Needed.Helper] }], [new("wait", "lift")], []);
+        var network = new TaskNetwork([Task("wait", 60 * 24 * 9, isWait: true), Task("lift", 30) with { Uses = [Needed.Helper] }],
+            [new("wait", "lift")], []);
         var answer = Planner.Of(Asked(Bare(once), network), Limits).Value;
         Assert.Empty(answer.Tasks);
         Assert.Equal("too few days for helper, which is needed for \"lift\"", Assert.Single(answer.Clashes));
@@ -141,8 +152,10 @@ public sealed class TimelinePlannerTests
     [Fact]
     public void What_is_short_is_not_looked_for_when_a_task_was_moved()
     {
-        var once = Evenings with { Facilities = [new() { Id = "neighbour", Name = "Neighbour", Kind = FacilityKind.Helper, Until = new(2027, 3, 6) }] };
-        var network = new TaskNetwork([Task("wait", 60 * 24 * 9, isWait: true), Task("lift", 30) with { Uses = [Needed.Helper] }], [new("wait", "lift")], []);
+        var once = Evenings with
+        { Facilities = [new() { Id = "neighbour", Name = "Neighbour", Kind = FacilityKind.Helper, Until = new(2027, 3, 6) }] };
+        var network = new TaskNetwork([Task("wait", 60 * 24 * 9, isWait: true), Task("lift", 30) with { Uses = [Needed.Helper] }],
+            [new("wait", "lift")], []);
         var moved = Planner.Moved(Asked(Bare(once), network), Limits).Value;
         Assert.Empty(moved.Tasks);
         Assert.Empty(moved.Clashes);
@@ -152,21 +165,29 @@ public sealed class TimelinePlannerTests
     [Fact]
     public void Nothing_is_called_short_where_a_timeline_was_only_not_found()
     {
-        var weekly = Evenings with { Facilities = [new() { Id = "neighbour", Name = "Neighbour", Kind = FacilityKind.Helper, Until = new(2027, 5, 6) }] };
+        var weekly = Evenings with
+        { Facilities = [new() { Id = "neighbour", Name = "Neighbour", Kind = FacilityKind.Helper, Until = new(2027, 5, 6) }] };
         var network = new TaskNetwork([Task("lift", 30) with { Uses = [Needed.Helper] }], [], []);
         Assert.Empty(new TimelinePlanner(new FindsNothing()).Of(Asked(Bare(weekly), network), Limits).Value.Clashes);
     }
 
     private sealed class FindsNothing : IScheduler
     {
-        public ScheduleAnswer Solve(ScheduleQuestion question, ScheduleLimits limits, IProgress<ScheduleAnswer>? progress = null, CancellationToken cancel = default) => new(ScheduleStatus.Unknown, null, 0, [], []);
+        public ScheduleAnswer Solve(
+            ScheduleQuestion question, ScheduleLimits limits, IProgress<ScheduleAnswer>? progress = null,
+            CancellationToken cancel = default) => new(ScheduleStatus.Unknown, null, 0, [], []);
     }
 
     [Fact]
     public void A_kept_timeline_is_what_the_next_is_shown_against()
     {
-        var kept = Evenings with { Kept = [new("a", new(2027, 3, 2, 18, 30), new(2027, 3, 2, 19, 30)), new("gone", new(2027, 3, 4, 18, 30), new(2027, 3, 4, 19, 30))] };
-        var answer = Planner.Of(Asked(Bare(kept), new([Task("a", 60) with { Not = [new(new(2027, 3, 2), new(2027, 3, 2))] }, Task("b", 30)], [], [])), Limits).Value;
+        var kept = Evenings with
+        {
+            Kept = [new("a", new(2027, 3, 2, 18, 30), new(2027, 3, 2, 19, 30)),
+                new("gone", new(2027, 3, 4, 18, 30), new(2027, 3, 4, 19, 30))]
+        };
+        var answer = Planner.Of(Asked(Bare(kept),
+            new([Task("a", 60) with { Not = [new(new(2027, 3, 2), new(2027, 3, 2))] }, Task("b", 30)], [], [])), Limits).Value;
         Assert.Equal(["a", "b", "gone"], answer.Changes.Select(change => change.Task).Order());
         Assert.Null(answer.Changes.Single(change => change.Task == "gone").Now);
     }
@@ -177,12 +198,25 @@ public sealed class TimelinePlannerTests
         Planner.Of(new() { Car = question.Car, Network = NetworkPlanner.Of(question), Plan = question.Plan, Now = Now }, Limits).Value;
 
     private static TimelineQuestion Asked(Car car, TaskNetwork network) =>
-        new() { Car = car, Network = network, Plan = new() { Question = new() { Goals = [] }, Status = Refettle.Access.PlanStatus.Optimal }, Now = Now };
+        new()
+        {
+            Car = car,
+            Network = network,
+            Plan = new() { Question = new() { Goals = [] }, Status = Refettle.Access.PlanStatus.Optimal },
+            Now = Now
+        };
 
     private static Car Bare(CarCalendar calendar) => new() { Id = "car", Name = "Car", Calendar = calendar };
 
     private static WorkTask Task(string id, int minutes, bool isWait = false) =>
-        new() { Id = id, Kind = isWait ? TaskKind.Wait : TaskKind.Own, Says = id, Takes = new(minutes), Pace = isWait ? Pace.WallClock : Pace.Pausing };
+        new()
+        {
+            Id = id,
+            Kind = isWait ? TaskKind.Wait : TaskKind.Own,
+            Says = id,
+            Takes = new(minutes),
+            Pace = isWait ? Pace.WallClock : Pace.Pausing
+        };
 
     private static LocalDateTime Start(TimelineAnswer answer, string task) => answer.Tasks.Single(one => one.Task.Id == task).Start;
 
@@ -196,5 +230,6 @@ public sealed class TimelinePlannerTests
 
     private static void AssertInSpells(PlannedTask task) => Assert.All(task.Pieces, piece => Assert.True(
         piece.Start == piece.End || Evenings.Spells.Any(spell => SpellDays.Of(spell, piece.Start.Date).LastOrDefault() == piece.Start.Date
-            && piece.Start.TimeOfDay >= spell.From && piece.End.TimeOfDay <= spell.Until && piece.End.Date == piece.Start.Date), $"{task.Task.Id}: {piece}"));
+            && piece.Start.TimeOfDay >= spell.From && piece.End.TimeOfDay <= spell.Until && piece.End.Date == piece.Start.Date),
+            $"{task.Task.Id}: {piece}"));
 }

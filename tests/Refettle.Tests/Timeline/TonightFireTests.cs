@@ -7,8 +7,8 @@ using Refettle.Timeline.Tonight;
 
 namespace Refettle.Tests.Timeline;
 
-/// <summary>What is offered tonight and makes fire (29 CFR 1910.252(a)): nothing burns near it on the car as it stands at that moment, as <see cref="FireOracle"/> sees it, which
-/// shares nothing with the gates.</summary>
+/// <summary>What is offered tonight and makes fire (29 CFR 1910.252(a)): nothing burns near it on the car as it stands at that moment,
+/// as <see cref="FireOracle"/> sees it, which shares nothing with the gates.</summary>
 public sealed class TonightFireTests
 {
     private static readonly Instant _now = Instant.FromUtc(2027, 3, 2, 18, 0);
@@ -24,8 +24,15 @@ public sealed class TonightFireTests
             if (RandomNetworks.Make(seed, Apart.ByPlan) is not { } one)
                 continue;
             var car = one.Question.Car;
-            var network = one.Network with { Tasks = one.Network.Tasks.Select(task => IsReady(task) ? task with { Mark = new(task.Id, TaskProgress.Done, new(2027, 2, 2, 18, 0)) } : task).ToValueList() };
-            var offers = TonightPlanner.Of(new() { Car = car, Network = network, Now = _now, Minutes = new(10_000), HasHelper = true }).Offers.Select(offer => offer.Task.Id).ToHashSet();
+            var network = one.Network with
+            {
+                Tasks = one.Network.Tasks
+                    .Select(task => IsReady(task) ? task with { Mark = new(task.Id, TaskProgress.Done, new(2027, 2, 2, 18, 0)) } : task)
+                    .ToValueList()
+            };
+            var offers = TonightPlanner.Of(new()
+            { Car = car, Network = network, Now = _now, Minutes = new(10_000), HasHelper = true }).Offers.Select(offer => offer.Task.Id)
+                .ToHashSet();
             foreach (var task in network.Tasks)
             {
                 foreach (var (joint, way, done, kind) in Fires(car, task))
@@ -45,7 +52,8 @@ public sealed class TonightFireTests
             }
         }
 
-        Assert.True(strips > 5 && tries > 5 && welds > 1 && refused > 50, $"{strips} ways, {tries} tries, {welds} welds offered, {refused} refused");
+        Assert.True(strips > 5 && tries > 5 && welds > 1 && refused > 50,
+            $"{strips} ways, {tries} tries, {welds} welds offered, {refused} refused");
     }
 
     /// <summary>A sill that was cut beside a tank: it is welded tonight only once the tank is off.</summary>
@@ -56,7 +64,13 @@ public sealed class TonightFireTests
     {
         var car = HotStepTests.Cut(isTankOff ? [Fact.Open("seam"), Fact.Off("tank")] : [Fact.Open("seam")]);
         var network = NetworkPlanner.Of(new() { Car = car, Plan = Plan.Nothing });
-        network = network with { Tasks = network.Tasks.Select(task => task.Kind == TaskKind.Refit ? task : task with { Mark = new(task.Id, TaskProgress.Done, new(2027, 2, 2, 18, 0)) }).ToValueList() };
+        network = network with
+        {
+            Tasks = network.Tasks
+                .Select(task => task.Kind == TaskKind.Refit
+                    ? task
+                    : task with { Mark = new(task.Id, TaskProgress.Done, new(2027, 2, 2, 18, 0)) }).ToValueList()
+        };
         var answer = TonightPlanner.Of(new() { Car = car, Network = network, Now = _now, Minutes = new(10_000), HasHelper = true });
         Assert.Equal(isTankOff, answer.Offers.Any(offer => offer.Task.Steps.Any(step => step.Fact == Fact.Open("seam"))));
         Assert.Equal(!isTankOff, answer.NotNow.Any(one => one.Why.StartsWith("Not to be welded yet: Tank", StringComparison.Ordinal)));
@@ -72,7 +86,8 @@ public sealed class TonightFireTests
         foreach (var step in task.Kind is TaskKind.Strip or TaskKind.Refit ? task.Steps : [])
         {
             var joint = step.Fact.Kind == FactKind.Open ? Of(step.Fact.Subject) : null;
-            if (task.Kind == TaskKind.Strip && joint?.Ways.FirstOrDefault(way => way.Id == step.Way) is { } way && FireOracle.MakesFire(joint, way))
+            if (task.Kind == TaskKind.Strip && joint?.Ways.FirstOrDefault(way => way.Id == step.Way) is { } way
+                && FireOracle.MakesFire(joint, way))
                 yield return (joint, way, [.. done], TaskKind.Strip);
             if (task.Kind == TaskKind.Refit && joint is { Kind: JointKind.Weld })
                 yield return (joint, _torch, [.. done], TaskKind.Refit);
@@ -84,12 +99,18 @@ public sealed class TonightFireTests
     }
 
     /// <summary>Shields, orders and deliveries are over: they are no part of what burns.</summary>
-    private static bool IsReady(WorkTask task) => task.Kind is TaskKind.Shield or TaskKind.Order or TaskKind.Wait or TaskKind.Soak or TaskKind.Brace or TaskKind.Gaps or TaskKind.Work;
+    private static bool IsReady(WorkTask task) =>
+        task.Kind is TaskKind.Shield or TaskKind.Order or TaskKind.Wait or TaskKind.Soak or TaskKind.Brace or TaskKind.Gaps
+            or TaskKind.Work;
 
     private static HashSet<string> Off(Car car, IEnumerable<Fact> done) =>
     [
-        .. done.Where(fact => fact.Kind == FactKind.Off).SelectMany(fact => car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == fact.Subject) is { } unit ? unit.Members.ToArray() : [fact.Subject]),
+        .. done.Where(fact => fact.Kind == FactKind.Off)
+            .SelectMany(fact => car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == fact.Subject) is { } unit
+                ? unit.Members.ToArray()
+                : [fact.Subject]),
     ];
 
-    private static HashSet<string> States(IEnumerable<Fact> done) => [.. done.Where(fact => fact.Kind == FactKind.State).Select(fact => fact.Subject)];
+    private static HashSet<string> States(IEnumerable<Fact> done) =>
+        [.. done.Where(fact => fact.Kind == FactKind.State).Select(fact => fact.Subject)];
 }

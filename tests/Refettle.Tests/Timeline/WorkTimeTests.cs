@@ -48,14 +48,16 @@ public sealed class WorkTimeTests
         for (var time = 0; time < 45; time++)
         {
             Assert.Equal(Enumerable.Range(time, 60).Where(Fits).Append(WorkTime.Never).First(), Time.UnbrokenFrom(time, duration));
-            Assert.Equal(Enumerable.Range(0, Math.Max(0, time - duration + 1)).Where(Fits).Prepend(-WorkTime.Never).Last(), Time.UnbrokenUntil(time, duration));
+            Assert.Equal(Enumerable.Range(0, Math.Max(0, time - duration + 1)).Where(Fits).Prepend(-WorkTime.Never).Last(),
+                Time.UnbrokenUntil(time, duration));
         }
     }
 
     [Fact]
     public void Resources_together_are_open_when_each_is()
     {
-        var project = OnePerson with { Resources = [new("person", 1, Evenings), new("daylight", 1, [new(0, 5), new(12, 33)]), new("bench", 1)] };
+        var project = OnePerson with
+        { Resources = [new("person", 1, Evenings), new("daylight", 1, [new(0, 5), new(12, 33)]), new("bench", 1)] };
         var both = WorkTime.Of(project, [0, 1, 2])!;
         Assert.Equal([new(3, 5), new(12, 15), new(20, 21), new(30, 33)], Enumerable.Range(0, both.Count).Select(k => both[k]));
         Assert.Null(WorkTime.Of(project, [2]));

@@ -16,8 +16,10 @@ public sealed class PhotoTests
     {
         var keeper = new MemoryPhotoKeeper();
         using var outbox = new PhotoOutbox(new(new HttpClient()), keeper);
-        var taken = (await PhotoTaker.TakeAsync(outbox, new(1600, 1200, [.. _png, .. "a film"u8], _png, new byte[9 * 9], 9, 9), null, ["part rear-axle"], "seam")).Value;
-        Assert.Equal((ContentHash.Of(_png), 1600, 1200, 0.0), (taken.Photo.Hash, taken.Photo.Width, taken.Photo.Height, taken.Photo.Sharpness!.Value));
+        var taken = (await PhotoTaker.TakeAsync(outbox, new(1600, 1200, [.. _png, .. "a film"u8], _png, new byte[9 * 9], 9, 9), null,
+            ["part rear-axle"], "seam")).Value;
+        Assert.Equal((ContentHash.Of(_png), 1600, 1200, 0.0),
+            (taken.Photo.Hash, taken.Photo.Width, taken.Photo.Height, taken.Photo.Sharpness!.Value));
         Assert.Equal(_png, await keeper.BytesAsync(taken.Photo.Hash));
         Assert.Null(taken.Photo.Original);
     }
@@ -60,7 +62,13 @@ public sealed class PhotoTests
     public void A_part_shows_the_photos_of_its_joints_too_newest_first()
     {
         Photo Of(char name, params string[] things) => new() { Hash = new(name, 64), Width = 1, Height = 1, Of = things.ToValueList() };
-        var car = new Car { Id = "x", Name = "x", Structure = SmallCar.Structure, Photos = [Of('a', "part rear-axle"), Of('b', "bag 14"), Of('c', "joint shackle-left"), Of('d', "joint prop-flange")] };
+        var car = new Car
+        {
+            Id = "x",
+            Name = "x",
+            Structure = SmallCar.Structure,
+            Photos = [Of('a', "part rear-axle"), Of('b', "bag 14"), Of('c', "joint shackle-left"), Of('d', "joint prop-flange")]
+        };
         Assert.Equal("da", string.Concat(PhotoList.Of(car, "part rear-axle").Select(photo => photo.Hash[0])));
         Assert.Equal("b", string.Concat(PhotoList.Of(car, "bag 14").Select(photo => photo.Hash[0])));
     }
@@ -69,8 +77,10 @@ public sealed class PhotoTests
     public void Entries_about_bags_and_photos_are_told_in_words()
     {
         var car = new CarLookup(new() { Id = "x", Name = "x", Structure = SmallCar.Structure });
-        Assert.Equal("Bag A7: two bolts, for Bolt: Rear left leaf spring – Body shell, blue box", CaptureWords.Of(new BagPacked("a7", "two bolts", ["joint shackle-left"], "blue box"), car));
-        Assert.Equal("Photo: Rear axle, Bag 14", CaptureWords.Of(new PhotoTaken(new() { Hash = new('a', 64), Width = 1, Height = 1, Of = ["part rear-axle", "bag 14"] }), car));
+        Assert.Equal("Bag A7: two bolts, for Bolt: Rear left leaf spring – Body shell, blue box",
+            CaptureWords.Of(new BagPacked("a7", "two bolts", ["joint shackle-left"], "blue box"), car));
+        Assert.Equal("Photo: Rear axle, Bag 14",
+            CaptureWords.Of(new PhotoTaken(new() { Hash = new('a', 64), Width = 1, Height = 1, Of = ["part rear-axle", "bag 14"] }), car));
         Assert.Null(CaptureWords.Of(new Noted("x", null), car));
     }
 }

@@ -24,9 +24,11 @@ public sealed class ClosingStepTests
         var step = Of(Bolt);
         Assert.True(step.WantsTorque);
         Assert.Equal(["90 N·m, the maker's figure", "2 new"], step.Tight().Take(2));
-        Assert.Equal([new StepReversed(Fact.Open("link-bolt"), null), new JointTightened("link-bolt", Tightness.Torqued, new(88), null, null)], step.Marked(new NewtonMetres(88)));
+        Assert.Equal([new StepReversed(Fact.Open("link-bolt"), null),
+            new JointTightened("link-bolt", Tightness.Torqued, new(88), null, null)], step.Marked(new NewtonMetres(88)));
         Assert.Equal([new StepReversed(Fact.Open("link-bolt"), null)], step.Marked(null));
-        Assert.Equal([TighteningCheck.PaintMark], Assert.IsType<JointTightened>(step.Marked(new NewtonMetres(88), TighteningCheck.PaintMark)[1]).Checks!);
+        Assert.Equal([TighteningCheck.PaintMark],
+            Assert.IsType<JointTightened>(step.Marked(new NewtonMetres(88), TighteningCheck.PaintMark)[1]).Checks!);
     }
 
     [Fact]

@@ -7,8 +7,8 @@ namespace Refettle.Web.Tests.Drawing;
 
 public sealed class BundlesTests
 {
-    /// <summary>By hand: six joints hold the axle besides the wheels' (flange, hose, two dampers, two sets of U-bolts); the nuts of each wheel
-    /// are its own, since the axle waits for the wheel anyway; the stands stand alone.</summary>
+    /// <summary>By hand: six joints hold the axle besides the wheels' (flange, hose, two dampers, two
+    /// sets of U-bolts); the nuts of each wheel are its own, since the axle waits for the wheel anyway; the stands stand alone.</summary>
     [Fact]
     public void A_joint_is_drawn_with_the_only_step_that_waits_for_it()
     {
@@ -30,7 +30,8 @@ public sealed class BundlesTests
         {
             Question = Question.For(Fact.Off("a"), Fact.Off("b")),
             Status = PlanStatus.Optimal,
-            Steps = [Step(Fact.Open("shared")), Step(Fact.Open("own")), Step(Fact.Off("a"), Fact.Open("shared"), Fact.Open("own")), Step(Fact.Off("b"), Fact.Open("shared"))],
+            Steps = [Step(Fact.Open("shared")), Step(Fact.Open("own")), Step(Fact.Off("a"), Fact.Open("shared"), Fact.Open("own")),
+                Step(Fact.Off("b"), Fact.Open("shared"))],
         };
         Assert.Equal(["0", "1 2", "3"], new Bundles(plan, PlanGraph.Of(plan)).Steps.Select(steps => string.Join(' ', steps)));
     }

@@ -15,8 +15,10 @@ public sealed class PictureTests
         var picture = Picture.Of(plan);
         Assert.Equal(Enumerable.Range(0, plan.Steps.Count), picture.Boxes.SelectMany(box => box.Steps).Order());
         Assert.All(picture.Boxes, box => Assert.True(
-            box.Left >= 0 && box.Top >= 0 && box.Left + Picture.BoxWidth <= picture.Width && box.Top + Picture.BoxHeight <= picture.Height));
-        foreach (var (one, other) in picture.Boxes.SelectMany(one => picture.Boxes.Where(other => other.Main > one.Main), (one, _) => (one, _)))
+            box.Left >= 0 && box.Top >= 0 && box.Left + Picture.BoxWidth <= picture.Width
+                && box.Top + Picture.BoxHeight <= picture.Height));
+        foreach (var (one, other) in picture.Boxes.SelectMany(one => picture.Boxes.Where(other => other.Main > one.Main),
+            (one, _) => (one, _)))
             Assert.True(Math.Abs(one.Left - other.Left) >= Picture.BoxWidth || Math.Abs(one.Top - other.Top) >= Picture.BoxHeight);
     });
 

@@ -9,9 +9,11 @@ public sealed class PlanGraphTests
     /// (Aho, Garey and Ullman 1972); both are checked here by plain search.</summary>
     [Fact]
     public void Links_that_follow_from_others_are_left_out_and_nothing_else() =>
-        Gen.Int[1, 15].SelectMany(count => Gen.Int[0, 1000].Array[count].Array[4].Select(picks => PictureTests.PlanOf(count, picks))).Sample(plan =>
+        Gen.Int[1, 15].SelectMany(count => Gen.Int[0, 1000].Array[count].Array[4].Select(picks => PictureTests.PlanOf(count, picks)))
+            .Sample(plan =>
         {
-            var full = plan.Steps.SelectMany((step, to) => step.Needs.Select(need => new Link(IndexOf(plan, need), to))).Distinct().ToList();
+            var full = plan.Steps.SelectMany((step, to) => step.Needs.Select(need => new Link(IndexOf(plan, need), to))).Distinct()
+                .ToList();
             var drawn = PlanGraph.Of(plan).Links.ToList();
             foreach (var link in full)
                 Assert.True(Reaches(drawn, link.From, link.To));

@@ -42,7 +42,8 @@ public sealed class DraftTests
     [Fact]
     public void A_change_is_judged_by_what_it_makes_worse()
     {
-        var broken = SmallCar.Structure with { Joints = [.. SmallCar.Structure.Joints, new Joint { Id = "lost", Holds = ["nobody"], Ways = [] }] };
+        var broken = SmallCar.Structure with
+        { Joints = [.. SmallCar.Structure.Joints, new Joint { Id = "lost", Holds = ["nobody"], Ways = [] }] };
         var good = SmallCar.Structure.Parts[1] with { Name = "Axle" };
         Assert.Empty(Description.NewFaults(broken, new() { Parts = [good] }));
         Assert.NotEmpty(Description.NewFaults(broken, new() { Parts = [good with { Zone = "moon" }] }));

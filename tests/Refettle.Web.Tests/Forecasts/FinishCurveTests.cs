@@ -9,7 +9,8 @@ public sealed class FinishCurveTests
     private static readonly LocalDateTime Begin = new(2027, 3, 1, 9, 0);
 
     private static ShownForecast Forecast(LocalDateTime? date, params ShownChance[] curve) =>
-        new("", 100, 1, 0.8, new(null, 0), new(null, 0), new(null, 0), date, null, default, [], [], [], [], [], curve.ToValueList(), [], []);
+        new("", 100, 1, 0.8, new(null, 0), new(null, 0), new(null, 0), date, null, default, [], [], [], [], [], curve.ToValueList(), [],
+            []);
 
     [Fact]
     public void It_rises_from_the_lower_left_to_the_upper_right_with_the_date_between()

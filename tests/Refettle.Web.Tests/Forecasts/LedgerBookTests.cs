@@ -23,17 +23,31 @@ public sealed class LedgerBookTests
     [InlineData("1.000,50")]
     [InlineData("1,500")]
     public void What_is_no_amount_is_told(string typed) =>
-        Assert.Contains("is not an amount", Assert.Single(LedgerBook.Read(typed, "discs", SpendKind.Other, "", "", Today).Faults).Found, StringComparison.Ordinal);
+        Assert.Contains("is not an amount", Assert.Single(LedgerBook.Read(typed, "discs", SpendKind.Other, "", "", Today).Faults).Found,
+            StringComparison.Ordinal);
 
     [Fact]
     public void What_may_be_two_amounts_is_asked_for() =>
-        Assert.Equal("It may be 1500 or 1.500: write the one that is meant.", Assert.Single(LedgerBook.Read("1,500", "discs", SpendKind.Other, "", "", Today).Faults).Mend);
+        Assert.Equal("It may be 1500 or 1.500: write the one that is meant.",
+            Assert.Single(LedgerBook.Read("1,500", "discs", SpendKind.Other, "", "", Today).Faults).Mend);
 
     [Fact]
     public void The_books_are_told_in_words()
     {
         var line = new MoneySpent(new(new(42.5m), "discs", SpendKind.Consumables, null, null, "blue folder", Today));
-        var entry = new Entry { Id = Guid.Empty, Car = "heron", Device = "d", Sequence = 1, Salt = "", Previous = "", At = default, Kind = "money-spent", Version = 1, Payload = "" };
+        var entry = new Entry
+        {
+            Id = Guid.Empty,
+            Car = "heron",
+            Device = "d",
+            Sequence = 1,
+            Salt = "",
+            Previous = "",
+            At = default,
+            Kind = "money-spent",
+            Version = 1,
+            Payload = ""
+        };
         var history = new CarHistory(new() { Id = "heron", Name = "Heron" }, [new(entry, line, Standing.InForce, null)], []);
         var book = LedgerBook.Of(history, null);
         Assert.Equal("Spent 42.50 EUR and 0 min; 0.00 owed.", book.Sum);

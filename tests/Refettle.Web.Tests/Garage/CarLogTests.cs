@@ -131,9 +131,15 @@ public sealed class CarLogTests
         Gen.Select(Gen.Int[0, 2].Array[1, 40], Gen.Int[0, 5].Array[200]).Sample((turns, fates) =>
         {
             var server = new FaultyServer();
-            var logs = new[] { "a", "b", "c" }.Select(device => new CarLog("car", device, server.Api, new MemoryKeeper(), TimeProvider.System)).ToArray();
+            var logs = new[] { "a", "b",
+                "c" }.Select(device => new CarLog("car", device, server.Api, new MemoryKeeper(), TimeProvider.System)).ToArray();
             var fate = 0;
-            server.Next = () => fates[fate++ % fates.Length] switch { 0 => FaultyServer.Fate.RequestLost, 1 => FaultyServer.Fate.AnswerLost, _ => FaultyServer.Fate.Arrives };
+            server.Next = () => fates[fate++ % fates.Length] switch
+            {
+                0 => FaultyServer.Fate.RequestLost,
+                1 => FaultyServer.Fate.AnswerLost,
+                _ => FaultyServer.Fate.Arrives
+            };
             foreach (var turn in turns)
             {
                 logs[turn].WriteAsync(new Noted($"{turn}", null)).GetAwaiter().GetResult();

@@ -54,5 +54,6 @@ public sealed class CurrentPlanTests
     private static Car Car() => CarHistory.Of(SmallCar.Id, Entries()).Car;
 
     private static ValueList<Entry> Entries() =>
-        new LogWriter("bench", TimeProvider.System, System.Security.Cryptography.RandomNumberGenerator.Create()).Next(SmallCar.Id, LogEnd.Empty, SmallCar.Happenings);
+        new LogWriter("bench", TimeProvider.System, System.Security.Cryptography.RandomNumberGenerator.Create())
+            .Next(SmallCar.Id, LogEnd.Empty, SmallCar.Happenings);
 }

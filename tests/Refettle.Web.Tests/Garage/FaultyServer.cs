@@ -41,8 +41,13 @@ internal sealed class FaultyServer : HttpMessageHandler
         if (fate == Fate.RequestLost || (KeepsLogsOnly && request.RequestUri!.AbsolutePath.EndsWith("/timeline", StringComparison.Ordinal)))
             throw new HttpRequestException("lost");
         if (fate == Fate.Refused)
-            return Answer(HttpStatusCode.UnprocessableEntity, new Problem("Refused", "See the faults.", [new("entry", "it is refused", "Try another.")]));
-        object answer = request.RequestUri!.AbsolutePath == "/api/cars" ? Cars() : request.Method == HttpMethod.Get ? Page(request.RequestUri!) : Take(await request.Content!.ReadFromJsonAsync<ValueList<Entry>>(ExchangeJson.Options, cancellationToken));
+            return Answer(HttpStatusCode.UnprocessableEntity,
+                new Problem("Refused", "See the faults.", [new("entry", "it is refused", "Try another.")]));
+        object answer = request.RequestUri!.AbsolutePath == "/api/cars"
+            ? Cars()
+            : request.Method == HttpMethod.Get
+            ? Page(request.RequestUri!)
+            : Take(await request.Content!.ReadFromJsonAsync<ValueList<Entry>>(ExchangeJson.Options, cancellationToken));
         return fate == Fate.AnswerLost ? throw new HttpRequestException("lost") : Answer(HttpStatusCode.OK, answer);
     }
 
@@ -52,7 +57,8 @@ internal sealed class FaultyServer : HttpMessageHandler
         return new(_entries.Skip(after).Where(entry => address.Segments[3] == entry.Car + "/").ToValueList(), _entries.Count);
     }
 
-    private ValueList<ShelfCar> Cars() => _entries.Select(entry => entry.Car).Distinct().Select(car => new ShelfCar(car, car, 0)).ToValueList();
+    private ValueList<ShelfCar> Cars() =>
+        _entries.Select(entry => entry.Car).Distinct().Select(car => new ShelfCar(car, car, 0)).ToValueList();
 
     private EntriesKept Take(ValueList<Entry>? sent)
     {

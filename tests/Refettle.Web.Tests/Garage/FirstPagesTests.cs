@@ -26,5 +26,6 @@ public sealed class FirstPagesTests
     public void The_car_that_a_page_is_about_is_in_its_address(string path, string? car) => Assert.Equal(car, FirstPages.Car(path));
 
     [Fact]
-    public void The_car_is_named_as_it_is_in_the_address() => Assert.Equal("an old one", FirstPages.At("car/an%20old%20one")!.RouteValues["Id"]);
+    public void The_car_is_named_as_it_is_in_the_address() =>
+        Assert.Equal("an old one", FirstPages.At("car/an%20old%20one")!.RouteValues["Id"]);
 }

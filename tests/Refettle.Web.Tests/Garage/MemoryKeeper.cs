@@ -10,7 +10,8 @@ internal sealed class MemoryKeeper : IKeeper
     private readonly Dictionary<string, object?> _kept = [];
 
     public Task<IReadOnlyList<KeptEntry>> EntriesAsync(string car) =>
-        Task.FromResult<IReadOnlyList<KeptEntry>>([.. _entries.Values.Where(entry => entry.Car == car).OrderBy(entry => entry.Device, StringComparer.Ordinal).ThenBy(entry => entry.Sequence)
+        Task.FromResult<IReadOnlyList<KeptEntry>>([.. _entries.Values.Where(entry => entry.Car == car)
+            .OrderBy(entry => entry.Device, StringComparer.Ordinal).ThenBy(entry => entry.Sequence)
             .Select(entry => new KeptEntry(JsonSerializer.Deserialize<Entry>(entry.Text, ExchangeJson.Options)!, entry.Sent))]);
 
     public Task<bool> AddAsync(BrowserEntry entry) => Task.FromResult(_entries.TryAdd((entry.Car, entry.Device, entry.Sequence), entry));

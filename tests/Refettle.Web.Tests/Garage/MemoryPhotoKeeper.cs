@@ -23,7 +23,8 @@ internal sealed class MemoryPhotoKeeper : IPhotoKeeper
         return Task.CompletedTask;
     }
 
-    public Task<IReadOnlyList<string>> WaitingAsync() => Task.FromResult<IReadOnlyList<string>>([.. _kept.Keys.Where(hash => !_sent.Contains(hash))]);
+    public Task<IReadOnlyList<string>> WaitingAsync() =>
+        Task.FromResult<IReadOnlyList<string>>([.. _kept.Keys.Where(hash => !_sent.Contains(hash))]);
 
     public Task<byte[]?> BytesAsync(string hash) => Task.FromResult(_kept.GetValueOrDefault(hash));
 

@@ -59,7 +59,8 @@ public sealed class PhotoOutboxTests
 
     private static ServerApi Server(PhotoShelf shelf) => new(new(shelf) { BaseAddress = new("http://garage/") });
 
-    /// <summary>A server that keeps what it is sent; each number makes the next call fail: 1 before it is heard, 2 after, 3 answers nonsense.</summary>
+    /// <summary>A server that keeps what it is sent; each number makes the next call fail: 1 before it is
+    /// heard, 2 after, 3 answers nonsense.</summary>
     private sealed class PhotoShelf : HttpMessageHandler
     {
         private byte[] _here = [];
@@ -84,7 +85,8 @@ public sealed class PhotoOutboxTests
             if (failure == 3)
                 return new(HttpStatusCode.BadGateway) { Content = new StringContent("<html>") };
             if (Refuses && request.Method == HttpMethod.Put)
-                return new(HttpStatusCode.UnprocessableEntity) { Content = Json(new Problem("no", null, [new Fault("photo", "what arrived has another hash", "Again.")])) };
+                return new(HttpStatusCode.UnprocessableEntity)
+                { Content = Json(new Problem("no", null, [new Fault("photo", "what arrived has another hash", "Again.")])) };
             return new(HttpStatusCode.OK) { Content = Json(new PhotoArrived(_here.Length, Kept.Count > 0)) };
         }
 
@@ -92,7 +94,8 @@ public sealed class PhotoOutboxTests
         {
             Pieces++;
             var asked = System.Web.HttpUtility.ParseQueryString(request.RequestUri!.Query);
-            var (from, of) = (int.Parse(asked["from"]!, System.Globalization.CultureInfo.InvariantCulture), int.Parse(asked["of"]!, System.Globalization.CultureInfo.InvariantCulture));
+            var (from, of) = (int.Parse(asked["from"]!, System.Globalization.CultureInfo.InvariantCulture),
+                int.Parse(asked["of"]!, System.Globalization.CultureInfo.InvariantCulture));
             var piece = await request.Content!.ReadAsByteArrayAsync(cancel);
             if (from <= _here.Length)
                 _here = [.. _here[..from], .. piece, .. _here.Skip(from + piece.Length)];
@@ -100,6 +103,7 @@ public sealed class PhotoOutboxTests
                 Kept[_hash] = _here;
         }
 
-        private static StringContent Json<T>(T value) => new(JsonSerializer.Serialize(value, ExchangeJson.Options), null, "application/json");
+        private static StringContent Json<T>(T value) =>
+            new(JsonSerializer.Serialize(value, ExchangeJson.Options), null, "application/json");
     }
 }

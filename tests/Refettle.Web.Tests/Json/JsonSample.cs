@@ -4,13 +4,15 @@ using System.Text.Json.Serialization.Metadata;
 
 namespace Refettle.Web.Tests.Json;
 
-/// <summary>Makes a JSON text for a type, with every property it has filled in: of a list one item, of an enum its last word. What would hold itself is left out.</summary>
+/// <summary>Makes a JSON text for a type, with every property it has filled in: of a list one item, of an enum its last word. What
+/// would hold itself is left out.</summary>
 internal static class JsonSample
 {
     /// <summary>Texts for what is not made of properties; the first that can be read is taken.</summary>
     private static readonly string[] Leaves =
     [
-        "2", "true", "\"2027-01-09T18:30:00Z\"", "\"2027-01-09T18:30:00\"", "\"2027-01-09\"", "\"18:30:00\"", "\"0195f000-1234-7abc-8def-0123456789ab\"", "\"off(x)\"", "\"mm\"", "\"x\"", "\"AQI=\"",
+        "2", "true", "\"2027-01-09T18:30:00Z\"", "\"2027-01-09T18:30:00\"", "\"2027-01-09\"", "\"18:30:00\"",
+        "\"0195f000-1234-7abc-8def-0123456789ab\"", "\"off(x)\"", "\"mm\"", "\"x\"", "\"AQI=\"",
     ];
 
     /// <exception cref="InvalidOperationException">There is no sample for something that it cannot be without.</exception>
@@ -56,7 +58,8 @@ internal static class JsonSample
 
     private static JsonObject Filled(JsonTypeInfo info, Type[] above) => new(info.Properties
         .Where(property => property.Set is not null || property.AssociatedParameter is not null)
-        .Select(property => KeyValuePair.Create(property.Name, Of(property.PropertyType, above))).Where(property => property.Value is not null));
+        .Select(property => KeyValuePair.Create(property.Name, Of(property.PropertyType, above)))
+        .Where(property => property.Value is not null));
 
     private static bool CanRead(string text, Type type)
     {

@@ -21,12 +21,15 @@ public sealed class JsonSampleTests
         }
     }
 
-    /// <summary>What a type is made of, by reflection and not by what the exchange form knows of it: each is in the sample, is read with another value than it has by itself, and is written as it was.</summary>
+    /// <summary>What a type is made of, by reflection and not by what the exchange form knows of it: each is in the sample, is read with
+    /// another value than it has by itself, and is written as it was.</summary>
     [Fact]
     public void Each_property_that_can_be_set_comes_through()
     {
         var (properties, lost) = (0, new List<string>());
-        foreach (var type in PageJson.Types.Where(type => JsonSample.Of(type) is JsonObject && !type.IsAbstract && !typeof(System.Collections.IEnumerable).IsAssignableFrom(type)))
+        foreach (var type in PageJson.Types
+            .Where(type => JsonSample.Of(type) is JsonObject && !type.IsAbstract
+                && !typeof(System.Collections.IEnumerable).IsAssignableFrom(type)))
         {
             var sample = JsonSample.Of(type).AsObject();
             var read = JsonSerializer.Deserialize(sample.ToJsonString(ExchangeJson.Options), type, ExchangeJson.Options);
@@ -36,7 +39,8 @@ public sealed class JsonSampleTests
                 properties++;
                 var name = JsonNamingPolicy.CamelCase.ConvertName(property.Name);
                 var nothing = property.PropertyType.IsValueType ? Activator.CreateInstance(property.PropertyType) : null;
-                if (!sample.TryGetPropertyValue(name, out var given) || !back.TryGetPropertyValue(name, out var written) || !Holds(written, given) || Equals(property.GetValue(read), nothing))
+                if (!sample.TryGetPropertyValue(name, out var given) || !back.TryGetPropertyValue(name, out var written)
+                    || !Holds(written, given) || Equals(property.GetValue(read), nothing))
                     lost.Add($"{type.Name}.{name}");
             }
         }
@@ -48,19 +52,24 @@ public sealed class JsonSampleTests
     /// <summary>All that was given is written, beside what is worked out; a moment as the same moment.</summary>
     private static bool Holds(JsonNode? written, JsonNode? given) => (written, given) switch
     {
-        (JsonObject all, JsonObject some) => some.All(property => all.TryGetPropertyValue(property.Key, out var one) && Holds(one, property.Value)),
+        (JsonObject all, JsonObject some) =>
+            some.All(property => all.TryGetPropertyValue(property.Key, out var one) && Holds(one, property.Value)),
         (JsonArray all, JsonArray some) => all.Count == some.Count && all.Zip(some).All(pair => Holds(pair.First, pair.Second)),
         _ => JsonNode.DeepEquals(written, given)
-            || (DateTimeOffset.TryParse(written?.ToString(), CultureInfo.InvariantCulture, out var one) && DateTimeOffset.TryParse(given?.ToString(), CultureInfo.InvariantCulture, out var other) && one == other),
+            || (DateTimeOffset.TryParse(written?.ToString(), CultureInfo.InvariantCulture, out var one)
+                && DateTimeOffset.TryParse(given?.ToString(), CultureInfo.InvariantCulture, out var other) && one == other),
     };
 
-    private static IEnumerable<PropertyInfo> Settable(Type type) => type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetIndexParameters().Length == 0
-        && (property.SetMethod is { IsPublic: true } || type.GetConstructors().Any(made => made.GetParameters().Any(parameter => parameter.Name == property.Name))));
+    private static IEnumerable<PropertyInfo> Settable(Type type) =>
+        type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetIndexParameters().Length == 0
+        && (property.SetMethod is { IsPublic: true }
+            || type.GetConstructors().Any(made => made.GetParameters().Any(parameter => parameter.Name == property.Name))));
 
     [Fact]
     public void Some_of_those_around_it_are_refused()
     {
-        var refused = PageJson.Types.SelectMany(type => JsonSample.Around(type).Select(sample => (type, sample))).Count(ask => IsRefused(ask.type, ask.sample.ToJsonString(ExchangeJson.Options)));
+        var refused = PageJson.Types.SelectMany(type => JsonSample.Around(type).Select(sample => (type, sample)))
+            .Count(ask => IsRefused(ask.type, ask.sample.ToJsonString(ExchangeJson.Options)));
         Assert.True(refused > 500, $"{refused}");
     }
 

@@ -4,7 +4,8 @@ using Refettle.Logbook;
 
 namespace Refettle.Web.Tests.Json;
 
-/// <summary>What goes unsaid in an entry is filled in by whoever reads it: it may be left out only where that is so, and only as long as it stays so.</summary>
+/// <summary>What goes unsaid in an entry is filled in by whoever reads it: it may be left out only where that is so,
+/// and only as long as it stays so.</summary>
 public sealed class UnsaidTests
 {
     [Fact]
@@ -25,7 +26,8 @@ public sealed class UnsaidTests
             if (Read(sample.ToJsonString(), type) is not { } whole)
                 continue;
             Assert.Equal(JsonSerializer.Serialize(whole, type, ExchangeJson.Options),
-                JsonSerializer.Serialize(Read(JsonSerializer.Serialize(whole, type, ExchangeJson.Short), type), type, ExchangeJson.Options));
+                JsonSerializer.Serialize(Read(JsonSerializer.Serialize(whole, type, ExchangeJson.Short), type), type,
+                    ExchangeJson.Options));
             compared++;
         }
 

@@ -15,11 +15,13 @@ public sealed class StuckCardTests
         Origin = "made up.",
         Rungs =
         [
-            new() { Id = "bar", Says = "Bar", Tool = "bar", Takes = new(8), Odds = [1, 0.5, 0.3, 0.1, 0], Mishaps = [new(JointCondition.Rounded, [0, 0.1, 0.1, 0.1, 0.1])] },
+            new() { Id = "bar", Says = "Bar", Tool = "bar", Takes = new(8), Odds = [1, 0.5, 0.3, 0.1, 0],
+                Mishaps = [new(JointCondition.Rounded, [0, 0.1, 0.1, 0.1, 0.1])] },
             new() { Id = "soak", Says = "Soak", Takes = new(5), Waits = new(720), IsSoak = true, Odds = [0.1, 0.1, 0, 0, 0] },
             new() { Id = "flame", Says = "Flame", Tool = "torch", Takes = new(60), Odds = [1, 1, 1, 1, 1], Danger = Danger.Flame },
         ],
-    }, new() { Id = "rounded", Name = "Rounded", Condition = JointCondition.Rounded, Origin = "made up.", Rungs = [new() { Id = "split", Says = "Split", Takes = new(20), Odds = [1, 1, 1, 1, 1] }] }]);
+    }, new() { Id = "rounded", Name = "Rounded", Condition = JointCondition.Rounded, Origin = "made up.",
+        Rungs = [new() { Id = "split", Says = "Split", Takes = new(20), Odds = [1, 1, 1, 1, 1] }] }]);
 
     /// <summary>Over random cars: what the card offers as the next try has its gate open, and what it does not is told with why.</summary>
     [Fact]
@@ -33,7 +35,8 @@ public sealed class StuckCardTests
             var card = new StuckCard(new(car), car.Structure.Joints[0], Ladders, AtHand.Nothing, Evening);
             var closed = card.Answer!.Closed.Select(gate => gate.Rung.Id).ToList();
             Assert.DoesNotContain(card.Next?.Id, closed);
-            Assert.Equal(Gate.Of(new(car), car.Structure.Joints[0], Ladders.Ladders[0].Rungs[2], AtHand.Nothing).Count > 0, closed.Contains("flame"));
+            Assert.Equal(Gate.Of(new(car), car.Structure.Joints[0], Ladders.Ladders[0].Rungs[2], AtHand.Nothing).Count > 0,
+                closed.Contains("flame"));
             gated += closed.Count;
         }
 
@@ -67,7 +70,8 @@ public sealed class StuckCardTests
         Structure = new()
         {
             Zones = [new() { Id = "rear", Name = "Rear", Near = ["rear"] }, new() { Id = "front", Name = "Front", Near = ["front"] }],
-            Parts = [new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "arm", Name = "Arm", Zone = "rear" }, new() { Id = "line", Name = "Line", Zone = near ? "rear" : "front", Hazards = [hazard] }],
+            Parts = [new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "arm", Name = "Arm", Zone = "rear" },
+                new() { Id = "line", Name = "Line", Zone = near ? "rear" : "front", Hazards = [hazard] }],
             Joints = [new() { Id = "bolt", Holds = ["arm", "shell"], Ways = [new() { Id = "w", Tool = "spanner" }] }],
         },
         Done = isOff ? [Fact.Off("line")] : [],

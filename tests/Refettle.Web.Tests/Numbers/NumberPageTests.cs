@@ -64,5 +64,6 @@ public sealed class NumberPageTests : BunitContext
 
     [Fact]
     public void An_unknown_number_leads_to_the_list() =>
-        Assert.Equal("numbers", Render<NumberPage>(parameters => parameters.Add(shown => shown.Name, "preloud")).Find("p a").GetAttribute("href"));
+        Assert.Equal("numbers",
+            Render<NumberPage>(parameters => parameters.Add(shown => shown.Name, "preloud")).Find("p a").GetAttribute("href"));
 }

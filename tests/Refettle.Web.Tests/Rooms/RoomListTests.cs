@@ -8,7 +8,8 @@ namespace Refettle.Web.Tests.Rooms;
 public sealed class RoomListTests
 {
     private static readonly HashSet<string> _routes =
-        typeof(MorePage).Assembly.GetTypes().SelectMany(page => page.GetCustomAttributes<RouteAttribute>()).Select(route => route.Template).ToHashSet();
+        typeof(MorePage).Assembly.GetTypes().SelectMany(page => page.GetCustomAttributes<RouteAttribute>()).Select(route => route.Template)
+            .ToHashSet();
 
     [Fact]
     public void Every_room_is_a_page_that_exists() =>

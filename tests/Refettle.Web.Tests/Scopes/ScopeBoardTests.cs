@@ -14,7 +14,8 @@ public sealed class ScopeBoardTests
         Jobs = [Job("clutch", Wish.Want), Job("seal", Wish.Maybe), Job("sills", Wish.Must)],
     };
 
-    private static readonly ScopeQuestion _question = new() { PerHour = new(10), Hours = new(60 * 62), Budget = new(250), Until = new(42, new(60 * 80)) };
+    private static readonly ScopeQuestion _question = new()
+    { PerHour = new(10), Hours = new(60 * 62), Budget = new(250), Until = new(42, new(60 * 80)) };
 
     private static readonly ScopeAnswer _answer = new()
     {
@@ -65,7 +66,8 @@ public sealed class ScopeBoardTests
     public void A_brake_says_what_breaks_and_what_would_make_room()
     {
         var brake = new Brake("seal", null, [new(ScopeLimit.Time, 63 * 60, 62 * 60), new(ScopeLimit.Day, 50, 42)], ["clutch"]);
-        Assert.Equal(["That makes 63.0 h of 62.0 h.", "Its waits alone take 50 days of 42.", "It fits if New clutch goes: that loses least."], _board.Says(brake));
+        Assert.Equal(["That makes 63.0 h of 62.0 h.", "Its waits alone take 50 days of 42.",
+            "It fits if New clutch goes: that loses least."], _board.Says(brake));
         Assert.Equal(["It fits."], _board.Says(brake with { Breaches = [] }));
         Assert.Contains("Nothing that may go makes room for it.", _board.Says(brake with { Room = null }));
     }

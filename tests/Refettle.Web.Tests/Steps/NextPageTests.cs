@@ -28,14 +28,17 @@ public sealed class NextPageTests : BunitContext
         var page = Render<NextPage>(parameters => parameters.Add(shown => shown.Id, SmallCar.Id));
         page.WaitForState(() => open.Car is not null && !open.Opening);
         var plan = new AccessPlanner(new ReducedSolver()).Reach(open.Car!.Car, Question.For(Fact.Free("rear-axle")));
-        await page.InvokeAsync(() => open.FollowAsync(plan with { Steps = plan.Steps.Where(step => step.Fact == Fact.State("on-stands")).ToValueList() }));
+        await page.InvokeAsync(
+            () => open.FollowAsync(plan with { Steps = plan.Steps.Where(step => step.Fact == Fact.State("on-stands")).ToValueList() }));
         page.WaitForAssertion(() => Assert.Contains("On stands", page.Find("h1").TextContent, StringComparison.Ordinal));
         Assert.Empty(page.FindAll("main > .caution"));
 
         await page.InvokeAsync(() => open.WriteAsync(new SoundnessJudged("body", false)));
-        page.WaitForAssertion(() => Assert.Contains("too weak to carry it, changed since", page.Find("main > .caution").TextContent, StringComparison.Ordinal));
+        page.WaitForAssertion(() => Assert.Contains("too weak to carry it, changed since", page.Find("main > .caution").TextContent,
+            StringComparison.Ordinal));
         await page.Find("button.main").ClickAsync();
-        page.WaitForAssertion(() => Assert.Contains("part body must carry the car and was found unsound", page.Find(".faults").TextContent, StringComparison.Ordinal));
+        page.WaitForAssertion(() => Assert.Contains("part body must carry the car and was found unsound", page.Find(".faults").TextContent,
+            StringComparison.Ordinal));
         Assert.Equal("on-wheels", open.Car.Car.Stance);
     }
 
@@ -45,7 +48,9 @@ public sealed class NextPageTests : BunitContext
     {
         var open = Services.GetRequiredService<OpenCar>();
         Job axle = new() { Id = "axle", Name = "Axle as new", Goals = [Fact.Free("rear-axle")], Wish = Wish.Must };
-        await open.BeginAsync(SmallCar.Id, [.. SmallCar.Happenings, new JobEntered(axle), new JobEntered(axle with { Id = "left", Name = "Left", Goals = [Fact.Free("left-damper")], Wish = Wish.Maybe })]);
+        await open.BeginAsync(SmallCar.Id,
+            [.. SmallCar.Happenings, new JobEntered(axle),
+                new JobEntered(axle with { Id = "left", Name = "Left", Goals = [Fact.Free("left-damper")], Wish = Wish.Maybe })]);
         var page = Render<NextPage>(parameters => parameters.Add(shown => shown.Id, SmallCar.Id));
         page.WaitForElement("main button.main").Click();
         page.WaitForAssertion(() => Assert.Equal([Fact.Free("rear-axle")], open.Question!.Goals));

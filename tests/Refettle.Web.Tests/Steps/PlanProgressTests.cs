@@ -8,7 +8,8 @@ namespace Refettle.Web.Tests.Steps;
 
 public sealed class PlanProgressTests
 {
-    private static readonly Car _car = new() { Id = SmallCar.Id, Name = "Small Heron", Structure = SmallCar.Structure, Stance = "on-wheels" };
+    private static readonly Car _car = new()
+    { Id = SmallCar.Id, Name = "Small Heron", Structure = SmallCar.Structure, Stance = "on-wheels" };
     private static readonly Plan _plan = new AccessPlanner(new ReducedSolver()).Reach(_car, Question.For(Fact.Free("rear-axle")));
 
     [Fact]
@@ -38,7 +39,11 @@ public sealed class PlanProgressTests
     [Fact]
     public void A_stance_taken_twice_is_done_twice()
     {
-        var plan = _plan with { Steps = [Step("on-stands"), Work("a", "on-stands"), Step("on-wheels"), Work("b", "on-wheels"), Step("on-stands"), Work("c", "on-stands")] };
+        var plan = _plan with
+        {
+            Steps = [Step("on-stands"), Work("a", "on-stands"), Step("on-wheels"), Work("b", "on-wheels"), Step("on-stands"),
+                Work("c", "on-stands")]
+        };
         Assert.Equal([true, true, true, false, false, false], Done("on-wheels", "a"));
         Assert.Equal([true, true, true, true, true, false], Done("on-stands", "a", "b"));
         Assert.Equal([true, true, false, false, false, false], Done("on-stands", "a"));
@@ -61,8 +66,18 @@ public sealed class PlanProgressTests
         return new(_car with { Structure = structure, Stance = stance, Done = done.Select(Fact.Open).ToValueList() });
     }
 
-    private static Step Step(string stance) => new() { Fact = Fact.State(stance), Way = "", Says = stance, Place = "car", Posture = "standing" };
+    private static Step Step(string stance) =>
+        new() { Fact = Fact.State(stance), Way = "", Says = stance, Place = "car", Posture = "standing" };
 
     private static Step Work(string joint, string stance) =>
-        new() { Fact = Fact.Open(joint), Way = "", Says = joint, Place = "car", Posture = "standing", Stance = stance, Needs = [Fact.State(stance)] };
+        new()
+        {
+            Fact = Fact.Open(joint),
+            Way = "",
+            Says = joint,
+            Place = "car",
+            Posture = "standing",
+            Stance = stance,
+            Needs = [Fact.State(stance)]
+        };
 }

@@ -8,8 +8,8 @@ using Refettle.Web.Words;
 
 namespace Refettle.Web.Tests.Steps;
 
-/// <summary>Every caution of a plan's steps, those without work among them, is drawn at a step that is listed. Common practice, no source: a warning
-/// that is not shown warns nobody.</summary>
+/// <summary>Every caution of a plan's steps, those without work among them, is drawn at a step that is
+/// listed. Common practice, no source: a warning that is not shown warns nobody.</summary>
 public sealed class StepCautionsTests : BunitContext
 {
     private static readonly AccessPlanner _planner = new(new ReducedSolver());
@@ -24,7 +24,8 @@ public sealed class StepCautionsTests : BunitContext
             var plan = _planner.Reach(car, RandomCars.Ask(car, seed));
             var drawn = ListedStep.Of(plan).Select(listed => (listed, Text: Drawn(listed, new(car)))).ToList();
             foreach (var step in plan.Steps.SelectMany((step, place) => step.Cautions.Select(caution => (place, caution))))
-                Assert.True(drawn.Exists(one => one.listed.Index <= step.place && one.Text.Contains(step.caution, StringComparison.Ordinal)), $"seed {seed}, step {step.place}: {step.caution}");
+                Assert.True(drawn.Exists(one => one.listed.Index <= step.place
+                    && one.Text.Contains(step.caution, StringComparison.Ordinal)), $"seed {seed}, step {step.place}: {step.caution}");
             shown += plan.Steps.Sum(step => step.Cautions.Count);
         }
 
@@ -32,5 +33,7 @@ public sealed class StepCautionsTests : BunitContext
     }
 
     private string Drawn(ListedStep listed, CarLookup car) =>
-        System.Net.WebUtility.HtmlDecode(Render<StepNotes>(made => made.Add(one => one.Step, listed.Step).Add(one => one.Cautions, listed.Cautions).Add(one => one.Car, car)).Markup);
+        System.Net.WebUtility
+            .HtmlDecode(Render<StepNotes>(
+                made => made.Add(one => one.Step, listed.Step).Add(one => one.Cautions, listed.Cautions).Add(one => one.Car, car)).Markup);
 }

@@ -14,11 +14,18 @@ public sealed class RoomTests
         Holdings = [new(new("4410-22"), 3), new(new("77-1", UseBy: new(2026, 3, 1)), 2)],
         Claims = [new("saloon", "part damper", "4410-22", 2, [])],
         Lists = [new("Harbour Rubber", "EUR", new(2026, 3, 1), [new("77-1", "", new(1.5m), 4, 4, 7)])],
-        Orders = [new(Guid.Empty, "estate", "Harbour Rubber", new(2026, 3, 1), new(2026, 3, 8), new(2026, 3, 8), null, null, [new(new("4410-22", 5), [], 0, 0), new(new("77-1", 2), [], 0, 0)])],
+        Orders = [new(Guid.Empty, "estate", "Harbour Rubber", new(2026, 3, 1), new(2026, 3, 8), new(2026, 3, 8), null, null,
+            [new(new("4410-22", 5), [], 0, 0), new(new("77-1", 2), [], 0, 0)])],
         Outside = [new(Guid.Empty, "estate", "Plater", "zinc", new(2026, 2, 1), null, null, [new(new("bolts", 8, null, ["a.jpg"]), [])])],
     };
 
-    private static readonly Car _car = new() { Id = "estate", Name = "Estate", Numbers = [new("part seal", "77-1", 2)], Structure = new() { Parts = [new() { Id = "seal", Name = "Axle seal" }, new() { Id = "axle", Name = "Axle" }] } };
+    private static readonly Car _car = new()
+    {
+        Id = "estate",
+        Name = "Estate",
+        Numbers = [new("part seal", "77-1", 2)],
+        Structure = new() { Parts = [new() { Id = "seal", Name = "Axle seal" }, new() { Id = "axle", Name = "Axle" }] }
+    };
 
     [Fact]
     public void The_shelf_is_found_by_number_name_and_place()
@@ -38,15 +45,24 @@ public sealed class RoomTests
     [Fact]
     public void One_tap_orders_what_is_sold_and_takes_the_named_days_as_the_promise()
     {
-        var plan = new Access.Plan { Question = new() { Goals = [] }, Status = Access.PlanStatus.Optimal, Steps = [new() { Fact = Fact.Off("axle"), Way = "", Says = "", Place = "", Posture = "", Destroys = ["seal"] }] };
+        var plan = new Access.Plan
+        {
+            Question = new() { Goals = [] },
+            Status = Access.PlanStatus.Optimal,
+            Steps = [new() { Fact = Fact.Off("axle"), Way = "", Says = "", Place = "", Posture = "", Destroys = ["seal"] }]
+        };
         var room = new BasketRoom(_shelf with { Orders = [] }, [(new(_car, [], []), plan)], _today);
         var purchase = Assert.Single(room.Basket.Purchases);
-        Assert.Equal(new Ordered("Harbour Rubber", [new("77-1", 4, new(1.5m))], _today, new DateOnly(2026, 3, 17), null, null), room.Order(purchase, "someone"));
+        Assert.Equal(new Ordered("Harbour Rubber", [new("77-1", 4, new(1.5m))], _today, new DateOnly(2026, 3, 17), null, null),
+            room.Order(purchase, "someone"));
         Assert.Equal("no date to meet is known", BasketRoom.OrderBy(purchase));
         Assert.Equal(["Axle seal"], room.Places(purchase));
-        Assert.Equal(["Axle seal, Estate"], new BasketRoom(_shelf with { Orders = [] }, [(new(_car, [], []), plan), (new(_car with { Id = "saloon", Name = "Saloon" }, [], []), null)], _today).Places(purchase));
+        Assert.Equal(["Axle seal, Estate"],
+            new BasketRoom(_shelf with { Orders = [] },
+                [(new(_car, [], []), plan), (new(_car with { Id = "saloon", Name = "Saloon" }, [], []), null)], _today).Places(purchase));
         Assert.Equal("2 missing", BasketRoom.Standing(Assert.Single(room.Basket.Lines)));
-        Assert.Equal("2 to come about Thu 2026-03-12", BasketRoom.Standing(Assert.Single(new BasketRoom(_shelf, [(new(_car, [], []), plan)], _today).Basket.Lines)));
+        Assert.Equal("2 to come about Thu 2026-03-12",
+            BasketRoom.Standing(Assert.Single(new BasketRoom(_shelf, [(new(_car, [], []), plan)], _today).Basket.Lines)));
     }
 
     [Fact]

@@ -19,8 +19,10 @@ public sealed class StockPagesTests : BunitContext
     [Fact]
     public async Task Two_cars_share_the_shelf_and_what_is_counted_on_the_page_is_there()
     {
-        await WriteAsync("saloon", new CarOpened("Saloon", null, "EUR"), new PiecesMoved(new("4410-22"), 2, StockPlace.Counting, StockPlace.Shelf, null, null));
-        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new NumberDescribed(new() { Id = "4410-22", Name = "Shackle bush" }, []));
+        await WriteAsync("saloon", new CarOpened("Saloon", null, "EUR"),
+            new PiecesMoved(new("4410-22"), 2, StockPlace.Counting, StockPlace.Shelf, null, null));
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"),
+            new NumberDescribed(new() { Id = "4410-22", Name = "Shackle bush" }, []));
         var page = Render<ShelfPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
         page.WaitForAssertion(() => Assert.Contains("2 new", page.Find("summary").TextContent));
         await page.Find("#count-number").InputAsync("4410-22");
@@ -32,9 +34,12 @@ public sealed class StockPagesTests : BunitContext
     [Fact]
     public async Task What_is_kept_is_told_by_the_name_of_its_place_and_car()
     {
-        Structure lid = new() { Zones = [new() { Id = "boot", Name = "Boot" }], Parts = [new() { Id = "lid", Name = "Boot lid", Zone = "boot" }] };
-        await WriteAsync("saloon", new CarOpened("Saloon", null, "EUR"), new PiecesMoved(new("4410-22"), 2, StockPlace.Counting, StockPlace.Shelf, null, null));
-        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new StructureAdded("sheet", lid, []), new Reserved("part lid", "4410-22", 1));
+        Structure lid = new()
+        { Zones = [new() { Id = "boot", Name = "Boot" }], Parts = [new() { Id = "lid", Name = "Boot lid", Zone = "boot" }] };
+        await WriteAsync("saloon", new CarOpened("Saloon", null, "EUR"),
+            new PiecesMoved(new("4410-22"), 2, StockPlace.Counting, StockPlace.Shelf, null, null));
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new StructureAdded("sheet", lid, []),
+            new Reserved("part lid", "4410-22", 1));
         var page = Render<ShelfPage>(parameters => parameters.Add(shown => shown.Id, "saloon"));
         page.WaitForAssertion(() => Assert.Contains("1 kept for Boot lid, Estate", page.Markup, StringComparison.Ordinal));
     }
@@ -42,7 +47,8 @@ public sealed class StockPagesTests : BunitContext
     [Fact]
     public async Task What_came_is_written_into_the_log_that_has_the_order()
     {
-        await WriteAsync("saloon", new CarOpened("Saloon", null, "EUR"), new Ordered("Harbour Rubber", [new("4410-22", 2)], new(2026, 3, 1), null, null, null));
+        await WriteAsync("saloon", new CarOpened("Saloon", null, "EUR"),
+            new Ordered("Harbour Rubber", [new("4410-22", 2)], new(2026, 3, 1), null, null, null));
         await WriteAsync("estate", new CarOpened("Estate", null, "EUR"));
         var page = Render<OrdersPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
         page.WaitForElement("button[aria-label='Came: 4410-22']").Click();
@@ -53,24 +59,29 @@ public sealed class StockPagesTests : BunitContext
     [Fact]
     public async Task What_was_asked_for_is_in_the_basket_until_it_is_not_needed()
     {
-        Structure lid = new() { Zones = [new() { Id = "boot", Name = "Boot" }], Parts = [new() { Id = "lid", Name = "Boot lid", Zone = "boot" }] };
-        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new StructureAdded("sheet", lid, []), new PiecesWanted("part lid", 2));
+        Structure lid = new()
+        { Zones = [new() { Id = "boot", Name = "Boot" }], Parts = [new() { Id = "lid", Name = "Boot lid", Zone = "boot" }] };
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new StructureAdded("sheet", lid, []),
+            new PiecesWanted("part lid", 2));
         var page = Render<BasketPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
         page.WaitForElement("button[aria-label='Not needed: Boot lid']").Click();
         page.WaitForAssertion(() => Assert.DoesNotContain("Boot lid", page.Find("main").TextContent));
-        page.WaitForAssertion(() => Assert.Equal(["pieces-wanted", "pieces-wanted"], _server.Entries.Select(entry => entry.Kind).Where(kind => kind == "pieces-wanted")));
+        page.WaitForAssertion(() => Assert.Equal(["pieces-wanted", "pieces-wanted"],
+            _server.Entries.Select(entry => entry.Kind).Where(kind => kind == "pieces-wanted")));
     }
 
     [Fact]
     public async Task What_comes_back_is_checked_before_it_counts()
     {
-        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new SentOut("Plater", "zinc", [new("bolts", 8, null, [])], new(2026, 3, 1), null, null));
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"),
+            new SentOut("Plater", "zinc", [new("bolts", 8, null, [])], new(2026, 3, 1), null, null));
         var page = Render<OrdersPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
         page.WaitForAssertion(() => Assert.True(page.Find("fieldset button.main").HasAttribute("disabled")));
         await page.Find("input[id$=found]").InputAsync("all there, bright");
         await page.Find("fieldset button.main").ClickAsync();
         page.WaitForAssertion(() => Assert.Contains("nothing is away", page.Markup));
-        page.WaitForAssertion(() => Assert.Contains("all there, bright", _server.Entries.Single(entry => entry.Kind == "came-back").Payload));
+        page.WaitForAssertion(
+            () => Assert.Contains("all there, bright", _server.Entries.Single(entry => entry.Kind == "came-back").Payload));
     }
 
     [Fact]
@@ -86,16 +97,20 @@ public sealed class StockPagesTests : BunitContext
     [Fact]
     public async Task With_jobs_and_no_spells_the_basket_leads_to_the_spells()
     {
-        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new JobEntered(new() { Id = "brakes", Name = "Brakes", Goals = [] }), new ScopeChosen(["brakes"]));
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"),
+            new JobEntered(new() { Id = "brakes", Name = "Brakes", Goals = [] }), new ScopeChosen(["brakes"]));
         var page = Render<BasketPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
-        page.WaitForAssertion(() => Assert.EndsWith("car/estate/spells", page.Find("main a.button").GetAttribute("href"), StringComparison.Ordinal));
+        page.WaitForAssertion(
+            () => Assert.EndsWith("car/estate/spells", page.Find("main a.button").GetAttribute("href"), StringComparison.Ordinal));
     }
 
     /// <summary>No fault and no command line: a way to choose.</summary>
     [Fact]
     public async Task Without_a_chosen_job_timeline_tonight_and_forecast_lead_to_the_choice()
     {
-        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new SpellAdded(new() { Id = "evenings", First = new(2026, 3, 1), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }));
+        await WriteAsync("estate", new CarOpened("Estate", null, "EUR"),
+            new SpellAdded(new()
+            { Id = "evenings", First = new(2026, 3, 1), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }));
         Leads(Render<TimelinePage>(parameters => parameters.Add(shown => shown.Id, "estate")));
         Leads(Render<TonightPage>(parameters => parameters.Add(shown => shown.Id, "estate")));
         Leads(Render<ForecastPage>(parameters => parameters.Add(shown => shown.Id, "estate")));

@@ -30,11 +30,20 @@ public sealed class MeansPagesTests : BunitContext
         page.Find("#facility-pieces").Change("6");
         page.Find("#facility-first").Change("2027-03-01");
         await page.Find("form").SubmitAsync();
-        page.WaitForAssertion(() => Assert.Contains("Paint tent (a spray corner, 6 pieces fit in at one time, from Mon 2027-03-01)", page.Find("ul.plain-list").TextContent));
+        page.WaitForAssertion(() => Assert.Contains("Paint tent (a spray corner, 6 pieces fit in at one time, from Mon 2027-03-01)",
+            page.Find("ul.plain-list").TextContent));
         page.Find("button[aria-label='Change Paint tent']").Click();
         page.Find("#facility-area").Change("4");
         await page.Find("form").SubmitAsync();
-        page.WaitForAssertion(() => Assert.Equal(new FacilityAdded(new() { Id = "paint-tent", Name = "Paint tent", Kind = FacilityKind.SprayCorner, MostPieces = 6, MostSquareMetres = 4, From = new(2027, 3, 1) }), Last));
+        page.WaitForAssertion(() => Assert.Equal(new FacilityAdded(new()
+        {
+            Id = "paint-tent",
+            Name = "Paint tent",
+            Kind = FacilityKind.SprayCorner,
+            MostPieces = 6,
+            MostSquareMetres = 4,
+            From = new(2027, 3, 1)
+        }), Last));
         page.Find("button[aria-label='Take out Paint tent']").Click();
         page.WaitForAssertion(() => Assert.Equal(new FacilityRemoved("paint-tent"), Last));
     }
@@ -54,7 +63,8 @@ public sealed class MeansPagesTests : BunitContext
     [Fact]
     public async Task A_task_of_ones_own_names_its_place_and_what_it_follows()
     {
-        await OpenAsync(new FacilityAdded(new() { Id = "bay", Name = "Bay", Kind = FacilityKind.Place }), new TaskAdded(new() { Id = "wash", Name = "Wash", Takes = new(20) }));
+        await OpenAsync(new FacilityAdded(new() { Id = "bay", Name = "Bay", Kind = FacilityKind.Place }),
+            new TaskAdded(new() { Id = "wash", Name = "Wash", Takes = new(20) }));
         var page = Render<OwnTasksPage>(parameters => parameters.Add(shown => shown.Id, SmallCar.Id));
         page.WaitForElement("#task-name").Change("Weld the floor");
         page.Find("#task-minutes").Change("90");
@@ -62,7 +72,8 @@ public sealed class MeansPagesTests : BunitContext
         page.FindAll("input[type=search]")[0].Input("wash");
         page.WaitForElement(".found button").Click();
         page.FindAll("button.main")[^1].Click();
-        page.WaitForAssertion(() => Assert.Equal(new TaskAdded(new() { Id = "weld-the-floor", Name = "Weld the floor", Takes = new(90), After = ["wash"], Uses = ["bay"] }), Last));
+        page.WaitForAssertion(() => Assert.Equal(new TaskAdded(new()
+        { Id = "weld-the-floor", Name = "Weld the floor", Takes = new(90), After = ["wash"], Uses = ["bay"] }), Last));
         Assert.Contains("Weld the floor, 90 min, after Wash, uses Bay", page.Find("ul.plain-list").TextContent);
     }
 

@@ -15,9 +15,14 @@ public sealed class TimelineBookTests : IDisposable
         Structure = new()
         {
             Parts = [new() { Id = "body", Name = "Body", Fixed = true }, new() { Id = "tank", Name = "Tank" }],
-            Joints = [new() { Id = "strap", Holds = ["tank", "body"], Ways = [new() { Id = "w", Tool = "spanner", Open = new(20), Close = new(30) }] }],
+            Joints = [new()
+                { Id = "strap", Holds = ["tank", "body"], Ways = [new() { Id = "w", Tool = "spanner", Open = new(20), Close = new(30) }] }],
         },
-        Calendar = new() { Spells = [new() { Id = "evenings", First = new(2027, 3, 2), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }] },
+        Calendar = new()
+        {
+            Spells = [new()
+                { Id = "evenings", First = new(2027, 3, 2), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) }]
+        },
     };
 
     private static readonly ValueList<Fact> Goals = [Fact.Off("tank")];
@@ -122,7 +127,8 @@ public sealed class TimelineBookTests : IDisposable
         var early = Assert.Single(book.Try(Car, "refit.tank", new(2027, 3, 2, 18, 10)).Faults);
         Assert.StartsWith("it cannot begin Tue 2027-03-02 18:10: first: ", early.Found, StringComparison.Ordinal);
         Assert.EndsWith("which ends Tue 2027-03-02 18:20", early.Found, StringComparison.Ordinal);
-        Assert.Contains("that is past", Assert.Single(book.Try(Car, "strip.tank", new(2027, 2, 27, 18, 0)).Faults).Found, StringComparison.Ordinal);
+        Assert.Contains("that is past", Assert.Single(book.Try(Car, "strip.tank", new(2027, 2, 27, 18, 0)).Faults).Found,
+            StringComparison.Ordinal);
     }
 
     private async Task<TimelineBook> OfflineAsync()

@@ -19,10 +19,12 @@ public sealed class TimelineDaysTests
         Spells = [new(At(2, 18, 30), At(2, 21, 30)), new(At(4, 18, 30), At(4, 21, 30)), new(At(9, 18, 30), At(9, 21, 30))],
         Tasks =
         [
-            Planned("strip", TaskKind.Strip, 200, new PlannedWindow(At(2, 18, 30), At(2, 21, 30)), new PlannedWindow(At(4, 18, 30), At(4, 18, 50))),
+            Planned("strip", TaskKind.Strip, 200, new PlannedWindow(At(2, 18, 30), At(2, 21, 30)),
+                new PlannedWindow(At(4, 18, 30), At(4, 18, 50))),
             Planned("way", TaskKind.Wait, 1500, new PlannedWindow(At(2, 19, 0), At(3, 20, 0))),
             Planned("nothing", TaskKind.Refit, 0),
-            Planned("refit", TaskKind.Refit, 70, new PlannedWindow(At(4, 18, 50), At(4, 20, 0))) with { Task = Task("refit", TaskKind.Refit, 70) with { Uses = [Needed.Helper] } },
+            Planned("refit", TaskKind.Refit, 70, new PlannedWindow(At(4, 18, 50), At(4, 20, 0))) with
+                { Task = Task("refit", TaskKind.Refit, 70) with { Uses = [Needed.Helper] } },
         ],
     };
 
@@ -45,7 +47,8 @@ public sealed class TimelineDaysTests
     [Fact]
     public void A_wait_is_told_of_once_and_when_it_is_over()
     {
-        var longer = Answer with { Tasks = [.. Answer.Tasks, Planned("cure", TaskKind.Wait, 3000, new PlannedWindow(At(1, 19, 0), At(4, 21, 0)))] };
+        var longer = Answer with
+        { Tasks = [.. Answer.Tasks, Planned("cure", TaskKind.Wait, 3000, new PlannedWindow(At(1, 19, 0), At(4, 21, 0)))] };
         var days = TimelineDays.Of(longer).Days;
         Assert.Equal(["way cure", ""], days.Select(day => string.Join(' ', day.Begin.Select(wait => wait.Task.Id))));
         Assert.Equal(["", "way cure"], days.Select(day => string.Join(' ', day.Over.Select(wait => wait.Task.Id))));
@@ -63,7 +66,8 @@ public sealed class TimelineDaysTests
     private static LocalDateTime At(int day, int hour, int minute) => new(2027, 3, day, hour, minute);
 
     private static PlannedTask Planned(string id, TaskKind kind, int minutes, params PlannedWindow[] pieces) =>
-        new(Task(id, kind, minutes), pieces.Length == 0 ? At(4, 20, 0) : pieces[0].Start, pieces.Length == 0 ? At(4, 20, 0) : pieces[^1].End, false, pieces.ToValueList());
+        new(Task(id, kind, minutes), pieces.Length == 0 ? At(4, 20, 0) : pieces[0].Start,
+            pieces.Length == 0 ? At(4, 20, 0) : pieces[^1].End, false, pieces.ToValueList());
 
     private static WorkTask Task(string id, TaskKind kind, int minutes) => new() { Id = id, Kind = kind, Says = id, Takes = new(minutes) };
 }

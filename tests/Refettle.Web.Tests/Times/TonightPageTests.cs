@@ -18,8 +18,11 @@ public sealed class TonightPageTests : BunitContext
     public async Task A_task_tells_its_first_step_and_one_tap_marks_it()
     {
         await WriteAsync(
-            [.. SmallCar.Happenings, new JobEntered(new() { Id = "hose", Name = "Brake hose", Goals = [Fact.Free("brake-hose")] }), new ScopeChosen(["hose"]),
-                new SpellAdded(new() { Id = "evenings", First = new(2026, 3, 1), From = new(18, 0), Until = new(21, 0), Repeats = new(Rhythm.Daily, 1, []) })]);
+            [.. SmallCar.Happenings, new JobEntered(new() { Id = "hose", Name = "Brake hose", Goals = [Fact.Free("brake-hose")] }),
+                new ScopeChosen(["hose"]),
+                new SpellAdded(new()
+                    { Id = "evenings", First = new(2026, 3, 1), From = new(18, 0), Until = new(21, 0),
+                        Repeats = new(Rhythm.Daily, 1, []) })]);
         var page = Render<TonightPage>(parameters => parameters.Add(shown => shown.Id, SmallCar.Id));
         var done = await page.WaitForElementAsync(".first-step button", TimeSpan.FromSeconds(30));
         Assert.Equal("Done: " + page.Find(".offers h2").TextContent, done.GetAttribute("aria-label"));

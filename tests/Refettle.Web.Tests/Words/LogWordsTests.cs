@@ -19,14 +19,17 @@ public sealed class LogWordsTests
     [Fact]
     public void Stock_is_told_by_the_names_of_things_and_free_words_stay()
     {
-        Assert.Equal("sent to Plater (zinc): 24 × bracket bolts, 1 × Tow bar", Said(new SentOut("Plater", "zinc", [new("bracket bolts", 24, null, []), new("part tow-bar", 1, null, [])], new(2026, 3, 1), null, null)));
+        Assert.Equal("sent to Plater (zinc): 24 × bracket bolts, 1 × Tow bar",
+            Said(new SentOut("Plater", "zinc", [new("bracket bolts", 24, null, []), new("part tow-bar", 1, null, [])], new(2026, 3, 1),
+                null, null)));
         Assert.StartsWith("2 × 77-1 kept for ", Said(new Reserved("joint bolts", "77-1", 2)), StringComparison.Ordinal);
         Assert.DoesNotContain("joint bolts", Said(new Reserved("joint bolts", "77-1", 2)), StringComparison.Ordinal);
     }
 
     private static string Said(Happening happening)
     {
-        using var log = new Web.Garage.CarLog("heron", "bench", new Garage.FaultyServer().Api, new Garage.MemoryKeeper(), TimeProvider.System);
+        using var log =
+            new Web.Garage.CarLog("heron", "bench", new Garage.FaultyServer().Api, new Garage.MemoryKeeper(), TimeProvider.System);
         var entry = log.WriteAsync(happening).GetAwaiter().GetResult();
         var line = CarHistory.Of("heron", [entry]).Lines.Single();
         return LogWords.Of(line, _car, new Dictionary<Guid, HistoryLine> { [entry.Id] = line });

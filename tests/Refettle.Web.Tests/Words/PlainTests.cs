@@ -22,7 +22,8 @@ public sealed class PlainTests
     [Fact]
     public void What_is_not_proven_does_not_sound_proven()
     {
-        var plan = new Plan { Question = Question.For(), Status = PlanStatus.Feasible, Bound = new(60), Cost = new(new(50), new(40), default, default) };
+        var plan = new Plan
+        { Question = Question.For(), Status = PlanStatus.Feasible, Bound = new(60), Cost = new(new(50), new(40), default, default) };
         Assert.DoesNotContain("Proven", Plain.Proof(plan));
         Assert.Contains("none under 60 min", Plain.Proof(plan));
         Assert.StartsWith("Proven", Plain.Proof(plan with { Status = PlanStatus.Optimal }));

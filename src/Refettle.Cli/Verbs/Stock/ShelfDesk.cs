@@ -20,7 +20,9 @@ internal sealed record OpenShelf(Desk Desk, OpenCar Open, ValueList<OpenCar> Car
     public static AtHand AtHand(Desk desk, ParseResult parsed, Car car, string joint, LadderSet ladders, AtHand said)
     {
         var shelf = desk.Shelf(parsed, car);
-        return shelf is null ? said : InHand.With(said, car, shelf, car.Structure.Joints.First(one => one.Id == joint), ladders, desk.Today);
+        return shelf is null
+            ? said
+            : InHand.With(said, car, shelf, car.Structure.Joints.First(one => one.Id == joint), ladders, desk.Today);
     }
 
     public OpenCar Car(string id) => Cars.First(car => car.Car.Id == id);
@@ -38,7 +40,16 @@ internal sealed record OpenShelf(Desk Desk, OpenCar Open, ValueList<OpenCar> Car
     private Reply Told(OpenCar now, string says)
     {
         var shelf = ShelfFold.Of(Cars.Select(car => car.Car.Id == now.Car.Id ? now.History : car.History));
-        return Reply.Said(says, new { car = now.Car.Id, entry = now.Entries[now.Entries.Count - 1].Id, mark = LogVerb.Mark(now.Entries[now.Entries.Count - 1].Id), says, onShelf = shelf.Holdings }) with { Faults = shelf.Faults };
+        return Reply.Said(says,
+            new
+            {
+                car = now.Car.Id,
+                entry = now.Entries[now.Entries.Count - 1].Id,
+                mark = LogVerb.Mark(now.Entries[now.Entries.Count - 1].Id),
+                says,
+                onShelf = shelf.Holdings
+            }) with
+        { Faults = shelf.Faults };
     }
 }
 
@@ -46,10 +57,12 @@ internal sealed record OpenShelf(Desk Desk, OpenCar Open, ValueList<OpenCar> Car
 internal static class StockWords
 {
     /// <summary><c>number</c> or <c>number=count</c>, many.</summary>
-    public static Result<ValueList<NumberCount>> Counts(IEnumerable<string>? texts) => Read(texts, (name, count) => new NumberCount(PartNumber.Canonical(name), count));
+    public static Result<ValueList<NumberCount>> Counts(IEnumerable<string>? texts) =>
+        Read(texts, (name, count) => new NumberCount(PartNumber.Canonical(name), count));
 
     /// <summary>The same with names as they are: things of a manifest.</summary>
-    public static Result<ValueList<NumberCount>> Things(IEnumerable<string>? texts) => Read(texts, (name, count) => new NumberCount(name.Trim(), count));
+    public static Result<ValueList<NumberCount>> Things(IEnumerable<string>? texts) =>
+        Read(texts, (name, count) => new NumberCount(name.Trim(), count));
 
     private static Result<ValueList<NumberCount>> Read(IEnumerable<string>? texts, Func<string, int, NumberCount> make)
     {
@@ -87,7 +100,8 @@ internal static class StockWords
             return day;
         if (text == "today")
             return today;
-        return text.Length > 2 && text[0] is '+' or '-' && text[^1] is 'd' or 'w' && int.TryParse(text[1..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number <= 10_000
+        return text.Length > 2 && text[0] is '+' or '-' && text[^1] is 'd' or 'w'
+            && int.TryParse(text[1..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number <= 10_000
             ? today.AddDays((text[0] == '-' ? -1 : 1) * (text[^1] == 'w' ? 7 : 1) * number)
             : null;
     }
@@ -96,18 +110,24 @@ internal static class StockWords
 
     public static Argument<string> Number() => new("number") { Description = "The part number." };
 
-    public static Argument<string> Counted() => new("number=count") { Description = "The part number, with a count if it is not one: 4410-22=4." };
+    public static Argument<string> Counted() =>
+        new("number=count") { Description = "The part number, with a count if it is not one: 4410-22=4." };
 
     /// <summary>An order or outside work by its mark, by <c>last</c>, or by the name of who has it when that leaves no doubt.</summary>
-    public static Result<T> Find<T>(string mark, IEnumerable<T> all, Func<T, Guid> id, Func<T, string> who, Func<T, bool> isOpen, string kind)
+    public static Result<T> Find<T>(
+        string mark, IEnumerable<T> all, Func<T, Guid> id, Func<T, string> who, Func<T, bool> isOpen, string kind)
     {
         var known = all.ToList();
         var named = known.Where(one => string.Equals(who(one), mark, StringComparison.OrdinalIgnoreCase)).ToList();
         var found = mark == "last" ? known.TakeLast(1).ToList()
             : named.Count(isOpen) == 1 ? [.. named.Where(isOpen)]
             : named.Count == 1 ? named
-            : mark.Length < 4 ? [] : known.Where(one => $"{id(one):N}".EndsWith(mark.ToLowerInvariant(), StringComparison.Ordinal)).ToList();
+            : mark.Length < 4
+            ? []
+            : known.Where(one => $"{id(one):N}".EndsWith(mark.ToLowerInvariant(), StringComparison.Ordinal)).ToList();
         return found.Count == 1 ? Result<T>.Good(found[0])
-            : Result<T>.Bad(new Fault($"{kind} {mark}", named.Count > 1 ? $"{named.Count} are with {mark}" : "there is none of that mark or name", NearNames.Ask(mark, known.Select(who), "refettle orders shows each one's mark.")));
+            : Result<T>.Bad(new Fault($"{kind} {mark}",
+                named.Count > 1 ? $"{named.Count} are with {mark}" : "there is none of that mark or name",
+                NearNames.Ask(mark, known.Select(who), "refettle orders shows each one's mark.")));
     }
 }

@@ -6,7 +6,8 @@ using NodaTime.Text;
 
 namespace Refettle.Cli.Verbs.Timeline;
 
-/// <summary>Days and times as they are typed: <c>2027-01-09</c>, <c>today</c>, <c>+10d</c>, <c>+6w</c>, <c>sat</c> (the next, today counts), <c>sat+5w</c>; <c>18:30</c>.</summary>
+/// <summary>Days and times as they are typed: <c>2027-01-09</c>, <c>today</c>, <c>+10d</c>, <c>+6w</c>, <c>sat</c> (the next, today
+/// counts), <c>sat+5w</c>; <c>18:30</c>.</summary>
 internal sealed class Days(Surroundings around, Car car)
 {
     private const string Form = "Write it as 2027-01-09, today, +10d, +6w, sat or sat+5w.";
@@ -18,14 +19,19 @@ internal sealed class Days(Surroundings around, Car car)
     /// <summary>The moment now.</summary>
     public Instant Now => around.Clock.GetCurrentInstant();
 
-    public LocalDateTime NowHere => Now.InZone(car.Calendar.TimeZone is { } zone ? DateTimeZoneProviders.Tzdb[zone] : DateTimeZone.Utc).LocalDateTime;
+    public LocalDateTime NowHere =>
+        Now.InZone(car.Calendar.TimeZone is { } zone ? DateTimeZoneProviders.Tzdb[zone] : DateTimeZone.Utc).LocalDateTime;
 
     public Result<LocalDate> Day(string place, string text)
     {
         if (LocalDatePattern.Iso.Parse(text) is { Success: true } day)
             return Result<LocalDate>.Good(day.Value);
-        var (name, later) = text.IndexOf('+', StringComparison.Ordinal) is >= 0 and var plus ? (text[..plus], text[(plus + 1)..]) : (text, "0d");
-        if (From(name) is not { } from || later.Length < 2 || !int.TryParse(later[..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number > 10_000 || later[^1] is not ('d' or 'w'))
+        var (name, later) = text.IndexOf('+', StringComparison.Ordinal) is >= 0 and var plus
+            ? (text[..plus], text[(plus + 1)..])
+            : (text, "0d");
+        if (From(name) is not { } from || later.Length < 2
+            || !int.TryParse(later[..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number > 10_000
+            || later[^1] is not ('d' or 'w'))
             return Result<LocalDate>.Bad(new Fault(place, $"\"{text}\" is not a day", Form));
         return Result<LocalDate>.Good(later[^1] == 'w' ? from.PlusWeeks(number) : from.PlusDays(number));
     }
@@ -37,7 +43,9 @@ internal sealed class Days(Surroundings around, Car car)
     public static Result<ValueList<IsoDayOfWeek>> Week(IEnumerable<string> texts)
     {
         var words = texts.SelectMany(text => text.Split(',', StringSplitOptions.RemoveEmptyEntries)).ToList();
-        var faults = words.Where(word => Weekday(word) is null).Select(word => new Fault("--on", $"\"{word}\" is not a day of the week", $"Write {string.Join(", ", Short)}, or daily.")).ToList();
+        var faults = words.Where(word => Weekday(word) is null)
+            .Select(word => new Fault("--on", $"\"{word}\" is not a day of the week", $"Write {string.Join(", ", Short)}, or daily."))
+            .ToList();
         return faults.Count > 0 ? Result<ValueList<IsoDayOfWeek>>.Bad(faults)
             : Result<ValueList<IsoDayOfWeek>>.Good(words.Select(word => Weekday(word)!.Value).Distinct().Order().ToValueList());
     }

@@ -6,7 +6,8 @@ namespace Refettle.Cli.Verbs.Timeline;
 
 internal static class TaskVerb
 {
-    public static Command Make(Desk desk) => new("task", "Your own say in the timeline: tasks of yours, how long, when, in parts, not on some days, with what, how far.")
+    public static Command Make(Desk desk) =>
+        new("task", "Your own say in the timeline: tasks of yours, how long, when, in parts, not on some days, with what, how far.")
     {
         Add(desk), Remove(desk), Takes(desk), Split(desk), Fix(desk), Free(desk), Forbid(desk), Uses(desk),
         Mark(desk, "begun", TaskProgress.Begun, "It is begun: also that an order is out, a wait runs."),
@@ -17,14 +18,16 @@ internal static class TaskVerb
     private static Command Add(Desk desk)
     {
         var id = Id();
-        var minutes = new Option<decimal?>("--minutes") { Description = "How long it takes; of a wait, on the wall clock. Of a new one it has to be said." };
+        var minutes = new Option<decimal?>("--minutes")
+        { Description = "How long it takes; of a wait, on the wall clock. Of a new one it has to be said." };
         var name = new Option<string?>("--name") { Description = "What it is.", HelpName = "text" };
         var after = Tasks("--after", "Tasks that are finished before it; named without one: none.");
         var before = Tasks("--before", "Tasks that begin only after it; named without one: none.");
         var uses = Tasks("--uses", "Facilities it needs; named without one: none.");
         var wait = new Option<bool?>("--wait") { Description = "Time that passes without anybody." };
         var unbroken = new Option<bool?>("--unbroken") { Description = "From start to finish in one spell." };
-        return new Command("add", "Adds a task of your own, or changes one of that name: what is not said stays.") { id, minutes, name, after, before, uses, wait, unbroken }
+        return new Command("add", "Adds a task of your own, or changes one of that name: what is not said stays.") { id, minutes, name,
+            after, before, uses, wait, unbroken }
             .Answers(desk, parsed => desk.WithCar(parsed, open =>
             {
                 var asked = parsed.GetRequiredValue(id);
@@ -45,20 +48,26 @@ internal static class TaskVerb
     }
 
     /// <summary>Null where the option is not there at all.</summary>
-    private static ValueList<string>? Named(ParseResult parsed, Option<string[]> option) => parsed.GetResult(option) is null ? null : (parsed.GetValue(option) ?? []).ToValueList();
+    private static ValueList<string>? Named(ParseResult parsed, Option<string[]> option) =>
+        parsed.GetResult(option) is null ? null : (parsed.GetValue(option) ?? []).ToValueList();
 
-    private static Command Remove(Desk desk) => With(desk, "remove", "Takes out a task of yours.", [], (_, id) => Good(new TaskRemoved(id)));
+    private static Command Remove(Desk desk) =>
+        With(desk, "remove", "Takes out a task of yours.", [], (_, id) => Good(new TaskRemoved(id)));
 
     private static Command Takes(Desk desk)
     {
-        var minutes = new Argument<decimal?>("minutes") { Description = "How long it takes you; nothing for the derived figure again.", Arity = ArgumentArity.ZeroOrOne };
-        return With(desk, "takes", "Says how long a task takes you, or a wait.", [minutes], (parsed, id) => Good(new TaskTimed(id, parsed.Parsed.GetValue(minutes) is { } some ? new Minutes(some) : null)));
+        var minutes = new Argument<decimal?>("minutes")
+        { Description = "How long it takes you; nothing for the derived figure again.", Arity = ArgumentArity.ZeroOrOne };
+        return With(desk, "takes", "Says how long a task takes you, or a wait.", [minutes],
+            (parsed, id) => Good(new TaskTimed(id, parsed.Parsed.GetValue(minutes) is { } some ? new Minutes(some) : null)));
     }
 
     private static Command Split(Desk desk)
     {
-        var parts = new Argument<decimal[]>("minutes") { Description = "The minutes of the parts; nothing makes it whole again.", Arity = ArgumentArity.ZeroOrMore };
-        return With(desk, "split", "Splits a task into parts.", [parts], (parsed, id) => Good(new TaskSplit(id, (parsed.Parsed.GetValue(parts) ?? []).Select(part => new Minutes(part)).ToValueList())));
+        var parts = new Argument<decimal[]>("minutes")
+        { Description = "The minutes of the parts; nothing makes it whole again.", Arity = ArgumentArity.ZeroOrMore };
+        return With(desk, "split", "Splits a task into parts.", [parts],
+            (parsed, id) => Good(new TaskSplit(id, (parsed.Parsed.GetValue(parts) ?? []).Select(part => new Minutes(part)).ToValueList())));
     }
 
     private static Command Fix(Desk desk)
@@ -67,29 +76,38 @@ internal static class TaskVerb
         var at = new Argument<string>("time") { Description = "18:30." };
         return With(desk, "fix", "A task starts then.", [day, at], (parsed, id) =>
         {
-            var (date, time) = (parsed.Days.Day("day", parsed.Parsed.GetRequiredValue(day)), Days.Time("time", parsed.Parsed.GetRequiredValue(at)));
-            return date.IsGood && time.IsGood ? Good(new TaskFixed(id, date.Value + time.Value)) : Result<Happening>.Bad([.. date.Faults, .. time.Faults]);
+            var (date, time) =
+                (parsed.Days.Day("day", parsed.Parsed.GetRequiredValue(day)), Days.Time("time", parsed.Parsed.GetRequiredValue(at)));
+            return date.IsGood && time.IsGood
+                ? Good(new TaskFixed(id, date.Value + time.Value))
+                : Result<Happening>.Bad([.. date.Faults, .. time.Faults]);
         });
     }
 
-    private static Command Free(Desk desk) => With(desk, "free", "A task may start when it fits.", [], (_, id) => Good(new TaskFixed(id, null)));
+    private static Command Free(Desk desk) =>
+        With(desk, "free", "A task may start when it fits.", [], (_, id) => Good(new TaskFixed(id, null)));
 
     private static Command Forbid(Desk desk)
     {
         var first = new Argument<string>("first") { Description = "The first day without it." };
-        var last = new Argument<string?>("last") { Description = "The last day without it; by default the same.", Arity = ArgumentArity.ZeroOrOne };
+        var last = new Argument<string?>("last")
+        { Description = "The last day without it; by default the same.", Arity = ArgumentArity.ZeroOrOne };
         return With(desk, "forbid", "A task is not worked at on these days.", [first, last], (parsed, id) =>
         {
             var from = parsed.Days.Day("first", parsed.Parsed.GetRequiredValue(first));
             var until = parsed.Days.Day("last", parsed.Parsed.GetValue(last) ?? parsed.Parsed.GetRequiredValue(first));
-            return from.IsGood && until.IsGood ? Good(new TaskForbidden(id, new(from.Value, until.Value))) : Result<Happening>.Bad([.. from.Faults, .. until.Faults]);
+            return from.IsGood && until.IsGood
+                ? Good(new TaskForbidden(id, new(from.Value, until.Value)))
+                : Result<Happening>.Bad([.. from.Faults, .. until.Faults]);
         });
     }
 
     private static Command Uses(Desk desk)
     {
-        var uses = new Argument<string[]>("facility") { Description = "Facilities; a place has the car there. Nothing: only what is derived.", Arity = ArgumentArity.ZeroOrMore };
-        return With(desk, "uses", "What a task needs beside what is derived: a welding bay, a hired tool.", [uses], (parsed, id) => Good(new TaskEquipped(id, (parsed.Parsed.GetValue(uses) ?? []).ToValueList())));
+        var uses = new Argument<string[]>("facility")
+        { Description = "Facilities; a place has the car there. Nothing: only what is derived.", Arity = ArgumentArity.ZeroOrMore };
+        return With(desk, "uses", "What a task needs beside what is derived: a welding bay, a hired tool.", [uses],
+            (parsed, id) => Good(new TaskEquipped(id, (parsed.Parsed.GetValue(uses) ?? []).ToValueList())));
     }
 
     private static Command Mark(Desk desk, string name, TaskProgress progress, string says) =>
@@ -97,7 +115,8 @@ internal static class TaskVerb
 
     private sealed record Asked(ParseResult Parsed, Days Days);
 
-    private static Command With(Desk desk, string name, string says, IEnumerable<Argument> arguments, Func<Asked, string, Result<Happening>> happening)
+    private static Command With(
+        Desk desk, string name, string says, IEnumerable<Argument> arguments, Func<Asked, string, Result<Happening>> happening)
     {
         var id = Id();
         var command = new Command(name, says) { id };
@@ -108,7 +127,9 @@ internal static class TaskVerb
     }
 
     private static Reply Write(Desk desk, OpenCar open, Happening happening) =>
-        desk.Record(open, [happening], now => SpellVerb.Said(now, $"{CalendarWords.Sentence(happening)}.").With(TaskNames.Unknown(desk, now, Named(happening)).ToList()));
+        desk.Record(open, [happening],
+            now => SpellVerb.Said(now, $"{CalendarWords.Sentence(happening)}.")
+                .With(TaskNames.Unknown(desk, now, Named(happening)).ToList()));
 
     /// <summary>Tasks of the timeline that it speaks of.</summary>
     private static IEnumerable<string> Named(Happening happening) => happening switch
@@ -127,5 +148,6 @@ internal static class TaskVerb
 
     private static Argument<string> Id() => new("task") { Description = "Its name, as the timeline shows it." };
 
-    private static Option<string[]> Tasks(string name, string says) => new(name) { Description = says, AllowMultipleArgumentsPerToken = true, Arity = ArgumentArity.ZeroOrMore };
+    private static Option<string[]> Tasks(string name, string says) =>
+        new(name) { Description = says, AllowMultipleArgumentsPerToken = true, Arity = ArgumentArity.ZeroOrMore };
 }

@@ -18,7 +18,8 @@ internal static class TimelineVerb
 
     public static Command Make(Desk desk)
     {
-        var seconds = new Option<double>("--seconds") { Description = "How long to look for a better order; Ctrl-C ends it and keeps the best.", DefaultValueFactory = _ => 10 };
+        var seconds = new Option<double>("--seconds")
+        { Description = "How long to look for a better order; Ctrl-C ends it and keeps the best.", DefaultValueFactory = _ => 10 };
         var ics = new Option<string>("--ics") { Description = "Also write it as a calendar file.", HelpName = "file" };
         var keep = new Option<bool>("--keep") { Description = "Keep it: later timelines are shown against this one." };
         var all = new Option<bool>("--all") { Description = "Also what takes no time." };
@@ -26,14 +27,16 @@ internal static class TimelineVerb
             .Answers(desk, parsed => parsed.GetValue(seconds) is not (>= 0 and <= MostSeconds)
                 ? Reply.Bad([new("--seconds", $"{parsed.GetValue(seconds)} seconds", $"Give 0 to {MostSeconds}.")])
                 : TimelineGoals.With(desk, parsed, (open, supplied) => Reply.To(Answer(desk, supplied, parsed.GetValue(seconds)), answer =>
-                    Written(desk, open, answer, parsed.GetValue(ics), () => Kept(desk, open, answer, parsed.GetValue(keep), parsed.GetValue(all))))));
+                    Written(desk, open, answer, parsed.GetValue(ics),
+                        () => Kept(desk, open, answer, parsed.GetValue(keep), parsed.GetValue(all))))));
     }
 
     /// <summary>The best timeline until the time is over, or until Ctrl-C.</summary>
     public static Result<TimelineAnswer> Answer(Desk desk, SuppliedWork supplied, double seconds)
     {
         var scheduler = seconds > 0 ? desk.Around.Scheduler() : new FirstScheduler();
-        return new TimelinePlanner(scheduler).Of(supplied.Work.Ask(supplied.Now), new(TimeSpan.FromSeconds(seconds)), new Telling(desk.Around), desk.Around.Interrupt);
+        return new TimelinePlanner(scheduler)
+            .Of(supplied.Work.Ask(supplied.Now), new(TimeSpan.FromSeconds(seconds)), new Telling(desk.Around), desk.Around.Interrupt);
     }
 
     private static Reply Written(Desk desk, OpenCar open, TimelineAnswer answer, string? file, Func<Reply> then)
@@ -46,14 +49,16 @@ internal static class TimelineVerb
 
     private static Reply Kept(Desk desk, OpenCar open, TimelineAnswer answer, bool keep, bool all)
     {
-        var reply = new Reply(TimelineTable.Of(answer, all), TimelineForm.Of(answer)) { Code = CodeOf(desk, answer), Faults = answer.Notes };
+        var reply = new Reply(TimelineTable.Of(answer, all), TimelineForm.Of(answer))
+        { Code = CodeOf(desk, answer), Faults = answer.Notes };
         if (!keep || answer.Tasks.Count == 0)
             return reply;
         var kept = new TimelineKept(answer.Tasks.Select(task => new KeptTask(task.Task.Id, task.Start, task.Finish)).ToValueList());
         return desk.Record(open, [kept], _ => reply);
     }
 
-    private static ExitCode CodeOf(Desk desk, TimelineAnswer answer) => answer.Tasks.Count > 0 || answer.Status == ScheduleStatus.Optimal ? ExitCode.Good
+    private static ExitCode CodeOf(Desk desk, TimelineAnswer answer) =>
+        answer.Tasks.Count > 0 || answer.Status == ScheduleStatus.Optimal ? ExitCode.Good
         : desk.Around.Interrupt.IsCancellationRequested ? ExitCode.Interrupted : ExitCode.Impossible;
 
     /// <summary>A line on the error stream for every better finish, while a person watches.</summary>

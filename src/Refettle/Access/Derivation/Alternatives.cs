@@ -2,8 +2,9 @@ namespace Refettle.Access.Derivation;
 
 /// <summary>The next best solutions that differ in a choice that matters, each leaving out one of every better one.</summary>
 /// <remarks>Lawler, A procedure for computing the k best solutions, Management Science 18 (1972): a solution other than the best must do
-/// without at least one of its ways, so the second best is the best over all such bans; and so on from each. A way that is banned in another
-/// branch is spared in those after it: what does without both is found in the other. A branch is solved when none that may be better is left.</remarks>
+/// without at least one of its ways, so the second best is the best over all such bans; and so on
+/// from each. A way that is banned in another branch is spared in those after it: what does without both is found in the other. A branch is
+/// solved when none that may be better is left.</remarks>
 internal sealed class Alternatives
 {
     private readonly DerivationProblem _problem;
@@ -16,7 +17,8 @@ internal sealed class Alternatives
     /// <param name="Bound">No solution of the branch costs less.</param>
     private sealed record Branch(DerivationAnswer? Answer, int[] Banned, HashSet<int> Spared, long Bound);
 
-    private Alternatives(DerivationProblem problem, Func<int, bool> matters, IDerivationSolver solver) => (_problem, _matters, _solver) = (problem, matters, solver);
+    private Alternatives(DerivationProblem problem, Func<int, bool> matters, IDerivationSolver solver) =>
+        (_problem, _matters, _solver) = (problem, matters, solver);
 
     /// <param name="problem">The problem.</param>
     /// <param name="best">Its best solution.</param>
@@ -25,7 +27,8 @@ internal sealed class Alternatives
     /// <param name="most">At most this many.</param>
     /// <param name="cancel">Ends the search with what is found.</param>
     public static IEnumerable<DerivationAnswer> Of(
-        DerivationProblem problem, DerivationAnswer best, Func<int, bool> matters, IDerivationSolver solver, int most, CancellationToken cancel) =>
+        DerivationProblem problem, DerivationAnswer best, Func<int, bool> matters, IDerivationSolver solver, int most,
+        CancellationToken cancel) =>
         new Alternatives(problem, matters, solver).Next(best, cancel).Skip(1).Take(most);
 
     /// <summary>The best first.</summary>

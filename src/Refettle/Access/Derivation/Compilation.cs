@@ -35,16 +35,18 @@ internal sealed class Compilation
     public Cost CostOf(DerivationAnswer answer, Settings settings)
     {
         var chosen = Chosen(answer).ToList();
-        return chosen.Aggregate(Pricing.OfUniques(chosen.SelectMany(way => way.Uniques).Distinct().Count(), settings), (sum, way) => sum + way.Cost);
+        return chosen.Aggregate(Pricing.OfUniques(chosen.SelectMany(way => way.Uniques).Distinct().Count(), settings),
+            (sum, way) => sum + way.Cost);
     }
 
-    /// <remarks>What several ways may call for but is charged once (a permission, a unique part taken off) is a fact of its own, made true by
-    /// a way that needs nothing. These facts and ways come last.</remarks>
+    /// <remarks>What several ways may call for but is charged once (a permission, a unique part
+    /// taken off) is a fact of its own, made true by a way that needs nothing. These facts and ways come last.</remarks>
     private static Compilation Build(
         Question question, CarStanding standing, Func<WaySource, bool> isAllowed, Func<WaySource, long> price,
         Func<WaySource, IReadOnlyList<string>> chargesOf, long charge, List<string> charges)
     {
-        var catalogue = new WayCatalogue(standing, question.Without, last: question.Goals.Where(standing.IsStance).Select(goal => goal.Subject).FirstOrDefault());
+        var catalogue = new WayCatalogue(standing, question.Without,
+            last: question.Goals.Where(standing.IsStance).Select(goal => goal.Subject).FirstOrDefault());
         var numbers = new Dictionary<Fact, int>();
         var facts = new List<Fact>();
         var ways = new List<WaySource>();

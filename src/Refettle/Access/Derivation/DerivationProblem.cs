@@ -89,7 +89,8 @@ public sealed class DerivationProblem
 /// <param name="WayOf">For each fact the chosen way, or -1 when the fact is not made true. Null when there is no solution at all,
 /// or none was found in time.</param>
 /// <param name="Cost">Sum of the chosen ways' costs.</param>
-/// <param name="Bound">No solution costs less; equal to <paramref name="Cost"/> when proven optimal, <see cref="long.MaxValue"/> when proven impossible.</param>
+/// <param name="Bound">No solution costs less; equal to <paramref name="Cost"/> when proven optimal,
+/// <see cref="long.MaxValue"/> when proven impossible.</param>
 public sealed record DerivationAnswer(int[]? WayOf, long Cost, long Bound)
 {
     public static DerivationAnswer Impossible { get; } = new(null, long.MaxValue, long.MaxValue);

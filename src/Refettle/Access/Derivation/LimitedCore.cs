@@ -67,15 +67,18 @@ internal sealed class LimitedCore
         if (_forCores.Prices(limited) is not { } prices)
             return _unlimited;
         var problem = limited.Problem;
-        var cost = problem.Cost.Select((own, way) => own + (long)limited.Limits.Select((limit, number) => limit.Use[way] * prices[number]).Sum());
-        var priced = new DerivationProblem(problem.FactCount, [.. problem.FactOf], [.. problem.Needs.Select(needs => needs.ToArray())], [.. cost], [.. problem.Goals]);
+        var cost = problem.Cost
+            .Select((own, way) => own + (long)limited.Limits.Select((limit, number) => limit.Use[way] * prices[number]).Sum());
+        var priced = new DerivationProblem(problem.FactCount, [.. problem.FactOf], [.. problem.Needs.Select(needs => needs.ToArray())],
+            [.. cost], [.. problem.Goals]);
         return _free.Solve(priced, cancel) is { WayOf: not null } answer ? answer : _unlimited;
     }
 
     private DerivationAnswer Unfolded(DerivationAnswer answer)
     {
         if (answer.WayOf is not null)
-            return Unfolding.Of(_problem.Problem, _core.Settled.Concat(answer.WayOf.Where(way => way >= 0).SelectMany(way => _core.Stands[way])), answer.Cost - answer.Bound);
+            return Unfolding.Of(_problem.Problem,
+                _core.Settled.Concat(answer.WayOf.Where(way => way >= 0).SelectMany(way => _core.Stands[way])), answer.Cost - answer.Bound);
         var settled = _core.Settled.Distinct().Sum(way => _problem.Problem.Cost[way]);
         return answer.Bound == long.MaxValue ? answer : answer with { Bound = answer.Bound + settled };
     }

@@ -107,7 +107,8 @@ internal sealed class LimitedStart
     }
 
     /// <summary>The choice that has one way and, switched to the other, is judged least; none when all are infinite.</summary>
-    private (int Goal, int Do, int GiveUp)? Best(Func<(int Goal, int Do, int GiveUp), int> from, Func<(int Goal, int Do, int GiveUp), int> to, Func<double> judge)
+    private (int Goal, int Do, int GiveUp)? Best(
+        Func<(int Goal, int Do, int GiveUp), int> from, Func<(int Goal, int Do, int GiveUp), int> to, Func<double> judge)
     {
         var (least, best) = (double.PositiveInfinity, ((int, int, int)?)null);
         foreach (var choice in _choices.Where(choice => _support.WayOf(choice.Goal) == from(choice)))

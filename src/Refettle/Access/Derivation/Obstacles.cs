@@ -20,14 +20,16 @@ internal static class Obstacles
     private static Obstacle Of(CarStanding standing, ValueList<Fact> stuck) => new()
     {
         Stuck = stuck,
-        Fire = stuck.Where(fact => fact.Kind == FactKind.Open).SelectMany(fact => Fires(standing, standing.Joints[fact.Subject])).ToValueList(),
+        Fire = stuck.Where(fact => fact.Kind == FactKind.Open).SelectMany(fact => Fires(standing, standing.Joints[fact.Subject]))
+            .ToValueList(),
     };
 
     private static IEnumerable<string> Fires(CarStanding standing, Joint joint)
     {
         foreach (var way in joint.Ways.Where(way => (HotWork.Of(way, joint) & Danger.Fire) != 0))
         {
-            var near = FireNeeds.Near(standing, joint.Holds).Where(one => !FireNeeds.IsAway(standing, one) && (way.Where == WorkPlace.OnCar || one.Mend is null))
+            var near = FireNeeds.Near(standing, joint.Holds)
+                .Where(one => !FireNeeds.IsAway(standing, one) && (way.Where == WorkPlace.OnCar || one.Mend is null))
                 .Select(one => $"{one.Part.Name} ({one.Cause})").Distinct().Order(StringComparer.Ordinal).ToList();
             if (near.Count > 0)
                 yield return $"{Wording.JointName(joint, standing)} by {way.Tool}: no flame, sparks or cut near {string.Join(", ", near)}";

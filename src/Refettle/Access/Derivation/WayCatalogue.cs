@@ -3,11 +3,13 @@ using Refettle.Access.Fire;
 namespace Refettle.Access.Derivation;
 
 /// <summary>Lists the ways of any fact of a car: the access model, fact by fact.</summary>
-/// <remarks>A way with flame, sparks or cutting needs all that burns near it away, whatever its sheet says, and is none where that can never be.</remarks>
+/// <remarks>A way with flame, sparks or cutting needs all that burns near it away, whatever its sheet says, and
+/// is none where that can never be.</remarks>
 /// <param name="standing">The car.</param>
 /// <param name="without">Parts that may not be touched.</param>
 /// <param name="isGated">False for what was done already: how is not judged any more.</param>
-/// <param name="last">The stance that the car is to be in at the end: what carries it there stays on. Null where it does not matter.</param>
+/// <param name="last">The stance that the car is to be in at the end: what carries it there stays
+/// on. Null where it does not matter.</param>
 internal sealed class WayCatalogue(CarStanding standing, ValueList<string> without, bool isGated = true, string? last = null)
 {
     private readonly HashSet<string> _stays = last is null ? [] : [.. standing.Carriers(standing.States[last])];
@@ -53,7 +55,8 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
 
     private IEnumerable<WaySource> OfUnit(SubAssembly unit)
     {
-        if (unit.Members.Any(part => standing.Parts[part].Fixed || _stays.Contains(part)) || FireOf(HotWork.OfTool(unit.Out.Tool), unit.Members) is not { } fire)
+        if (unit.Members.Any(part => standing.Parts[part].Fixed || _stays.Contains(part))
+            || FireOf(HotWork.OfTool(unit.Out.Tool), unit.Members) is not { } fire)
             yield break;
         var opens = standing.OuterJointsOf(unit).Select(joint => Fact.Open(joint.Id));
         yield return new(
@@ -94,7 +97,8 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
             yield break;
         foreach (var way in state.Ways)
         {
-            if (IsOnNothing(state.IsStance ? [.. way.Clear, Fact.State(state.Id)] : way.Clear) || FireOf(HotWork.Of(way, joint: null), []) is not { } fire)
+            if (IsOnNothing(state.IsStance ? [.. way.Clear, Fact.State(state.Id)] : way.Clear)
+                || FireOf(HotWork.Of(way, joint: null), []) is not { } fire)
                 continue;
             yield return new(Fact.State(state.Id), way.Id, Pricing.Of(way, standing), Needs(way.Clear.Concat(fire)), way)
             {
@@ -108,11 +112,14 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
     private bool IsOnNothing(IReadOnlyCollection<Fact> clear)
     {
         var stances = clear.Where(standing.IsStance).Distinct().ToList();
-        var off = clear.Where(fact => fact.Kind is FactKind.Off or FactKind.Free).SelectMany(fact => standing.SubAssemblies.TryGetValue(fact.Subject, out var unit) ? unit.Members : [fact.Subject]);
-        return isGated && (stances.Count > 1 || stances.Exists(stance => off.Intersect(standing.Carriers(standing.States[stance.Subject])).Any()));
+        var off = clear.Where(fact => fact.Kind is FactKind.Off or FactKind.Free)
+            .SelectMany(fact => standing.SubAssemblies.TryGetValue(fact.Subject, out var unit) ? unit.Members : [fact.Subject]);
+        return isGated
+            && (stances.Count > 1 || stances.Exists(stance => off.Intersect(standing.Carriers(standing.States[stance.Subject])).Any()));
     }
 
-    private IReadOnlyList<Fact>? FireOf(Danger danger, ValueList<string> held, bool onBench = false) => isGated ? FireNeeds.Of(standing, danger, held, onBench) : [];
+    private IReadOnlyList<Fact>? FireOf(Danger danger, ValueList<string> held, bool onBench = false) =>
+        isGated ? FireNeeds.Of(standing, danger, held, onBench) : [];
 
     private Fact[] Needs(IEnumerable<Fact> facts) => [.. facts.Distinct().Where(fact => !standing.IsTrue(fact))];
 

@@ -8,9 +8,11 @@ namespace Refettle.Access.Fire;
 public static class HotWork
 {
     private static readonly string[] _flame =
-        ["flame", "torch", "torches", "blowtorch", "blowlamp", "blowpipe", "acetylene", "oxyacetylene", "propane", "butane", "plasma", "welder", "welding", "brazing", "arc", "mig", "tig", "oxy"];
+        ["flame", "torch", "torches", "blowtorch", "blowlamp", "blowpipe", "acetylene", "oxyacetylene", "propane", "butane", "plasma",
+            "welder", "welding", "brazing", "arc", "mig", "tig", "oxy"];
 
-    private static readonly string[] _spark = ["grinder", "grinders", "grinding", "welder", "welding", "plasma", "arc", "mig", "tig", "abrasive"];
+    private static readonly string[] _spark =
+        ["grinder", "grinders", "grinding", "welder", "welding", "plasma", "arc", "mig", "tig", "abrasive"];
 
     private static readonly string[] _discs = ["cut off", "cutoff", "cutting disc", "cutting wheel", "slitting disc"];
 
@@ -36,14 +38,16 @@ public static class HotWork
 
     /// <summary>The words of a tool's name in small letters; all but letters and digits part them.</summary>
     internal static string[] WordsOf(string? tool) =>
-        new string([.. (tool ?? "").Select(letter => char.IsLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        new string([.. (tool ?? "").Select(letter => char.IsLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : ' ')])
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     internal static Danger Of(WaySource way, CarStanding standing) =>
         way.Way is { } own ? Of(own, way.Fact.Kind == FactKind.Open ? standing.Joints[way.Fact.Subject] : null)
         : OfTool(Ordering.Workplace.OutOf(way, standing)?.Tool);
 
     private static bool IsSawnByMachine(string[] words) =>
-        Array.Exists(words, word => word is "jigsaw" or "chainsaw") || words.Where((word, i) => word is "saw" or "saws" && (i == 0 || words[i - 1] != "hand")).Any();
+        Array.Exists(words, word => word is "jigsaw" or "chainsaw")
+        || words.Where((word, i) => word is "saw" or "saws" && (i == 0 || words[i - 1] != "hand")).Any();
 
     private static bool IsWeldCutter(string[] words) => words.Contains("weld") && words.Contains("cutter");
 }

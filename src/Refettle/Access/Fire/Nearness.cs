@@ -2,9 +2,10 @@ namespace Refettle.Access.Fire;
 
 /// <summary>What is near the place where parts are worked on.</summary>
 /// <remarks>
-/// For heat: what the parts are joined to, and what is in their zone. For flame, sparks and cutting besides all that is in the zones said to be
-/// near, whichever of two zones says so; where a zone says nothing, the whole car. A body shell is as large as the car: what hangs on it counts in the zones around only, and
-/// so does everything else that flame could reach. A pipe or cable lies in one zone by the sheet and runs on to what it is joined to: it counts in all their zones.
+/// For heat: what the parts are joined to, and what is in their zone. For flame, sparks and cutting
+/// besides all that is in the zones said to be near, whichever of two zones says so; where a zone says nothing, the whole car. A body shell
+/// is as large as the car: what hangs on it counts in the zones around only, and so does everything else that flame could reach. A pipe or
+/// cable lies in one zone by the sheet and runs on to what it is joined to: it counts in all their zones.
 /// </remarks>
 public static class Nearness
 {
@@ -20,7 +21,9 @@ public static class Nearness
         var around = Around(standing, zones);
         var running = acrossZones && !isAlone ? RunningInto(standing, around) : [];
         return standing.Parts.Values.Where(part => joined.Contains(part.Id) || part.Zone == Zone.WholeCar || zones.Contains(part.Zone)
-            || (acrossZones ? isAlone || around.Contains(part.Zone) || running.Contains(part.Id) : joinedToShell.Contains(part.Id) && (isAlone || around.Contains(part.Zone))));
+            || (acrossZones
+                ? isAlone || around.Contains(part.Zone) || running.Contains(part.Id)
+                : joinedToShell.Contains(part.Id) && (isAlone || around.Contains(part.Zone))));
     }
 
     private static HashSet<string> Around(CarStanding standing, HashSet<string> zones) =>
@@ -32,7 +35,9 @@ public static class Nearness
 
     /// <summary>What is joined to something in these zones.</summary>
     private static HashSet<string> RunningInto(CarStanding standing, HashSet<string> zones) =>
-        standing.Joints.Values.Where(joint => joint.Holds.Any(part => !standing.Parts[part].Fixed && zones.Contains(standing.Parts[part].Zone))).SelectMany(joint => joint.Holds).ToHashSet();
+        standing.Joints.Values
+            .Where(joint => joint.Holds.Any(part => !standing.Parts[part].Fixed && zones.Contains(standing.Parts[part].Zone)))
+            .SelectMany(joint => joint.Holds).ToHashSet();
 
     private static HashSet<string> JoinedTo(CarStanding standing, IEnumerable<string> parts) =>
         parts.SelectMany(standing.JointsOf).SelectMany(other => other.Holds).ToHashSet();

@@ -5,5 +5,6 @@ public static class SoftParts
 {
     /// <summary>Those near the parts that are worked on and still on the car; what is worked on itself is the tool's business.</summary>
     public static IEnumerable<Part> Near(CarStanding standing, ValueList<string> held) => Nearness.Of(standing, held, acrossZones: false)
-        .Where(part => !standing.IsTrue(Fact.Off(part.Id)) && !held.Contains(part.Id) && part.Hazards.Any(hazard => hazard is Hazard.Rubber or Hazard.Plastic));
+        .Where(part => !standing.IsTrue(Fact.Off(part.Id)) && !held.Contains(part.Id)
+            && part.Hazards.Any(hazard => hazard is Hazard.Rubber or Hazard.Plastic));
 }

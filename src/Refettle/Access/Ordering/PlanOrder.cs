@@ -93,7 +93,8 @@ internal sealed class PlanOrder
     private (long Cost, Setting Next) Change(Setting from, int item)
     {
         var wanted = _wanted[item];
-        var next = new Setting(wanted.Tool ?? from.Tool, wanted.Place ?? from.Place, wanted.Posture ?? from.Posture, wanted.Stance ?? from.Stance);
+        var next = new Setting(wanted.Tool ?? from.Tool, wanted.Place ?? from.Place, wanted.Posture ?? from.Posture,
+            wanted.Stance ?? from.Stance);
         var cost = (next.Tool == from.Tool ? 0 : _toolChange)
             + (next.Place == from.Place ? 0 : _placeChange)
             + (next.Posture == from.Posture ? 0 : _postureChange)

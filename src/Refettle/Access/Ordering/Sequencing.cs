@@ -11,7 +11,8 @@ public sealed record SequencingProblem<TSetting>
 
     public required TSetting Start { get; init; }
 
-    /// <summary>The cost of going on to an item, 0 or more, and the setting one is in then; null when it cannot be done from there.</summary>
+    /// <summary>The cost of going on to an item, 0 or more, and the setting one is in then; null
+    /// when it cannot be done from there.</summary>
     public required Func<TSetting, int, (long Cost, TSetting Next)?> Change { get; init; }
 
     /// <summary>At most what the remaining items must still cost from a setting; null for nothing known.</summary>

@@ -31,7 +31,8 @@ internal static class Workplace
     }
 
     public static string? Posture(WaySource way, string? place, CarStanding standing) =>
-        way.Way?.Posture ?? (place == Bench ? Bench : place is not null && standing.Zones.TryGetValue(place, out var zone) ? zone.Posture : null);
+        way.Way?.Posture
+        ?? (place == Bench ? Bench : place is not null && standing.Zones.TryGetValue(place, out var zone) ? zone.Posture : null);
 
     public static WayOut? OutOf(WaySource way, CarStanding standing) =>
         way.Fact.Kind != FactKind.Off || way.Name.StartsWith("with ", StringComparison.Ordinal) ? null

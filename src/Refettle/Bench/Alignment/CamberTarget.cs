@@ -46,7 +46,8 @@ public static class CamberTarget
         return null;
     }
 
-    /// <summary>The zero between two ends by halving; null when there is no change of sign, or the linkage does not close on the way.</summary>
+    /// <summary>The zero between two ends by halving; null when there is no change of sign, or the
+    /// linkage does not close on the way.</summary>
     private static double? Halve(Func<double, double> miss, double near, double far)
     {
         var nearMiss = miss(near);

@@ -12,7 +12,8 @@ public enum Held
 
 /// <summary>What is changed, in mm. Pivots move outward when positive.</summary>
 /// <param name="WheelUp">Wheel centre above where it was; ride height held only.</param>
-public readonly record struct LinkageChange(double UpperArm = 0, double LowerArm = 0, double UpperPivot = 0, double LowerPivot = 0, double WheelUp = 0);
+public readonly record struct LinkageChange(
+    double UpperArm = 0, double LowerArm = 0, double UpperPivot = 0, double LowerPivot = 0, double WheelUp = 0);
 
 /// <summary>Where the linkage stands.</summary>
 /// <param name="CamberDegrees">Positive with the top outward.</param>
@@ -20,7 +21,8 @@ public readonly record struct WheelPosture(Point LowerOuter, Point UpperOuter, P
 
 /// <summary>A double wishbone in rear view: two arms and an upright in one plane.</summary>
 /// <remarks>Planar: it knows nothing of caster change, anti-dive or rubber.</remarks>
-public sealed record DoubleWishbone(Point LowerInner, Point LowerOuter, Point UpperInner, Point UpperOuter, Point WheelCentre, double StaticCamberDegrees)
+public sealed record DoubleWishbone(
+    Point LowerInner, Point LowerOuter, Point UpperInner, Point UpperOuter, Point WheelCentre, double StaticCamberDegrees)
 {
     private const double Precision = 1e-11;
 

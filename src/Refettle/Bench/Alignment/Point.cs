@@ -26,7 +26,8 @@ public readonly record struct Point(double Out, double Up)
         var aside = Math.Sqrt(Math.Max(0, Square(radius) - Square(along)));
         var unit = new Point((otherCentre.Out - centre.Out) / distance, (otherCentre.Up - centre.Up) / distance);
         var foot = new Point(centre.Out + along * unit.Out, centre.Up + along * unit.Up);
-        var (one, other) = (new Point(foot.Out - aside * unit.Up, foot.Up + aside * unit.Out), new Point(foot.Out + aside * unit.Up, foot.Up - aside * unit.Out));
+        var (one, other) = (new Point(foot.Out - aside * unit.Up, foot.Up + aside * unit.Out),
+            new Point(foot.Out + aside * unit.Up, foot.Up - aside * unit.Out));
         return one.DistanceTo(near) <= other.DistanceTo(near) ? one : other;
     }
 

@@ -3,11 +3,14 @@ namespace Refettle.Bench.Alignment;
 /// <summary>Caster, included angle and setback. Camber is positive with the top of the wheel outward.</summary>
 public static class Steering
 {
-    private static readonly Input<double> Difference = Inputs.Quantity("camber-difference", "camber at one lock less camber at the other", Units.Degree, -10, 10);
+    private static readonly Input<double> Difference =
+        Inputs.Quantity("camber-difference", "camber at one lock less camber at the other", Units.Degree, -10, 10);
     private static readonly Input<double> Steer = Inputs.Quantity("steer", "angle the wheel is turned to each side", Units.Degree, 5, 30);
-    private static readonly Input<double> Inclination = Inputs.Quantity("inclination", "steering axis inclination (SAI), top inward positive", Units.Degree, 0, 30);
+    private static readonly Input<double> Inclination =
+        Inputs.Quantity("inclination", "steering axis inclination (SAI), top inward positive", Units.Degree, 0, 30);
     private static readonly Input<double> Camber = Inputs.Quantity("camber", "camber, top outward positive", Units.Degree, -15, 15);
-    private static readonly Input<double> Offset = Inputs.Quantity("offset", "how far one wheel stands behind the other", Units.Millimetre, 0, 200);
+    private static readonly Input<double> Offset =
+        Inputs.Quantity("offset", "how far one wheel stands behind the other", Units.Millimetre, 0, 200);
     private static readonly Input<double> Track = Inputs.Quantity("track", "track width", Units.Millimetre, 500, 3000);
 
     public static BenchNumber Caster { get; } = new()
@@ -57,15 +60,18 @@ public static class Steering
     public static double CasterArcsineDegrees(double camberDifferenceDegrees, double steerDegrees) =>
         Math.Asin(Radians(camberDifferenceDegrees) / (2 * Math.Sin(Radians(steerDegrees)))) * 180 / Math.PI;
 
-    public static double SetbackDegrees(double offsetMillimetres, double trackMillimetres) => Math.Atan(offsetMillimetres / trackMillimetres) * 180 / Math.PI;
+    public static double SetbackDegrees(double offsetMillimetres, double trackMillimetres) =>
+        Math.Atan(offsetMillimetres / trackMillimetres) * 180 / Math.PI;
 
     private static Result<Outcome> WorkCaster(Given given)
     {
         var (difference, steer) = (given.Of(Difference), given.Of(Steer));
         var caster = CasterDegrees(difference, steer);
         return Math.Abs(caster) <= 30
-            ? Outcome.Of(new("caster", caster, Units.Degree), new("caster, with arcsine", CasterArcsineDegrees(difference, steer), Units.Degree))
-            : Outcome.Refuse("camber-difference", $"it would mean {Measure.Figure(caster)}° of caster", "Read camber and steer angle again; no car has more than 30°");
+            ? Outcome.Of(new("caster", caster, Units.Degree),
+                new("caster, with arcsine", CasterArcsineDegrees(difference, steer), Units.Degree))
+            : Outcome.Refuse("camber-difference", $"it would mean {Measure.Figure(caster)}° of caster",
+                "Read camber and steer angle again; no car has more than 30°");
     }
 
     private static double Radians(double degrees) => degrees * Math.PI / 180;

@@ -1,6 +1,7 @@
 namespace Refettle.Bench.Alignment;
 
-/// <summary>Where the rear axle steers. Side and size are kept apart, because the sign of a thrust angle is not defined alike everywhere.</summary>
+/// <summary>Where the rear axle steers. Side and size are kept apart, because the sign of a thrust angle
+/// is not defined alike everywhere.</summary>
 /// <param name="To">The side that the thrust line points to.</param>
 /// <param name="Degrees">0 or more.</param>
 public readonly record struct ThrustLine(Side To, double Degrees);
@@ -8,8 +9,10 @@ public readonly record struct ThrustLine(Side To, double Degrees);
 /// <summary>Thrust line and total toe of the rear wheels.</summary>
 public static class Thrust
 {
-    private static readonly Input<double> Left = Inputs.Quantity("left", "toe of the left rear wheel, toe-in positive", Units.Degree, -10, 10);
-    private static readonly Input<double> Right = Inputs.Quantity("right", "toe of the right rear wheel, toe-in positive", Units.Degree, -10, 10);
+    private static readonly Input<double> Left =
+        Inputs.Quantity("left", "toe of the left rear wheel, toe-in positive", Units.Degree, -10, 10);
+    private static readonly Input<double> Right =
+        Inputs.Quantity("right", "toe of the right rear wheel, toe-in positive", Units.Degree, -10, 10);
 
     public static BenchNumber Number { get; } = new()
     {

@@ -1,10 +1,12 @@
 namespace Refettle.Bench.Alignment;
 
 /// <summary>A tie rod in rear view, for what a change of camber does to toe.</summary>
-/// <param name="SteerArmMillimetres">From the steering axis to the rod's outer joint, lengthwise: ahead of the axle positive, behind it negative, not 0.</param>
+/// <param name="SteerArmMillimetres">From the steering axis to the rod's outer joint, lengthwise: ahead of the axle
+/// positive, behind it negative, not 0.</param>
 public sealed record TieRod(Point Inner, Point Outer, double SteerArmMillimetres)
 {
-    /// <summary>Toe change in degrees, toe-in positive, to first order: the joint rides along with the upright, the rod keeps its length.</summary>
+    /// <summary>Toe change in degrees, toe-in positive, to first order: the joint rides along with the
+    /// upright, the rod keeps its length.</summary>
     public double ToeChangeDegrees(DoubleWishbone linkage, WheelPosture posture)
     {
         var turn = (posture.CamberDegrees - linkage.StaticCamberDegrees) * Math.PI / 180;

@@ -3,9 +3,11 @@ namespace Refettle.Bench.Alignment;
 /// <summary>Toe as a length across a rim and as an angle. Toe-in is positive.</summary>
 public static class Toe
 {
-    private static readonly Input<double> Length = Inputs.Quantity("toe", "front less rear distance, toe-in positive", Units.Millimetre, -100, 100);
+    private static readonly Input<double> Length =
+        Inputs.Quantity("toe", "front less rear distance, toe-in positive", Units.Millimetre, -100, 100);
     private static readonly Input<double> Angle = Inputs.Quantity("toe", "toe angle, toe-in positive", Units.Degree, -10, 10);
-    private static readonly Input<double> Across = Inputs.Quantity("diameter", "diameter of the circle measured at: rim or tyre, say which", Units.Millimetre, 100, 1200);
+    private static readonly Input<double> Across =
+        Inputs.Quantity("diameter", "diameter of the circle measured at: rim or tyre, say which", Units.Millimetre, 100, 1200);
     private static readonly Input<string> Of = Inputs.Choice("of", "what the figure is for", "wheel", "axle");
 
     public static BenchNumber ToAngle { get; } = new()
@@ -35,7 +37,8 @@ public static class Toe
     };
 
     /// <summary>Toe of one wheel in degrees. Length at most the diameter.</summary>
-    public static double Degrees(double millimetres, double diameterMillimetres) => Math.Asin(millimetres / diameterMillimetres) * 180 / Math.PI;
+    public static double Degrees(double millimetres, double diameterMillimetres) =>
+        Math.Asin(millimetres / diameterMillimetres) * 180 / Math.PI;
 
     /// <summary>Toe of one wheel in mm across the diameter.</summary>
     public static double Millimetres(double degrees, double diameterMillimetres) => diameterMillimetres * Math.Sin(degrees * Math.PI / 180);

@@ -3,7 +3,8 @@ namespace Refettle.Bench.Alignment;
 /// <summary>Camber by changing a double wishbone, and camber over travel.</summary>
 public static class Wishbone
 {
-    private const string Planar = "Planar model of rigid arms: no caster change, no rubber. The points must be measured to 1 mm to know the camber change to a few per cent.";
+    private const string Planar =
+        "Planar model of rigid arms: no caster change, no rubber. The points must be measured to 1 mm to know the camber change to a few per cent.";
 
     private static readonly Input<ValueList<double>> LowerInner = Inputs.Point("lower-inner", "inner pivot of the lower arm");
     private static readonly Input<ValueList<double>> LowerOuter = Inputs.Point("lower-outer", "ball joint of the lower arm");
@@ -12,15 +13,21 @@ public static class Wishbone
     private static readonly Input<ValueList<double>> Wheel = Inputs.Point("wheel", "wheel centre");
     private static readonly Input<double> Camber = Inputs.Quantity("camber", "camber now, top outward positive", Units.Degree, -15, 15);
     private static readonly Input<double> Target = Inputs.Quantity("target", "camber wanted", Units.Degree, -15, 15);
-    private static readonly Input<string> Adjust = Inputs.Choice("adjust", "what is changed; a shim's figure is how far the pivot moves outward, which way its shims work depends on the car", "upper-arm", "lower-arm", "upper-shim", "lower-shim");
-    private static readonly Input<double> Travel = Inputs.Quantity("travel", "wheel upward from where it is, bump positive", Units.Millimetre, -150, 150);
+    private static readonly Input<string> Adjust = Inputs.Choice("adjust",
+        "what is changed; a shim's figure is how far the pivot moves outward, which way its shims work depends on the car", "upper-arm",
+        "lower-arm", "upper-shim", "lower-shim");
+    private static readonly Input<double> Travel =
+        Inputs.Quantity("travel", "wheel upward from where it is, bump positive", Units.Millimetre, -150, 150);
     private static readonly Input<ValueList<double>> RodInner = Inputs.Point("rod-inner", "inner joint of the tie rod").Optional();
     private static readonly Input<ValueList<double>> RodOuter = Inputs.Point("rod-outer", "outer joint of the tie rod").Optional();
-    private static readonly Input<double> SteerArm = Inputs.Quantity("steer-arm", "from the steering axis to the rod's outer joint, lengthwise: ahead of the axle positive, behind negative", Units.Millimetre, -400, 400).Optional();
+    private static readonly Input<double> SteerArm = Inputs.Quantity("steer-arm",
+        "from the steering axis to the rod's outer joint, lengthwise: ahead of the axle positive, behind negative", Units.Millimetre, -400,
+        400).Optional();
 
     private static readonly ValueList<Input> Points = [LowerInner, LowerOuter, UpperInner, UpperOuter, Wheel, Camber];
 
-    private const string Geometry = "lower-inner=350,200mm lower-outer=700,180mm upper-inner=400,450mm upper-outer=670,460mm wheel=760,300mm camber=-0.5deg";
+    private const string Geometry =
+        "lower-inner=350,200mm lower-outer=700,180mm upper-inner=400,450mm upper-outer=670,460mm wheel=760,300mm camber=-0.5deg";
 
     public static BenchNumber Number { get; } = new()
     {
@@ -53,8 +60,11 @@ public static class Wishbone
         var linkage = new DoubleWishbone(
             At(given, LowerInner), At(given, LowerOuter), At(given, UpperInner), At(given, UpperOuter), At(given, Wheel), given.Of(Camber));
         var shortest = Math.Min(linkage.UprightLength, Math.Min(linkage.LowerLength, linkage.UpperLength));
-        return shortest < 50 ? Bad("upper-outer", $"an arm or the upright is only {Measure.Figure(shortest)} mm long", "Check the points: outward first, then up")
-            : linkage.UpperOuter.Up <= linkage.LowerOuter.Up ? Bad("upper-outer", "the upper ball joint is not above the lower one", "Check the points: outward first, then up")
+        return shortest < 50
+            ? Bad("upper-outer", $"an arm or the upright is only {Measure.Figure(shortest)} mm long",
+                "Check the points: outward first, then up")
+            : linkage.UpperOuter.Up <= linkage.LowerOuter.Up
+            ? Bad("upper-outer", "the upper ball joint is not above the lower one", "Check the points: outward first, then up")
             : linkage.WheelCentre.Up <= 0 ? Bad("wheel", "the wheel centre is not above the ground", "Measure heights from the ground")
             : Result<DoubleWishbone>.Good(linkage);
     }
@@ -68,17 +78,21 @@ public static class Wishbone
         foreach (var held in Enum.GetValues<Held>())
         {
             if (CamberTarget.Solve(linkage.Value, AdjusterOf(given), held, given.Of(Target)) is not { } change)
-                return Outcome.Refuse("target", $"no change of up to {CamberTarget.MostMillimetres} mm reaches it", "Adjust something else, or look for a bent part");
+                return Outcome.Refuse("target", $"no change of up to {CamberTarget.MostMillimetres} mm reaches it",
+                    "Adjust something else, or look for a bent part");
             values.AddRange(Consequences(linkage.Value, rod.Value, AdjusterOf(given), held, change));
         }
 
         return Outcome.Judged(values.ToValueList(), verdict: null,
             rod.Value.Rod is null ? "Toe is not computed: it takes rod-inner, rod-outer and steer-arm." : null,
-            values.Max(value => value.Unit == Units.Millimetre ? Math.Abs(value.Value) : 0) > 10 ? "A large change: look for a bent part or a sagged spring first." : null,
+            values.Max(value => value.Unit == Units.Millimetre ? Math.Abs(value.Value) : 0) > 10
+                ? "A large change: look for a bent part or a sagged spring first."
+                : null,
             "Lengthening adjusters have a least thread engagement; set toe afterwards.");
     }
 
-    private static IEnumerable<BenchValue> Consequences(DoubleWishbone linkage, TieRodGiven rod, Adjuster adjuster, Held held, double change)
+    private static IEnumerable<BenchValue> Consequences(
+        DoubleWishbone linkage, TieRodGiven rod, Adjuster adjuster, Held held, double change)
     {
         var posture = linkage.After(CamberTarget.Change(adjuster, change), held)!.Value;
         var where = held == Held.RideHeight ? ", at ride height" : ", lower arm still";
@@ -122,16 +136,19 @@ public static class Wishbone
         if (count == 0)
             return Result<TieRodGiven>.Good(new(null));
         if (count < 3)
-            return Result<TieRodGiven>.Bad(new Fault("rod-inner", "the tie rod is given in part", "Give rod-inner, rod-outer and steer-arm, or none of them"));
+            return Result<TieRodGiven>.Bad(
+                new Fault("rod-inner", "the tie rod is given in part", "Give rod-inner, rod-outer and steer-arm, or none of them"));
         var rod = new TieRod(At(given, RodInner), At(given, RodOuter), given.Of(SteerArm));
         return Math.Abs(rod.SteerArmMillimetres) < 20 || Math.Abs(rod.Outer.Out - rod.Inner.Out) < 50
-            ? Result<TieRodGiven>.Bad(new Fault("steer-arm", "the steering arm or the rod is too short to be real", "Give at least 20 mm of arm and 50 mm of rod"))
+            ? Result<TieRodGiven>.Bad(new Fault("steer-arm", "the steering arm or the rod is too short to be real",
+                "Give at least 20 mm of arm and 50 mm of rod"))
             : Result<TieRodGiven>.Good(new(rod));
     }
 
     private static Point At(Given given, Input<ValueList<double>> input) => new(given.Of(input)[0], given.Of(input)[1]);
 
-    private static Result<DoubleWishbone> Bad(string place, string found, string mend) => Result<DoubleWishbone>.Bad(new Fault(place, found, mend));
+    private static Result<DoubleWishbone> Bad(string place, string found, string mend) =>
+        Result<DoubleWishbone>.Bad(new Fault(place, found, mend));
 
     /// <summary>The tie rod, or null when none was given.</summary>
     private sealed record TieRodGiven(TieRod? Rod);

@@ -26,7 +26,8 @@ public readonly record struct Belief(double Alpha, double Beta)
 
     /// <summary>Probability of exactly so many successes in the next tries (beta-binomial), 0 ≤ successes ≤ tries.</summary>
     public double Next(int successes, int tries) => Math.Exp(
-        SpecialFunctions.BinomialLn(tries, successes) + SpecialFunctions.BetaLn(successes + Alpha, tries - successes + Beta) - SpecialFunctions.BetaLn(Alpha, Beta));
+        SpecialFunctions.BinomialLn(tries, successes) + SpecialFunctions.BetaLn(successes + Alpha, tries - successes + Beta)
+            - SpecialFunctions.BetaLn(Alpha, Beta));
 
     /// <summary>Probability of at least so many successes in the next tries.</summary>
     public double NextAtLeast(int successes, int tries)

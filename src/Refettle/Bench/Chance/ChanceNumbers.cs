@@ -5,7 +5,8 @@ public static class ChanceNumbers
 {
     private static readonly Input<int> Successes = Inputs.Count("successes", "tries that worked", 0, 100_000);
     private static readonly Input<int> Failures = Inputs.Count("failures", "tries that did not", 0, 100_000);
-    private static readonly Input<string> Prior = Inputs.Choice("prior", "belief before any try", "uniform", "jeffreys").Or("uniform", "every chance alike");
+    private static readonly Input<string> Prior = Inputs.Choice("prior", "belief before any try", "uniform", "jeffreys")
+        .Or("uniform", "every chance alike");
     private static readonly Input<double> Least = Inputs.Quantity("least", "shortest it can take", Units.Hour, 0, 10_000);
     private static readonly Input<double> Likely = Inputs.Quantity("likely", "likeliest", Units.Hour, 0, 10_000);
     private static readonly Input<double> Most = Inputs.Quantity("most", "longest it can take", Units.Hour, 0, 10_000);
@@ -72,7 +73,8 @@ public static class ChanceNumbers
     {
         var prior = given.Of(Prior) == "uniform" ? Chance.Belief.Uniform : Chance.Belief.Jeffreys;
         var belief = prior.After(given.Of(Successes), given.Of(Failures));
-        return Outcome.Of(new BenchValue("chance of success", 100 * belief.Mean, Units.Percent, 100 * belief.Quantile(0.05), 100 * belief.Quantile(0.95)));
+        return Outcome.Of(new BenchValue("chance of success", 100 * belief.Mean, Units.Percent, 100 * belief.Quantile(0.05),
+            100 * belief.Quantile(0.95)));
     }
 
     private static Result<Outcome> WorkPert(Given given)
@@ -99,7 +101,8 @@ public static class ChanceNumbers
                 new("mean", skewed.Mean, Units.Hour),
                 new("four in five stay below", skewed.Quantile(0.8), Units.Hour),
                 new("nineteen in twenty stay below", skewed.Quantile(0.95), Units.Hour))
-            : Outcome.Refuse("nine-in-ten", "it is so far above the median that no estimate is left", "Give less than 600 times the median");
+            : Outcome.Refuse("nine-in-ten", "it is so far above the median that no estimate is left",
+                "Give less than 600 times the median");
     }
 
     private static Result<Outcome> WorkSpares(Given given)

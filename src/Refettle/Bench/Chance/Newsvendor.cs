@@ -8,7 +8,8 @@ public static class Newsvendor
     /// <summary>cu / (cu + co): the probability that the quantity should suffice. Costs of one unit, more than 0.</summary>
     public static double Ratio(double costOfOneShort, double costOfOneOver) => costOfOneShort / (costOfOneShort + costOfOneOver);
 
-    /// <summary>The least quantity that suffices with this probability (above 0, below 1), for a demand with that cumulative distribution.</summary>
+    /// <summary>The least quantity that suffices with this probability (above 0, below 1), for a demand
+    /// with that cumulative distribution.</summary>
     public static int Quantity(Func<int, double> cumulative, double ratio)
     {
         var quantity = 0;
@@ -21,7 +22,8 @@ public static class Newsvendor
     public static int ForPoisson(double mean, double ratio) => Quantity(count => Poisson.CDF(mean, count), ratio);
 
     /// <summary>Quantity for so many pieces that each need a new one with a probability (binomial).</summary>
-    public static int ForBinomial(int pieces, double probability, double ratio) => Quantity(count => Binomial.CDF(probability, pieces, count), ratio);
+    public static int ForBinomial(int pieces, double probability, double ratio) =>
+        Quantity(count => Binomial.CDF(probability, pieces, count), ratio);
 
     /// <summary>Quantity for a normal demand.</summary>
     public static double ForNormal(double mean, double standardDeviation, double ratio) => Normal.InvCDF(mean, standardDeviation, ratio);

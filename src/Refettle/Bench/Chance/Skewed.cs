@@ -12,7 +12,8 @@ public readonly record struct Skewed(double Median, double Sigma)
     public double StandardDeviation => Mean * Math.Sqrt(Math.Exp(Sigma * Sigma) - 1);
 
     /// <summary>From the median and the value that nine in ten stay below, which is more than the median.</summary>
-    public static Skewed FromNineInTen(double median, double nineInTen) => new(median, Math.Log(nineInTen / median) / Normal.InvCDF(0, 1, 0.9));
+    public static Skewed FromNineInTen(double median, double nineInTen) =>
+        new(median, Math.Log(nineInTen / median) / Normal.InvCDF(0, 1, 0.9));
 
     public double Quantile(double probability) => Median * Math.Exp(Sigma * Normal.InvCDF(0, 1, probability));
 

@@ -3,7 +3,8 @@ namespace Refettle.Bench.Coating;
 /// <summary>How drying and curing times change with temperature.</summary>
 public static class Cure
 {
-    public static Input<double> Stated { get; } = Inputs.Quantity("stated-at", "temperature that the data sheet's time is for", Units.Celsius, -10, 80);
+    public static Input<double> Stated { get; } =
+        Inputs.Quantity("stated-at", "temperature that the data sheet's time is for", Units.Celsius, -10, 80);
 
     public static Input<double> Actual { get; } = Inputs.Quantity("at", "temperature of the part while it cures", Units.Celsius, -10, 80);
 

@@ -4,7 +4,8 @@ namespace Refettle.Bench.Coating;
 /// <remarks>Over water at any temperature: below 0 °C frost forms a little earlier.</remarks>
 public static class DewPoint
 {
-    public const string Source = "Magnus formula, Sonntag's coefficients 17.62 and 243.12 °C (WMO guide); within 0.04 K of PsychroLib from 0 to 40 °C";
+    public const string Source =
+        "Magnus formula, Sonntag's coefficients 17.62 and 243.12 °C (WMO guide); within 0.04 K of PsychroLib from 0 to 40 °C";
 
     private const double B = 17.62;
     private const double C = 243.12;
@@ -65,7 +66,8 @@ public static class DewPoint
         var (air, humidity) = (given.Of(Air), given.Of(Humidity) / 100);
         var dew = Celsius(air, humidity);
         return Outcome.Judged(
-            [new("dew point", dew, Units.Celsius, Celsius(air, Math.Max(0.005, humidity - 0.03)), Celsius(air, Math.Min(1, humidity + 0.03)))],
+            [new("dew point", dew, Units.Celsius, Celsius(air, Math.Max(0.005, humidity - 0.03)),
+                Celsius(air, Math.Min(1, humidity + 0.03)))],
             verdict: null,
             dew < 0 ? "Below 0 °C frost forms a little above this dew point over water." : null);
     }

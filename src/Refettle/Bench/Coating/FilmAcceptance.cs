@@ -3,10 +3,14 @@ namespace Refettle.Bench.Coating;
 /// <summary>Whether gauge readings show enough film.</summary>
 public static class FilmAcceptance
 {
-    private static readonly Input<ValueList<double>> Readings = Inputs.List("readings", "dry film readings", Units.Micrometre, 0, 5000, 1, 1000);
+    private static readonly Input<ValueList<double>> Readings =
+        Inputs.List("readings", "dry film readings", Units.Micrometre, 0, 5000, 1, 1000);
     private static readonly Input<double> Nominal = Inputs.Quantity("nominal", "specified dry film", Units.Micrometre, 1, 3000);
-    private static readonly Input<string> Rule = Inputs.Choice("rule", "rule to judge by", "iso-19840", "sspc-pa2", "imo-pspc").Or("iso-19840", "the usual one for steel in the open");
-    private static readonly Input<double> Profile = Inputs.Quantity("profile", "taken off each reading for a blasted profile: fine 10, medium 25, coarse 40 µm (ISO 19840)", Units.Micrometre, 0, 100).Or("0 um", "smooth surface");
+    private static readonly Input<string> Rule = Inputs.Choice("rule", "rule to judge by", "iso-19840", "sspc-pa2", "imo-pspc")
+        .Or("iso-19840", "the usual one for steel in the open");
+    private static readonly Input<double> Profile = Inputs.Quantity("profile",
+        "taken off each reading for a blasted profile: fine 10, medium 25, coarse 40 µm (ISO 19840)", Units.Micrometre, 0,
+        100).Or("0 um", "smooth surface");
 
     public static BenchNumber Number { get; } = new()
     {

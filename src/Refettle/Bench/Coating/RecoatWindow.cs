@@ -3,8 +3,10 @@ namespace Refettle.Bench.Coating;
 /// <summary>Whether the next coat may go on, counted from the last.</summary>
 public static class RecoatWindow
 {
-    private static readonly Input<double> Opens = Inputs.Quantity("opens", "least time to the next coat, from the data sheet", Units.Hour, 0, 10_000);
-    private static readonly Input<double> Closes = Inputs.Quantity("closes", "most time to the next coat without abrading", Units.Hour, 0.01, 100_000);
+    private static readonly Input<double> Opens =
+        Inputs.Quantity("opens", "least time to the next coat, from the data sheet", Units.Hour, 0, 10_000);
+    private static readonly Input<double> Closes =
+        Inputs.Quantity("closes", "most time to the next coat without abrading", Units.Hour, 0.01, 100_000);
     private static readonly Input<double> Elapsed = Inputs.Quantity("elapsed", "time since the last coat", Units.Hour, 0, 100_000);
 
     public static BenchNumber Number { get; } = new()
@@ -35,9 +37,11 @@ public static class RecoatWindow
         var elapsed = given.Of(Elapsed);
         ValueList<BenchValue> values = [new("opens after", opens, Units.Hour), new("closes after", closes, Units.Hour)];
         if (opens >= closes)
-            return Outcome.Judged(values, "abrade first", "At this temperature the narrowed window is empty: ask the data sheet, or abrade before the next coat.");
+            return Outcome.Judged(values, "abrade first",
+                "At this temperature the narrowed window is empty: ask the data sheet, or abrade before the next coat.");
         return elapsed < opens ? Outcome.Judged([.. values, new("wait", opens - elapsed, Units.Hour)], "wait")
             : elapsed <= closes ? Outcome.Judged([.. values, new("left", closes - elapsed, Units.Hour)], "coat")
-            : Outcome.Judged(values, "abrade first", "The window has passed: abrade to a dull surface and clean, or the next coat may peel.");
+            : Outcome.Judged(values, "abrade first",
+                "The window has passed: abrade to a dull surface and clean, or the next coat may peel.");
     }
 }

@@ -9,8 +9,10 @@ public static class SurfaceMargin
     /// <summary>Relative humidity stays below this.</summary>
     public const double HumidityLimitPercent = 85;
 
-    private static readonly Input<double> Surface = Inputs.Quantity("surface", "temperature of the surface, measured on it", Units.Celsius, -20, 80);
-    private static readonly Input<double> Limit = Inputs.Quantity("humidity-limit", "most humidity by the product's data sheet", Units.Percent, 20, 95).Or("85 %", "ISO 12944-7 where the data sheet says nothing");
+    private static readonly Input<double> Surface =
+        Inputs.Quantity("surface", "temperature of the surface, measured on it", Units.Celsius, -20, 80);
+    private static readonly Input<double> Limit = Inputs.Quantity("humidity-limit", "most humidity by the product's data sheet",
+        Units.Percent, 20, 95).Or("85 %", "ISO 12944-7 where the data sheet says nothing");
 
     public static BenchNumber Number { get; } = new()
     {

@@ -10,10 +10,15 @@ public static class ThreadEngagement
         [("M6", 5.794, 5.500), ("M8", 7.760, 7.348), ("M10", 9.732, 9.206), ("M12", 11.701, 11.063)];
 
     private static readonly Input<string> Class = ThreadInputs.Class.Optional();
-    private static readonly Input<double> Load = Inputs.Quantity("load", "load to hold; the bolt's breaking load is taken when a class is given instead", Units.Newton, 10, 5_000_000).Optional();
-    private static readonly Input<double> Shear = Inputs.Quantity("shear", "shear strength of the tapped metal; often taken as 0.6 of its tensile strength", Units.Megapascal, 10, 1000);
-    private static readonly Input<double> Bolt = Inputs.Quantity("bolt-diameter", "least outer diameter of the bolt's thread; M6, M8, M10, M12 have 6g built in, from memory of ISO 965-2", Units.Millimetre, 1, 45).Optional();
-    private static readonly Input<double> Nut = Inputs.Quantity("nut-pitch-diameter", "greatest pitch diameter of the tapped thread; 6H built in likewise", Units.Millimetre, 1, 45).Optional();
+    private static readonly Input<double> Load = Inputs.Quantity("load",
+        "load to hold; the bolt's breaking load is taken when a class is given instead", Units.Newton, 10, 5_000_000).Optional();
+    private static readonly Input<double> Shear = Inputs.Quantity("shear",
+        "shear strength of the tapped metal; often taken as 0.6 of its tensile strength", Units.Megapascal, 10, 1000);
+    private static readonly Input<double> Bolt = Inputs.Quantity("bolt-diameter",
+        "least outer diameter of the bolt's thread; M6, M8, M10, M12 have 6g built in, from memory of ISO 965-2", Units.Millimetre, 1,
+        45).Optional();
+    private static readonly Input<double> Nut = Inputs.Quantity("nut-pitch-diameter",
+        "greatest pitch diameter of the tapped thread; 6H built in likewise", Units.Millimetre, 1, 45).Optional();
 
     public static BenchNumber Number { get; } = new()
     {
@@ -29,8 +34,10 @@ public static class ThreadEngagement
     };
 
     /// <summary>Area that shears in the tapped thread for each mm of engagement, in mm². Bolt diameter more than D2 − 0.866 P.</summary>
-    public static double ShearAreaSquareMillimetresPerMillimetre(double pitchMillimetres, double boltDiameterMillimetres, double nutPitchDiameterMillimetres) =>
-        Math.PI / pitchMillimetres * boltDiameterMillimetres * (pitchMillimetres / 2 + (boltDiameterMillimetres - nutPitchDiameterMillimetres) / Math.Sqrt(3));
+    public static double ShearAreaSquareMillimetresPerMillimetre(
+        double pitchMillimetres, double boltDiameterMillimetres, double nutPitchDiameterMillimetres) =>
+        Math.PI / pitchMillimetres * boltDiameterMillimetres * (pitchMillimetres / 2
+            + (boltDiameterMillimetres - nutPitchDiameterMillimetres) / Math.Sqrt(3));
 
     private static Result<Outcome> Work(Given given)
     {
@@ -67,12 +74,14 @@ public static class ThreadEngagement
         var row = Array.Find(Limits, limit => limit.Thread == thread.Designation);
         var (bolt, nut) = (given.Maybe(Bolt) ?? row.LeastBolt, given.Maybe(Nut) ?? row.MostNut);
         if (bolt <= 0 || nut <= 0)
-            return Bad("bolt-diameter", $"no limits are built in for {thread}", "Give bolt-diameter and nut-pitch-diameter from a thread table");
+            return Bad("bolt-diameter", $"no limits are built in for {thread}",
+                "Give bolt-diameter and nut-pitch-diameter from a thread table");
         return bolt <= thread.DiameterMillimetres && nut < bolt && nut > thread.MinorDiameterMillimetres
             ? Result<(double, double)>.Good((bolt, nut))
             : Bad("bolt-diameter", $"{Measure.Figure(bolt)} and {Measure.Figure(nut)} mm do not mesh as {thread}",
                 $"The bolt is at most {Measure.Figure(thread.DiameterMillimetres)} mm, the pitch diameter between {Measure.Figure(thread.MinorDiameterMillimetres)} mm and the bolt's");
     }
 
-    private static Result<(double, double)> Bad(string place, string found, string mend) => Result<(double, double)>.Bad(new Fault(place, found, mend));
+    private static Result<(double, double)> Bad(string place, string found, string mend) =>
+        Result<(double, double)>.Bad(new Fault(place, found, mend));
 }

@@ -8,7 +8,8 @@ public static class BreakingTorque
     /// <summary>Least root diameter of the coarse bolt, mm. From memory.</summary>
     private static readonly (string Thread, double LeastRoot)[] Roots = [("M6", 4.596), ("M7", 5.596), ("M8", 6.272), ("M10", 7.938)];
 
-    private static readonly Input<double> Used = Inputs.Quantity("torque", "torque about to be used on it", Units.NewtonMetre, 0.1, 2000).Optional();
+    private static readonly Input<double> Used = Inputs.Quantity("torque", "torque about to be used on it", Units.NewtonMetre, 0.1, 2000)
+        .Optional();
 
     public static BenchNumber Number { get; } = new()
     {
@@ -35,7 +36,8 @@ public static class BreakingTorque
         if (!grade.IsGood)
             return Result<Outcome>.Bad(grade.Faults);
         if (Array.Find(Roots, row => row.Thread == thread.Designation) is not { LeastRoot: > 0 } root)
-            return Outcome.Refuse("thread", $"{thread} is not covered", "The standard's rows known here are " + string.Join(", ", Roots.Select(row => row.Thread)));
+            return Outcome.Refuse("thread", $"{thread} is not covered",
+                "The standard's rows known here are " + string.Join(", ", Roots.Select(row => row.Thread)));
         var breaks = NewtonMetres(root.LeastRoot, ShearRatio(grade.Value.Name) * grade.Value.UltimateMegapascals);
         return Outcome.Judged(
             [new("breaking torque", breaks, Units.NewtonMetre)],

@@ -4,10 +4,14 @@ namespace Refettle.Bench.Heat;
 public static class HeatGap
 {
     private static readonly Input<double> Diameter = Inputs.Quantity("diameter", "diameter where they meet", Units.Millimetre, 1, 500);
-    private static readonly Input<double> OuterRise = Inputs.Quantity("outer-rise", "temperature rise of the outer part", Units.KelvinStep, 0, 1000);
-    private static readonly Input<double> InnerRise = Inputs.Quantity("inner-rise", "temperature rise of the inner part", Units.KelvinStep, 0, 1000).Or("0 K", "the inner part stays cold");
-    private static readonly Input<string> Outer = Inputs.Choice("outer", "metal of the outer part", "steel", "aluminium").Or("steel", "usual");
-    private static readonly Input<string> Inner = Inputs.Choice("inner", "metal of the inner part", "steel", "aluminium").Or("steel", "usual");
+    private static readonly Input<double> OuterRise =
+        Inputs.Quantity("outer-rise", "temperature rise of the outer part", Units.KelvinStep, 0, 1000);
+    private static readonly Input<double> InnerRise = Inputs.Quantity("inner-rise", "temperature rise of the inner part", Units.KelvinStep,
+        0, 1000).Or("0 K", "the inner part stays cold");
+    private static readonly Input<string> Outer = Inputs.Choice("outer", "metal of the outer part", "steel", "aluminium")
+        .Or("steel", "usual");
+    private static readonly Input<string> Inner = Inputs.Choice("inner", "metal of the inner part", "steel", "aluminium")
+        .Or("steel", "usual");
 
     public static BenchNumber Number { get; } = new()
     {
@@ -23,7 +27,8 @@ public static class HeatGap
     };
 
     /// <summary>Gap on the diameter in mm; negative where the inner part grows more.</summary>
-    public static double Millimetres(double diameterMillimetres, double outerPerKelvin, double outerRiseKelvin, double innerPerKelvin, double innerRiseKelvin) =>
+    public static double Millimetres(
+        double diameterMillimetres, double outerPerKelvin, double outerRiseKelvin, double innerPerKelvin, double innerRiseKelvin) =>
         diameterMillimetres * (outerPerKelvin * outerRiseKelvin - innerPerKelvin * innerRiseKelvin);
 
     private static Result<Outcome> Work(Given given)

@@ -5,7 +5,8 @@ namespace Refettle.Bench.Heat;
 /// <summary>Whether acid derusting or plating may make a bolt brittle.</summary>
 public static class HydrogenRisk
 {
-    private static readonly Input<double> Hardness = Inputs.Quantity("hardness", "Vickers hardness; the class's greatest is taken when not given", Units.One, 100, 900).Optional();
+    private static readonly Input<double> Hardness =
+        Inputs.Quantity("hardness", "Vickers hardness; the class's greatest is taken when not given", Units.One, 100, 900).Optional();
     private static readonly Input<string> Class = ThreadInputs.Class.Optional();
 
     public static BenchNumber Number { get; } = new()
@@ -39,5 +40,6 @@ public static class HydrogenRisk
             ? "No acid and no electroplating in a home shop: clean it mechanically or replace it."
             : "Only with a record of baking at 190 to 230 °C, commonly 4 h or more, right after plating; else clean mechanically.");
 
-    private static double? MostVickers(string grade) => grade switch { "8.8" => 335, "10.9" => 380, "12.9" => 435, "SAE 5" => 335, _ => null };
+    private static double? MostVickers(string grade) =>
+        grade switch { "8.8" => 335, "10.9" => 380, "12.9" => 435, "SAE 5" => 335, _ => null };
 }

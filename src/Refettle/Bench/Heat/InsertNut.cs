@@ -4,7 +4,8 @@ namespace Refettle.Bench.Heat;
 public static class InsertNut
 {
     private static readonly Input<string> Kind = Inputs.Choice("kind", "how the nut locks", "insert", "all-metal");
-    private static readonly Input<double> Reached = Inputs.Quantity("reached", "hottest or coldest that the nut got", Units.Celsius, -100, 1500);
+    private static readonly Input<double> Reached =
+        Inputs.Quantity("reached", "hottest or coldest that the nut got", Units.Celsius, -100, 1500);
 
     public static BenchNumber Number { get; } = new()
     {

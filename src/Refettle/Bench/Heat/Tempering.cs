@@ -13,7 +13,8 @@ public static class Tempering
         Says = "Whether a heated bolt must be scrapped",
         Room = "Heat",
         Formula = "reached ≥ least tempering temperature of the class → scrap",
-        Source = FastenerClass.Source + "; service range −50 to +150 °C (ISO 898-1 scope). That a bolt past it is scrap follows from this, it is not written there",
+        Source = FastenerClass.Source
+            + "; service range −50 to +150 °C (ISO 898-1 scope). That a bolt past it is scrap follows from this, it is not written there",
         Uncertainty = "Nobody knows how hot a bolt got under a torch: dull red is already above 500 °C (from memory). When in doubt, scrap.",
         Inputs = [ThreadInputs.Thread, ThreadInputs.Class, Reached],
         Example = "thread=M10 class=10.9 reached=450C",
@@ -29,6 +30,8 @@ public static class Tempering
         return Outcome.Judged(
             [new("least tempering temperature", limit, Units.Celsius)],
             reached >= limit ? "scrap" : "keeps its class",
-            reached < limit && reached > 150 ? "Above the 150 °C of the standard's scope: coatings, lubricant and thread-lock are gone; insert nuts too." : null);
+            reached < limit && reached > 150
+                ? "Above the 150 °C of the standard's scope: coatings, lubricant and thread-lock are gone; insert nuts too."
+                : null);
     }
 }

@@ -45,7 +45,9 @@ public static class Conformity
             return Bad(odd.Name, $"{given.Of(odd)} does not measure what {given.Of(Value)} does", "Give all in units of one kind");
         var lower = given.Has(Lower) ? given.Of(Lower).In(unit) : double.NegativeInfinity;
         var upper = given.Has(Upper) ? given.Of(Upper).In(unit) : double.PositiveInfinity;
-        return lower < upper ? Result<(double, double)>.Good((lower, upper)) : Bad("lower", "it is not below upper", "Exchange lower and upper");
+        return lower < upper
+            ? Result<(double, double)>.Good((lower, upper))
+            : Bad("lower", "it is not below upper", "Exchange lower and upper");
     }
 
     /// <summary>An uncertainty in the value's unit, more than 0, or why not.</summary>
@@ -53,9 +55,12 @@ public static class Conformity
     {
         var measure = given.Of(input);
         if (measure.Unit.Dimension != unit.Dimension)
-            return Result<double>.Bad(new Fault(input.Name, $"{measure} does not measure what {given.Of(Value)} does", "Give all in units of one kind"));
+            return Result<double>.Bad(
+                new Fault(input.Name, $"{measure} does not measure what {given.Of(Value)} does", "Give all in units of one kind"));
         var width = measure.Value * measure.Unit.Factor / unit.Factor;
-        return width > 0 ? Result<double>.Good(width) : Result<double>.Bad(new Fault(input.Name, $"{measure} is not more than 0", "Give a value above 0"));
+        return width > 0
+            ? Result<double>.Good(width)
+            : Result<double>.Bad(new Fault(input.Name, $"{measure} is not more than 0", "Give a value above 0"));
     }
 
     private static Result<Outcome> Work(Given given)
@@ -68,5 +73,6 @@ public static class Conformity
         return Outcome.Of(new BenchValue("chance to be within limits", chance * 100, Units.Percent));
     }
 
-    private static Result<(double, double)> Bad(string place, string found, string mend) => Result<(double, double)>.Bad(new Fault(place, found, mend));
+    private static Result<(double, double)> Bad(string place, string found, string mend) =>
+        Result<(double, double)>.Bad(new Fault(place, found, mend));
 }

@@ -22,7 +22,8 @@ public enum Decision
 public static class LimitDecision
 {
     private static readonly Input<Measure> Expanded = Inputs.Any("uncertainty", "expanded uncertainty U of the measurement (two sigma)");
-    private static readonly Input<double> Guard = Inputs.Quantity("guard", "guard band as a multiple r of U", Units.One, 0, 3).Or("1", "ILAC-G8, below 2.5 % false passes");
+    private static readonly Input<double> Guard = Inputs.Quantity("guard", "guard band as a multiple r of U", Units.One, 0, 3)
+        .Or("1", "ILAC-G8, below 2.5 % false passes");
 
     public static BenchNumber Number { get; } = new()
     {
@@ -41,7 +42,13 @@ public static class LimitDecision
     public static Decision Of(double value, double lower, double upper, double guard)
     {
         var inside = Math.Min(value - lower, upper - value);
-        return inside >= guard ? Decision.Pass : inside >= 0 ? Decision.ConditionalPass : inside >= -guard ? Decision.ConditionalFail : Decision.Fail;
+        return inside >= guard
+            ? Decision.Pass
+            : inside >= 0
+            ? Decision.ConditionalPass
+            : inside >= -guard
+            ? Decision.ConditionalFail
+            : Decision.Fail;
     }
 
     /// <summary>The greatest chance that a value at the acceptance limit is beyond the tolerance, one-sided, k = 2.</summary>
@@ -56,7 +63,8 @@ public static class LimitDecision
         var (lower, upper) = band.Value;
         var guard = given.Of(Guard) * spread.Value;
         if (upper - lower < 2 * guard)
-            return Outcome.Refuse("uncertainty", "the guard bands meet: this measurement cannot pass anything", "Measure better, or take a smaller guard");
+            return Outcome.Refuse("uncertainty", "the guard bands meet: this measurement cannot pass anything",
+                "Measure better, or take a smaller guard");
         var values = new[] { ("lowest pass", lower + guard), ("highest pass", upper - guard) }
             .Where(pair => double.IsFinite(pair.Item2)).Select(pair => new BenchValue(pair.Item1, pair.Item2, value.Unit));
         return Outcome.Judged(

@@ -4,10 +4,13 @@ namespace Refettle.Bench.Springs;
 public static class CoilSpring
 {
     private static readonly Input<double> Wire = Inputs.Quantity("wire", "wire diameter", Units.Millimetre, 0.1, 50);
-    private static readonly Input<double> Coil = Inputs.Quantity("coil", "mean coil diameter: outside less one wire", Units.Millimetre, 1, 500);
+    private static readonly Input<double> Coil =
+        Inputs.Quantity("coil", "mean coil diameter: outside less one wire", Units.Millimetre, 1, 500);
     private static readonly Input<double> Active = Inputs.Quantity("active-coils", "coils that move", Units.One, 1, 60);
-    private static readonly Input<double> Modulus = Inputs.Quantity("modulus", "shear modulus of the wire", Units.Gigapascal, 20, 100).Or("79.3 GPa", "spring steel");
-    private static readonly Input<double> Loss = Inputs.Quantity("wire-loss", "share of the wire's diameter lost to rust", Units.Percent, 0, 50);
+    private static readonly Input<double> Modulus = Inputs.Quantity("modulus", "shear modulus of the wire", Units.Gigapascal, 20, 100)
+        .Or("79.3 GPa", "spring steel");
+    private static readonly Input<double> Loss =
+        Inputs.Quantity("wire-loss", "share of the wire's diameter lost to rust", Units.Percent, 0, 50);
     private static readonly Input<double> Rate = Inputs.Quantity("rate", "spring rate", Units.NewtonPerMillimetre, 0.01, 1000);
     private static readonly Input<double> Travel = Inputs.Quantity("travel", "compression", Units.Millimetre, 0, 1000);
 
@@ -51,7 +54,8 @@ public static class CoilSpring
     };
 
     /// <summary>Rate in N/mm.</summary>
-    public static double RateNewtonsPerMillimetre(double wireMillimetres, double coilMillimetres, double activeCoils, double modulusMegapascals) =>
+    public static double RateNewtonsPerMillimetre(
+        double wireMillimetres, double coilMillimetres, double activeCoils, double modulusMegapascals) =>
         modulusMegapascals * Math.Pow(wireMillimetres, 4) / (8 * Math.Pow(coilMillimetres, 3) * activeCoils);
 
     /// <summary>Share of the rate lost, 0 to 1, when this share of the wire's diameter is lost.</summary>
@@ -73,7 +77,8 @@ public static class CoilSpring
     private static Result<Outcome> WorkEnergy(Given given)
     {
         var (rate, travel) = (given.Of(Rate), given.Of(Travel));
-        return Outcome.Judged([new("energy", EnergyJoules(rate, travel), Units.Joule), new("force", rate * travel, Units.Newton)], verdict: null,
+        return Outcome.Judged([new("energy", EnergyJoules(rate, travel), Units.Joule), new("force", rate * travel, Units.Newton)],
+            verdict: null,
             "A sprung load kills. Rated compressor, inspected, no impact gun, stay out of its line; the maker's manual first.");
     }
 }

@@ -7,9 +7,12 @@ public static class Wheel
     public const double Gravity = 9.80665;
 
     private static readonly Input<double> Spring = Inputs.Quantity("rate", "spring rate", Units.NewtonPerMillimetre, 0.1, 1000);
-    private static readonly Input<double> MotionRatio = Inputs.Quantity("motion-ratio", "spring travel over wheel travel (not the other way round)", Units.One, 0.1, 1.5);
-    private static readonly Input<double> Tyre = Inputs.Quantity("tyre-rate", "rate of the tyre, in series", Units.NewtonPerMillimetre, 20, 2000).Optional();
-    private static readonly Input<double> WheelRate = Inputs.Quantity("wheel-rate", "rate at the wheel", Units.NewtonPerMillimetre, 0.1, 1000);
+    private static readonly Input<double> MotionRatio =
+        Inputs.Quantity("motion-ratio", "spring travel over wheel travel (not the other way round)", Units.One, 0.1, 1.5);
+    private static readonly Input<double> Tyre =
+        Inputs.Quantity("tyre-rate", "rate of the tyre, in series", Units.NewtonPerMillimetre, 20, 2000).Optional();
+    private static readonly Input<double> WheelRate =
+        Inputs.Quantity("wheel-rate", "rate at the wheel", Units.NewtonPerMillimetre, 0.1, 1000);
     private static readonly Input<double> Mass = Inputs.Quantity("mass", "sprung mass on that wheel", Units.Kilogram, 10, 5000);
 
     public static BenchNumber RateNumber { get; } = new()
@@ -63,6 +66,7 @@ public static class Wheel
     private static Result<Outcome> WorkFrequency(Given given)
     {
         var frequency = FrequencyHertz(given.Of(WheelRate), given.Of(Mass));
-        return Outcome.Of(new("frequency", frequency, Units.Hertz), new("static deflection", DeflectionMillimetres(frequency), Units.Millimetre));
+        return Outcome.Of(new("frequency", frequency, Units.Hertz),
+            new("static deflection", DeflectionMillimetres(frequency), Units.Millimetre));
     }
 }

@@ -8,7 +8,8 @@ namespace Refettle.Bench.Threads;
 /// <param name="LeastTemperingCelsius">Heated beyond this it can no longer be credited with its class.</param>
 /// <param name="MostVickers">Hardest it may be, HV; null where the source gives another scale.</param>
 public sealed record FastenerClass(
-    string Name, double ProofMegapascals, double YieldMegapascals, double UltimateMegapascals, double LeastTemperingCelsius, int? MostVickers)
+    string Name, double ProofMegapascals, double YieldMegapascals, double UltimateMegapascals, double LeastTemperingCelsius,
+    int? MostVickers)
 {
     public const string Source = "ISO 898-1 tables 2 and 3; SAE J429 (seen in published copies)";
 
@@ -40,5 +41,6 @@ public sealed record FastenerClass(
     private static FastenerClass Sae(string name, double proofKsi, double yieldKsi, double ultimateKsi) =>
         new(name, proofKsi * KsiInMegapascals, yieldKsi * KsiInMegapascals, ultimateKsi * KsiInMegapascals, 427, null);
 
-    private static Result<FastenerClass> Bad(string place, string found, string mend) => Result<FastenerClass>.Bad(new Fault(place, found, mend));
+    private static Result<FastenerClass> Bad(string place, string found, string mend) =>
+        Result<FastenerClass>.Bad(new Fault(place, found, mend));
 }

@@ -5,7 +5,8 @@ namespace Refettle.Bench.Torque;
 /// <summary>Preload and torque at which tension and twist together use 90 % of the yield strength.</summary>
 public static class AssemblyPreload
 {
-    private static readonly Input<double> FrictionInput = Inputs.Quantity("friction", "friction coefficient, in the thread and under the head", Units.One, 0.04, 0.4);
+    private static readonly Input<double> FrictionInput =
+        Inputs.Quantity("friction", "friction coefficient, in the thread and under the head", Units.One, 0.04, 0.4);
 
     public static BenchNumber Number { get; } = new()
     {
@@ -23,7 +24,8 @@ public static class AssemblyPreload
     /// <summary>FM in N. Friction 0 to 0.5.</summary>
     public static double PreloadNewtons(ScrewThread thread, double yieldMegapascals, double threadFriction)
     {
-        var twist = 1.5 * thread.PitchDiameterMillimetres / thread.StressDiameterMillimetres * Friction.TanOfLeadAndFriction(thread, threadFriction);
+        var twist = 1.5 * thread.PitchDiameterMillimetres / thread.StressDiameterMillimetres * Friction.TanOfLeadAndFriction(thread,
+            threadFriction);
         return 0.9 * yieldMegapascals * thread.StressAreaSquareMillimetres / Math.Sqrt(1 + 3 * twist * twist);
     }
 

@@ -10,24 +10,30 @@ public static class Friction
     private const double HalfFlank = Math.PI / 6;
 
     /// <summary>Kellermann and Klein, VDI 2230: K d = 0.16 P + 0.58 d2 μG + ½ DKm μK.</summary>
-    public static double LinearNutFactor(ScrewThread thread, double threadFriction, double headFriction, double frictionDiameterMillimetres) =>
-        (0.16 * thread.PitchMillimetres + 0.58 * thread.PitchDiameterMillimetres * threadFriction + frictionDiameterMillimetres / 2 * headFriction)
+    public static double LinearNutFactor(
+        ScrewThread thread, double threadFriction, double headFriction, double frictionDiameterMillimetres) =>
+        (0.16 * thread.PitchMillimetres + 0.58 * thread.PitchDiameterMillimetres * threadFriction
+            + frictionDiameterMillimetres / 2 * headFriction)
         / thread.DiameterMillimetres;
 
     /// <summary>Motosh: K d = P/2π + μG rt / cos 30° + μK rn. From memory.</summary>
-    public static double MotoshNutFactor(ScrewThread thread, double threadFriction, double headFriction, double frictionDiameterMillimetres) =>
+    public static double MotoshNutFactor(
+        ScrewThread thread, double threadFriction, double headFriction, double frictionDiameterMillimetres) =>
         (thread.PitchMillimetres / (2 * Math.PI) + threadFriction * thread.PitchDiameterMillimetres / 2 / Math.Cos(HalfFlank)
             + headFriction * frictionDiameterMillimetres / 2)
         / thread.DiameterMillimetres;
 
     /// <summary>The screw as an inclined plane: K d = ½ d2 tan(φ + ρ′) + ½ DKm μK.</summary>
-    public static double ExactNutFactor(ScrewThread thread, double threadFriction, double headFriction, double frictionDiameterMillimetres) =>
-        (thread.PitchDiameterMillimetres / 2 * TanOfLeadAndFriction(thread, threadFriction) + frictionDiameterMillimetres / 2 * headFriction)
+    public static double ExactNutFactor(
+        ScrewThread thread, double threadFriction, double headFriction, double frictionDiameterMillimetres) =>
+        (thread.PitchDiameterMillimetres / 2 * TanOfLeadAndFriction(thread, threadFriction)
+            + frictionDiameterMillimetres / 2 * headFriction)
         / thread.DiameterMillimetres;
 
     /// <summary>NASA TM-106943 eq. 2: K = (dm/2d) (tan λ + μ sec 30°)/(1 − μ tan λ sec 30°) + 0.625 μc.</summary>
     /// <param name="meanDiameterMillimetres">dm, the mean of major and root diameter.</param>
-    public static double CollarNutFactor(double diameterMillimetres, double meanDiameterMillimetres, double pitchMillimetres, double threadFriction, double collarFriction)
+    public static double CollarNutFactor(
+        double diameterMillimetres, double meanDiameterMillimetres, double pitchMillimetres, double threadFriction, double collarFriction)
     {
         var (lead, friction) = (pitchMillimetres / (Math.PI * meanDiameterMillimetres), threadFriction / Math.Cos(HalfFlank));
         return meanDiameterMillimetres / (2 * diameterMillimetres) * (lead + friction) / (1 - friction * lead) + 0.625 * collarFriction;
@@ -42,7 +48,8 @@ public static class Friction
     }
 
     /// <summary>ISO 16047, from memory: one coefficient for thread and head from a measured torque and load.</summary>
-    public static double TotalFriction(ScrewThread thread, double torqueNewtonMetres, double preloadNewtons, double frictionDiameterMillimetres) =>
+    public static double TotalFriction(
+        ScrewThread thread, double torqueNewtonMetres, double preloadNewtons, double frictionDiameterMillimetres) =>
         (torqueNewtonMetres * 1000 / preloadNewtons - thread.PitchMillimetres / (2 * Math.PI))
         / (0.577 * thread.PitchDiameterMillimetres + 0.5 * frictionDiameterMillimetres);
 }

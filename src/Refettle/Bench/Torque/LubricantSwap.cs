@@ -5,8 +5,10 @@ namespace Refettle.Bench.Torque;
 /// <summary>A torque for another lubricant: same clamp load, other friction.</summary>
 public static class LubricantSwap
 {
-    private static readonly Input<double> From = Inputs.Quantity("k-from", "nut factor that the torque was stated for", Units.One, 0.05, 0.6);
-    private static readonly Input<double> To = Inputs.Quantity("k-to", "nut factor of the thread as it will be fitted", Units.One, 0.05, 0.6);
+    private static readonly Input<double> From =
+        Inputs.Quantity("k-from", "nut factor that the torque was stated for", Units.One, 0.05, 0.6);
+    private static readonly Input<double> To =
+        Inputs.Quantity("k-to", "nut factor of the thread as it will be fitted", Units.One, 0.05, 0.6);
     private static readonly Input<string> Class = ThreadInputs.Class.Optional();
 
     public static BenchNumber Number { get; } = new()
@@ -37,10 +39,13 @@ public static class LubricantSwap
             new("preload", wanted, Units.Newton),
             new("preload if not corrected", uncorrected, Units.Newton),
         ];
-        return given.Has(Class) ? Against(FastenerClass.Read("class", given.Of(Class), thread), thread, values, uncorrected) : Outcome.Of(values);
+        return given.Has(Class)
+            ? Against(FastenerClass.Read("class", given.Of(Class), thread), thread, values, uncorrected)
+            : Outcome.Of(values);
     }
 
-    private static Result<Outcome> Against(Result<FastenerClass> grade, ScrewThread thread, ValueList<BenchValue> values, double uncorrected)
+    private static Result<Outcome> Against(
+        Result<FastenerClass> grade, ScrewThread thread, ValueList<BenchValue> values, double uncorrected)
     {
         if (!grade.IsGood)
             return Result<Outcome>.Bad(grade.Faults);

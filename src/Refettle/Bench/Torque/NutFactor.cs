@@ -14,7 +14,8 @@ public static class NutFactor
     private static readonly Input<string> SurfaceInput =
         Inputs.Choice("surface", "surface of the thread", Surfaces.Select(row => row.Name).ToValueList());
 
-    public static Input<double> Input { get; } = Inputs.Quantity("k", "nut factor K; ask nut-factor for one by surface", Units.One, 0.05, 0.6)
+    public static Input<double> Input { get; } =
+        Inputs.Quantity("k", "nut factor K; ask nut-factor for one by surface", Units.One, 0.05, 0.6)
         .Or("0.20", "Shigley's value when nothing is known");
 
     public static BenchNumber Number { get; } = new()

@@ -44,7 +44,8 @@ public static class Preload
 
     /// <summary>What to say about a preload and the most it may be, both in N, beside the proof load; null when nothing.</summary>
     public static string? ProofCaution(double preloadNewtons, double mostNewtons, double proofNewtons) =>
-        preloadNewtons > proofNewtons ? $"Above the proof load ({new Measure(proofNewtons, Units.Newton)}): the bolt stretches for good or breaks. Do not tighten so."
+        preloadNewtons > proofNewtons
+            ? $"Above the proof load ({new Measure(proofNewtons, Units.Newton)}): the bolt stretches for good or breaks. Do not tighten so."
         : mostNewtons > proofNewtons ? $"Single bolts may pass the proof load ({new Measure(proofNewtons, Units.Newton)}) by scatter."
         : null;
 }

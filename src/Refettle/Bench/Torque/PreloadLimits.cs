@@ -5,7 +5,8 @@ namespace Refettle.Bench.Torque;
 /// <summary>The least and most clamp load of a joint of several bolts.</summary>
 public static class PreloadLimits
 {
-    private static readonly Input<double> Tolerance = Inputs.Quantity("tolerance", "half the torque band: 2 for 48 ± 2 N·m", Units.NewtonMetre, 0, 500);
+    private static readonly Input<double> Tolerance =
+        Inputs.Quantity("tolerance", "half the torque band: 2 for 48 ± 2 N·m", Units.NewtonMetre, 0, 500);
     private static readonly Input<int> Bolts = Inputs.Count("bolts", "bolts that share the load", 1, 100).Or("1", "the single bolt");
 
     public static BenchNumber Number { get; } = new()
@@ -26,7 +27,8 @@ public static class PreloadLimits
         (1 + scatter) * NutFactor.PreloadNewtons(mostTorqueNewtonMetres, nutFactor, diameterMillimetres);
 
     /// <summary>P min in N, mean of n bolts.</summary>
-    public static double LeastNewtons(double leastTorqueNewtonMetres, double nutFactor, double diameterMillimetres, double scatter, int bolts) =>
+    public static double LeastNewtons(
+        double leastTorqueNewtonMetres, double nutFactor, double diameterMillimetres, double scatter, int bolts) =>
         (1 - scatter / Math.Sqrt(bolts)) * NutFactor.PreloadNewtons(leastTorqueNewtonMetres, nutFactor, diameterMillimetres);
 
     private static Result<Outcome> Work(Given given)

@@ -4,9 +4,11 @@ namespace Refettle.Bench.Torque;
 public static class RunningTorque
 {
     private static readonly Input<double> Tolerance = Inputs.Quantity("tolerance", "half the torque band", Units.NewtonMetre, 0, 500);
-    private static readonly Input<double> Least = Inputs.Quantity("least-drag", "least torque to keep the nut turning before it seats", Units.NewtonMetre, 0, 500);
+    private static readonly Input<double> Least =
+        Inputs.Quantity("least-drag", "least torque to keep the nut turning before it seats", Units.NewtonMetre, 0, 500);
     private static readonly Input<double> Most = Inputs.Quantity("most-drag", "most torque to keep it turning", Units.NewtonMetre, 0, 500);
-    private static readonly Input<string> Stated = Inputs.Choice("stated", "how the torque is stated", "total", "above-running").Or("total", "the reading of the wrench");
+    private static readonly Input<string> Stated = Inputs.Choice("stated", "how the torque is stated", "total", "above-running")
+        .Or("total", "the reading of the wrench");
 
     public static BenchNumber Number { get; } = new()
     {
@@ -31,6 +33,7 @@ public static class RunningTorque
             ? Outcome.Of(
                 new("most clamping torque", torque + tolerance - least, Units.NewtonMetre),
                 new("least clamping torque", torque - tolerance - most, Units.NewtonMetre))
-            : Outcome.Refuse("most-drag", "the drag uses up the whole torque, nothing is left to clamp", "Take another nut, or clean the thread and measure again");
+            : Outcome.Refuse("most-drag", "the drag uses up the whole torque, nothing is left to clamp",
+                "Take another nut, or clean the thread and measure again");
     }
 }

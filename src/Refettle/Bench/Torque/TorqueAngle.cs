@@ -8,8 +8,10 @@ public static class TorqueAngle
     private static readonly Input<double> Angle = Inputs.Quantity("angle", "turn after the joint is snug", Units.Degree, 1, 360);
     private static readonly Input<double> Shank = Inputs.Quantity("shank", "plain shank within the grip", Units.Millimetre, 0, 500);
     private static readonly Input<double> Threaded = Inputs.Quantity("threaded", "free thread within the grip", Units.Millimetre, 0, 500);
-    private static readonly Input<double> Modulus = Inputs.Quantity("modulus", "elastic modulus of the bolt", Units.Gigapascal, 50, 250).Or("205 GPa", "steel");
-    private static readonly Input<double> Members = Inputs.Quantity("members", "compliance of the clamped parts over that of the bolt", Units.One, 0, 5).Or("0.25", "assumed: stiff steel parts");
+    private static readonly Input<double> Modulus = Inputs.Quantity("modulus", "elastic modulus of the bolt", Units.Gigapascal, 50, 250)
+        .Or("205 GPa", "steel");
+    private static readonly Input<double> Members = Inputs.Quantity("members", "compliance of the clamped parts over that of the bolt",
+        Units.One, 0, 5).Or("0.25", "assumed: stiff steel parts");
 
     public static BenchNumber Number { get; } = new()
     {
@@ -25,7 +27,8 @@ public static class TorqueAngle
     };
 
     /// <summary>δs in mm/N.</summary>
-    public static double BoltComplianceMillimetresPerNewton(ScrewThread thread, double shankMillimetres, double threadedMillimetres, double modulusMegapascals)
+    public static double BoltComplianceMillimetresPerNewton(
+        ScrewThread thread, double shankMillimetres, double threadedMillimetres, double modulusMegapascals)
     {
         var shankArea = Math.PI / 4 * thread.DiameterMillimetres * thread.DiameterMillimetres;
         return (shankMillimetres / shankArea + threadedMillimetres / thread.StressAreaSquareMillimetres) / modulusMegapascals;

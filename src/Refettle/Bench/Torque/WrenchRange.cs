@@ -33,7 +33,8 @@ public static class WrenchRange
         var deviation = torque * DeviationShare(torque);
         var fits = torque >= least && torque <= most;
         return Outcome.Judged(
-            [new("torque", torque, Units.NewtonMetre, torque - deviation, torque + deviation), new("standard uncertainty", StandardUncertainty(deviation), Units.NewtonMetre)],
+            [new("torque", torque, Units.NewtonMetre, torque - deviation, torque + deviation),
+                new("standard uncertainty", StandardUncertainty(deviation), Units.NewtonMetre)],
             fits ? "suits" : "does not suit",
             fits ? null : "Outside the wrench's marks: take another wrench.",
             fits && torque < most / 5 ? "In the lowest fifth of the wrench, where many are poor: take a smaller one." : null);

@@ -28,7 +28,8 @@ public sealed class AwaitedParts
     }
 
     /// <summary>Parts of the car that are not here and go onto it, by identifier.</summary>
-    public ValueList<string> Absent => _away.Select(one => one.Part).Concat(_notInHand.Select(PartOf)).Distinct().Order(StringComparer.Ordinal).ToValueList();
+    public ValueList<string> Absent =>
+        _away.Select(one => one.Part).Concat(_notInHand.Select(PartOf)).Distinct().Order(StringComparer.Ordinal).ToValueList();
 
     /// <summary>In the order of the steps, what belongs to none last.</summary>
     /// <param name="fasteners">Those of the sheet.</param>
@@ -36,7 +37,8 @@ public sealed class AwaitedParts
     {
         var away = _away.Select(one => new Awaited($"part {one.Part}", one.Name, StepOf(sheet, one.Part), one.Work.Says)).ToList();
         return away.Concat(ByWords()).Concat(Bought(sheet).Where(one => away.TrueForAll(gone => gone.Thing != one.Thing)))
-            .Concat(fasteners.Where(one => one.ToCome + one.Missing > 0).Select(one => new Awaited($"joint {one.Joint}", NameOf(one.Joint), one.Step, one.Says)))
+            .Concat(fasteners.Where(one => one.ToCome + one.Missing > 0)
+                .Select(one => new Awaited($"joint {one.Joint}", NameOf(one.Joint), one.Step, one.Says)))
             .OrderBy(one => one.Step ?? int.MaxValue).ToValueList();
     }
 
@@ -46,17 +48,20 @@ public sealed class AwaitedParts
         where work.Car == _car.Id
         from line in work.Lines
         where line.Away > 0 && _car.Structure.Parts.All(part => $"part {part.Id}" != line.Item.What)
-        select new Awaited(null, line.Item.What, null, $"At {work.To}: {line.Away} × {line.Item.What}, {work.Work}{(work.Promised is { } day ? $"; promised {DayWords.Day(day)}" : "; no day promised")}");
+        select new Awaited(null, line.Item.What, null,
+            $"At {work.To}: {line.Away} × {line.Item.What}, {work.Work}{(work.Promised is { } day ? $"; promised {DayWords.Day(day)}" : "; no day promised")}");
 
     /// <summary>New parts for places that a step fits again: what is not in hand of them.</summary>
     private IEnumerable<Awaited> Bought(RefitSheet sheet) => _notInHand
-        .Select(line => new Awaited(line.Need.Thing, line.Need.What, StepOf(sheet, PartOf(line)), Says(line))).Where(one => one.Step is not null);
+        .Select(line => new Awaited(line.Need.Thing, line.Need.What, StepOf(sheet, PartOf(line)), Says(line)))
+        .Where(one => one.Step is not null);
 
     private static IEnumerable<Served> NotInHand(Car car, Shelf shelf, IReadOnlyCollection<CarHistory> histories, DateOnly today)
     {
         var needs = histories.SelectMany(history => PlanNeeds.Of(history, shelf, Plan.Nothing, [], null)).ToValueList();
         return Allocation.Of(shelf, needs, Supplies.Of(shelf, needs, today, Basket.UsualConfidence))
-            .Where(line => line.Need.Car == car.Id && line.Need.Thing.StartsWith("part ", StringComparison.Ordinal) && (line.Missing > 0 || line.Given.Any(given => given.Supply.Order is not null)));
+            .Where(line => line.Need.Car == car.Id && line.Need.Thing.StartsWith("part ", StringComparison.Ordinal)
+                && (line.Missing > 0 || line.Given.Any(given => given.Supply.Order is not null)));
     }
 
     private static string PartOf(Served line) => line.Need.Thing["part ".Length..];
@@ -64,10 +69,13 @@ public sealed class AwaitedParts
     private string Says(Served line)
     {
         var coming = line.Given.Where(given => given.Supply.Order is not null).ToList();
-        var from = string.Join(", ", coming.Select(given => _shelf.Orders.First(order => order.Id == given.Supply.Order).Supplier).Distinct());
+        var from = string.Join(", ",
+            coming.Select(given => _shelf.Orders.First(order => order.Id == given.Supply.Order).Supplier).Distinct());
         return $"New: {line.Need.Count} × {line.Need.Number ?? line.Need.What}: " + string.Join(", ", new[]
         {
-            coming.Count > 0 ? $"{coming.Sum(given => given.Count)} ordered from {from}, to come about {DayWords.Day(coming.Max(given => given.Supply.From))}" : null,
+            coming.Count > 0
+                ? $"{coming.Sum(given => given.Count)} ordered from {from}, to come about {DayWords.Day(coming.Max(given => given.Supply.From))}"
+                : null,
             line.Missing > 0 ? $"{line.Missing} not ordered yet" : null,
         }.OfType<string>());
     }
@@ -75,8 +83,10 @@ public sealed class AwaitedParts
     /// <summary>The step that fits it, alone or with what it belongs to.</summary>
     private int? StepOf(RefitSheet sheet, string part)
     {
-        var fits = _car.Structure.SubAssemblies.Where(unit => unit.Members.Contains(part)).Select(unit => unit.Id).Append(part).Select(Fact.Off).ToHashSet();
-        return sheet.Steps.Select((step, place) => (step, place)).Where(one => fits.Contains(one.step.Fact)).Select(one => (int?)one.place).FirstOrDefault();
+        var fits = _car.Structure.SubAssemblies.Where(unit => unit.Members.Contains(part)).Select(unit => unit.Id).Append(part)
+            .Select(Fact.Off).ToHashSet();
+        return sheet.Steps.Select((step, place) => (step, place)).Where(one => fits.Contains(one.step.Fact)).Select(one => (int?)one.place)
+            .FirstOrDefault();
     }
 
     private string NameOf(string joint) => _car.Structure.Joints.FirstOrDefault(one => one.Id == joint)?.Name ?? joint;

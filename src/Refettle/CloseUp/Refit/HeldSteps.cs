@@ -27,13 +27,17 @@ internal sealed class HeldSteps
     }
 
     /// <summary>The parts that a step waits for; those of a task without steps, as a change of stance.</summary>
-    public ValueList<string> Of(WorkTask task, Step? step) => (step is null ? _tasks.GetValueOrDefault(task.Id) : _steps.GetValueOrDefault(step.Fact)) is { } parts ? parts.Order(StringComparer.Ordinal).ToValueList() : _none;
+    public ValueList<string> Of(WorkTask task, Step? step) =>
+        (step is null ? _tasks.GetValueOrDefault(task.Id) : _steps.GetValueOrDefault(step.Fact)) is { } parts
+            ? parts.Order(StringComparer.Ordinal).ToValueList()
+            : _none;
 
     public bool IsHeld(WorkTask task, Step? step) => Of(task, step).Count > 0;
 
     /// <summary>What puts a part on: alone, else with what it came off with.</summary>
     private IEnumerable<Fact> Fitting(string part, HashSet<Fact> facts) => facts.Contains(Fact.Off(part)) ? [Fact.Off(part)]
-        : _standing.Car.Structure.SubAssemblies.Where(unit => unit.Members.Contains(part)).Select(unit => Fact.Off(unit.Id)).Where(facts.Contains);
+        : _standing.Car.Structure.SubAssemblies.Where(unit => unit.Members.Contains(part)).Select(unit => Fact.Off(unit.Id))
+            .Where(facts.Contains);
 
     private void Hold(WorkTask task, List<(WorkTask Task, string Why)> before)
     {
@@ -50,7 +54,8 @@ internal sealed class HeldSteps
         var around = before.SelectMany(one => one.Task.Steps).Concat(task.Steps).DistinctBy(step => step.Fact).ToList();
         var own = task.Steps.Select(step => step.Fact).ToHashSet();
         var next = around.ToDictionary(step => step.Fact, step => StepNeeds.Facts(_standing, step).Where(own.Contains).ToList());
-        foreach (var held in around.Where(step => _steps.ContainsKey(step.Fact)).Select(step => (step.Fact, Parts: _steps[step.Fact].ToHashSet())).ToList())
+        foreach (var held in around.Where(step => _steps.ContainsKey(step.Fact))
+            .Select(step => (step.Fact, Parts: _steps[step.Fact].ToHashSet())).ToList())
         {
             foreach (var later in Onward.From(held.Fact, fact => next[fact]))
                 Add(_steps, later, held.Parts);

@@ -2,7 +2,8 @@ using Refettle.Timeline.Network;
 
 namespace Refettle.CloseUp.Refit;
 
-/// <summary>Looks a refit sheet over from the car's description alone: everything that is apart is put back, once, and nothing is fitted behind what is on already.</summary>
+/// <summary>Looks a refit sheet over from the car's description alone: everything that is apart is put back, once, and nothing is
+/// fitted behind what is on already.</summary>
 public static class RefitCheck
 {
     private const string Report = "This is a fault of the program: please report it.";
@@ -20,36 +21,47 @@ public static class RefitCheck
                 faults.AddRange(Close(car, step.Fact.Subject, number, off, closed).Concat(Refit(car, step, number, off, closed)));
         }
 
-        faults.AddRange(off.Order(StringComparer.Ordinal).Select(part => new Fault($"part {part}", "it is off, and no step fits it", Report)));
+        faults.AddRange(off.Order(StringComparer.Ordinal)
+            .Select(part => new Fault($"part {part}", "it is off, and no step fits it", Report)));
         open.ExceptWith(closed);
-        faults.AddRange(open.Order(StringComparer.Ordinal).Select(joint => new Fault($"joint {joint}", "it is open, and no step closes it", Report)));
+        faults.AddRange(open.Order(StringComparer.Ordinal)
+            .Select(joint => new Fault($"joint {joint}", "it is open, and no step closes it", Report)));
         return faults.Count > 0 && StepsDone.Of(new(car)).Odd.Faults() is { Count: > 0 } odd ? odd : faults.ToValueList();
     }
 
     /// <summary>Whether the sheet says itself that what its way back asks for does not hold.</summary>
-    private static bool IsSaid(RefitStep step) => step.Cautions.Any(caution => caution.StartsWith(RefitGate.NotYet, StringComparison.Ordinal));
+    private static bool IsSaid(RefitStep step) =>
+        step.Cautions.Any(caution => caution.StartsWith(RefitGate.NotYet, StringComparison.Ordinal));
 
     /// <summary>What a joint's way back asks for is still off, or still open.</summary>
     private static IEnumerable<Fault> Refit(Car car, RefitStep step, int number, HashSet<string> off, HashSet<string> closed) =>
         (IsSaid(step) ? null : car.Structure.Joints.First(joint => joint.Id == step.Fact.Subject).Refit)?.Clear
-            .Where(need => (need.Kind == FactKind.Off && car.Structure.Parts.Any(part => part.Id == need.Subject) && !off.Contains(need.Subject))
+            .Where(need => (need.Kind == FactKind.Off && car.Structure.Parts.Any(part => part.Id == need.Subject)
+                && !off.Contains(need.Subject))
                 || (need.Kind == FactKind.Open && closed.Contains(need.Subject)))
-            .Select(need => new Fault($"step {number}", $"{step.Fact.Subject} is closed by its way back while {need} does not hold", Report)) ?? [];
+            .Select(need => new Fault($"step {number}", $"{step.Fact.Subject} is closed by its way back while {need} does not hold",
+                Report)) ?? [];
 
     private static HashSet<string> Subjects(Car car, FactKind kind)
     {
-        var known = kind == FactKind.Off ? car.Structure.Parts.Select(part => part.Id).ToHashSet() : car.Structure.Joints.Select(joint => joint.Id).ToHashSet();
+        var known = kind == FactKind.Off
+            ? car.Structure.Parts.Select(part => part.Id).ToHashSet()
+            : car.Structure.Joints.Select(joint => joint.Id).ToHashSet();
         return [.. car.Done.Where(fact => fact.Kind == kind && known.Contains(fact.Subject)).Select(fact => fact.Subject)];
     }
 
-    /// <summary>A part goes on while what has to be off for its way out is off; a member that came off before its sub-assembly goes on by itself.</summary>
+    /// <summary>A part goes on while what has to be off for its way out is off; a member that came off before its
+    /// sub-assembly goes on by itself.</summary>
     private static IEnumerable<Fault> Fit(Car car, RefitStep step, int number, HashSet<string> off, HashSet<string> alone)
     {
         var unit = step.Fact.Subject;
         var members = car.Structure.SubAssemblies.FirstOrDefault(group => group.Id == unit)?.Members ?? [unit];
-        var way = car.Structure.SubAssemblies.FirstOrDefault(group => group.Id == unit)?.Out ?? car.Structure.Parts.First(part => part.Id == unit).Out;
+        var way = car.Structure.SubAssemblies.FirstOrDefault(group => group.Id == unit)?.Out
+            ?? car.Structure.Parts.First(part => part.Id == unit).Out;
         var before = off.Count;
-        foreach (var blocker in (IsSaid(step) ? [] : way.Refit?.Clear ?? way.Clear).Where(need => need.Kind == FactKind.Off && car.Structure.Parts.Any(part => part.Id == need.Subject) && !off.Contains(need.Subject)))
+        foreach (var blocker in (IsSaid(step) ? [] : way.Refit?.Clear ?? way.Clear)
+            .Where(need => need.Kind == FactKind.Off && car.Structure.Parts.Any(part => part.Id == need.Subject)
+                && !off.Contains(need.Subject)))
             yield return new($"step {number}", $"{unit} is fitted behind {blocker.Subject}, which is on already", Report);
         off.ExceptWith(members.Where(member => member == unit || !alone.Contains(member)));
         if (off.Count == before)

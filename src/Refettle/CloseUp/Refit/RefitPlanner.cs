@@ -15,8 +15,11 @@ public static class RefitPlanner
         var (standing, memory) = (new CarStanding(car), new StripMemory(history));
         var held = new HeldSteps(standing, network, absent);
         var steps = RefitOrder.Of(network, memory, held).SelectMany(task => Steps(standing, task, memory, held)).ToValueList();
-        return new(steps, Leftover(car, steps), ToBleed(standing), network.Tasks.Where(task => task.Kind == TaskKind.Check || task is { Kind: TaskKind.HandIn, Mark: not { Progress: TaskProgress.Done } })
-            .Select(task => new EndCheck(task.Id, task.Says, task.Takes, task.Origin, task.Cautions) { Waste = task.Waste, IsReady = task.Kind == TaskKind.HandIn || !task.Unseen.Any(standing.IsTrue) }).ToValueList());
+        return new(steps, Leftover(car, steps), ToBleed(standing),
+            network.Tasks
+                .Where(task => task.Kind == TaskKind.Check || task is { Kind: TaskKind.HandIn, Mark: not { Progress: TaskProgress.Done } })
+            .Select(task => new EndCheck(task.Id, task.Says, task.Takes, task.Origin, task.Cautions)
+            { Waste = task.Waste, IsReady = task.Kind == TaskKind.HandIn || !task.Unseen.Any(standing.IsTrue) }).ToValueList());
     }
 
     /// <summary>A change of stance is one step; what follows by itself from another step is none.</summary>
@@ -25,13 +28,16 @@ public static class RefitPlanner
         if (task.Kind == TaskKind.Stance)
         {
             var stance = task.Stance is { } named ? Fact.State(named) : default;
-            yield return new(stance, task.Says, Side.None, Zone.WholeCar, task.Stance, task.Takes, task.Origin, null, [], [], [], task.Cautions, []) { WaitsFor = held.Of(task, null) };
+            yield return new(stance, task.Says, Side.None, Zone.WholeCar, task.Stance, task.Takes, task.Origin, null, [], [], [],
+                task.Cautions, [])
+            { WaitsFor = held.Of(task, null) };
         }
 
         foreach (var step in RefitOrder.Within(task, standing, memory).Where(step => !PlanOutline.FollowsByItself(step)))
         {
             var joint = step.Fact.Kind == FactKind.Open ? standing.Joints[step.Fact.Subject] : null;
-            yield return new(step.Fact, PuttingBack.Says(step, standing), SideOf(step.Fact, standing), step.Place, task.Stance, step.Cost.Close, step.Origin, joint is null ? null : CardOf(joint),
+            yield return new(step.Fact, PuttingBack.Says(step, standing), SideOf(step.Fact, standing), step.Place, task.Stance,
+                step.Cost.Close, step.Origin, joint is null ? null : CardOf(joint),
                 memory.Of(step.Fact), memory.PhotosOf(step.Fact), memory.BagsOf(step.Fact),
                 Cautions(step, joint, standing, memory), LooksOf(step.Fact, standing.Car, memory))
             { WaitsFor = held.Of(task, step) };
@@ -54,7 +60,9 @@ public static class RefitPlanner
         var parts = fact.Kind switch
         {
             FactKind.Off when standing.Parts.TryGetValue(fact.Subject, out var part) => [part.Side],
-            FactKind.Open => standing.Joints[fact.Subject].Holds.Select(part => standing.Parts[part].Side).Where(side => side != Side.None).Distinct().ToArray(),
+            FactKind.Open =>
+                standing.Joints[fact.Subject].Holds.Select(part => standing.Parts[part].Side).Where(side => side != Side.None).Distinct()
+                    .ToArray(),
             _ => Array.Empty<Side>(),
         };
         return parts.Length == 1 ? parts[0] : Side.None;
@@ -72,14 +80,18 @@ public static class RefitPlanner
     /// <summary>A sub-assembly closes what its parts close.</summary>
     private static ValueList<Look> LooksOf(Fact fact, Car car, StripMemory memory)
     {
-        var fitted = fact.Kind != FactKind.Off ? [] : car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == fact.Subject)?.Members ?? [fact.Subject];
+        var fitted = fact.Kind != FactKind.Off
+            ? []
+            : car.Structure.SubAssemblies.FirstOrDefault(unit => unit.Id == fact.Subject)?.Members ?? [fact.Subject];
         return car.Structure.Spaces.Where(space => space.ClosedBy.Any(fitted.Contains)).Select(space => new Look(space.Id, space.Name,
-            LastLook.Inside(car, space).SelectMany(memory.BagsOf).Distinct().ToValueList(), memory.IsPhotographed($"space {space.Id}"))).ToValueList();
+            LastLook.Inside(car, space).SelectMany(memory.BagsOf).Distinct().ToValueList(),
+            memory.IsPhotographed($"space {space.Id}"))).ToValueList();
     }
 
     private static ValueList<Bag> Leftover(Car car, ValueList<RefitStep> steps) =>
         car.Bags.Where(bag => !bag.IsEmpty).Except(steps.SelectMany(step => step.Bags)).ToValueList();
 
     private static ValueList<Joint> ToBleed(CarStanding standing) =>
-        standing.Car.Disturbed.Where(one => EndChecks.IsToBleed(one, standing)).Select(one => standing.Joints[one.Fact.Subject]).ToValueList();
+        standing.Car.Disturbed.Where(one => EndChecks.IsToBleed(one, standing)).Select(one => standing.Joints[one.Fact.Subject])
+            .ToValueList();
 }

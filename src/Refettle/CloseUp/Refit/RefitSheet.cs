@@ -2,9 +2,10 @@ using Refettle.Timeline.Network;
 
 namespace Refettle.CloseUp.Refit;
 
-/// <summary>How the car goes back together from where it stands: every step in an order that works, what the strip remembers of it, and what is
-/// checked at the end.</summary>
-/// <param name="Leftover">Bags that are not empty and belong to no step of the sheet: something of theirs was forgotten, or left out on purpose.</param>
+/// <summary>How the car goes back together from where it stands: every step in an order that works,
+/// what the strip remembers of it, and what is checked at the end.</summary>
+/// <param name="Leftover">Bags that are not empty and belong to no step of the sheet: something of theirs was
+/// forgotten, or left out on purpose.</param>
 /// <param name="Bleeding">What was opened of the hydraulics, open still or not, and was neither bled nor filled since.</param>
 /// <param name="Checks">What is done once everything is on, in order.</param>
 public sealed record RefitSheet(ValueList<RefitStep> Steps, ValueList<Bag> Leftover, ValueList<Joint> Bleeding, ValueList<EndCheck> Checks);
@@ -19,7 +20,8 @@ public sealed record RefitSheet(ValueList<RefitStep> Steps, ValueList<Bag> Lefto
 /// <param name="LastLooks">What it closes off: look once more, and photograph.</param>
 /// <param name="Origin">Of its minutes.</param>
 public sealed record RefitStep(
-    Fact Fact, string Says, Side Side, string Place, string? Stance, Minutes Takes, Origin Origin, ClosingCard? Card, ValueList<Remembered> Remembers,
+    Fact Fact, string Says, Side Side, string Place, string? Stance, Minutes Takes, Origin Origin, ClosingCard? Card,
+    ValueList<Remembered> Remembers,
     ValueList<Photo> Photos, ValueList<Bag> Bags, ValueList<string> Cautions, ValueList<Look> LastLooks)
 {
     /// <summary>Parts that are not here, by identifier: before they are it cannot be begun.</summary>

@@ -15,14 +15,18 @@ internal sealed class StripMemory
     {
         _car = history.Car;
         _nameOf = _car.Structure.Parts.ToDictionary(part => $"part {part.Id}", part => part.Name);
-        _heated = [.. history.Lines.Where(line => line.Standing == Standing.InForce).Select(line => line.Happening).OfType<Happening>().SelectMany(Heated)];
-        _lines = history.Lines.Select((line, place) => (line, place)).Where(pair => pair.line is { Standing: Standing.InForce, Happening: not null })
-            .SelectMany(pair => Told(pair.line.Happening!).Select(told => (told.About, Entry: (pair.place, new Remembered(pair.line.Entry.At, pair.line.Entry.Device, told.Says)))))
+        _heated = [.. history.Lines.Where(line => line.Standing == Standing.InForce).Select(line => line.Happening).OfType<Happening>()
+            .SelectMany(Heated)];
+        _lines = history.Lines.Select((line, place) => (line, place))
+            .Where(pair => pair.line is { Standing: Standing.InForce, Happening: not null })
+            .SelectMany(pair => Told(pair.line.Happening!)
+                .Select(told => (told.About, Entry: (pair.place, new Remembered(pair.line.Entry.At, pair.line.Entry.Device, told.Says)))))
             .ToLookup(pair => pair.About, pair => pair.Entry);
     }
 
     /// <summary>In the order of the log.</summary>
-    public ValueList<Remembered> Of(Fact fact) => Abouts(fact).SelectMany(about => _lines[about]).OrderBy(line => line.Place).Select(line => line.Line).Distinct().ToValueList();
+    public ValueList<Remembered> Of(Fact fact) =>
+        Abouts(fact).SelectMany(about => _lines[about]).OrderBy(line => line.Place).Select(line => line.Line).Distinct().ToValueList();
 
     /// <summary>Place in the log of the last line about it; -1 when there is none.</summary>
     public int LastOf(Fact fact) => Abouts(fact).SelectMany(about => _lines[about]).Select(line => line.Place).DefaultIfEmpty(-1).Max();
@@ -36,12 +40,16 @@ internal sealed class StripMemory
 
     private IEnumerable<string> Heated(Happening happening) => happening switch
     {
-        StepDone { Fact: { Kind: FactKind.Open } fact, Way: { } name } when IsHot(HotWork.OfTool(name) | ToolOf(fact.Subject, name)) => [fact.Subject],
-        Tried tried when IsHot(HotWork.OfTool(tried.Try.Rung)) || tried.Try.Rung.StartsWith("weld", StringComparison.Ordinal) => [tried.Try.Joint],
+        StepDone { Fact: { Kind: FactKind.Open } fact, Way: { } name } when IsHot(HotWork.OfTool(name) | ToolOf(fact.Subject, name)) =>
+            [fact.Subject],
+        Tried tried when IsHot(HotWork.OfTool(tried.Try.Rung)) || tried.Try.Rung.StartsWith("weld", StringComparison.Ordinal) =>
+            [tried.Try.Joint],
         _ => [],
     };
 
-    private Danger ToolOf(string joint, string way) => _car.Structure.Joints.FirstOrDefault(known => known.Id == joint) is { } found && found.Ways.FirstOrDefault(own => own.Id == way) is { } used
+    private Danger ToolOf(string joint, string way) =>
+        _car.Structure.Joints.FirstOrDefault(known => known.Id == joint) is { } found
+            && found.Ways.FirstOrDefault(own => own.Id == way) is { } used
         ? HotWork.Of(used, joint: null) : Danger.None;
 
     private static bool IsHot(Danger danger) => (danger & (Danger.Heat | Danger.Flame)) != 0;
@@ -62,7 +70,10 @@ internal sealed class StripMemory
 
     private IEnumerable<(string About, string Says)> Told(Happening happening) => happening switch
     {
-        StepDone done => Abouts(done.Fact).Take(1).Select(about => (about, $"{Undone(done.Fact)}{(done.Way is null ? "" : $", {done.Way}")}{(done.Took is null ? "" : $", {done.Took}")}")),
+        StepDone done =>
+            Abouts(done.Fact).Take(1)
+                .Select(about => (about,
+                    $"{Undone(done.Fact)}{(done.Way is null ? "" : $", {done.Way}")}{(done.Took is null ? "" : $", {done.Took}")}")),
         Tried tried => [($"joint {tried.Try.Joint}", $"tried: {tried.Try.Rung}")],
         Noted { About: { } about } noted => [(about, noted.Text)],
         _ => [],

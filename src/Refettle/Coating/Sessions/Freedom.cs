@@ -27,7 +27,8 @@ internal sealed class Freedom
     public Freedom Cut(Func<int, OccasionSet, OccasionSet> cut, int occasions) =>
         new Freedom(_after, [.. _left.Select((set, coat) => cut(coat, set))]).Agreed(occasions);
 
-    /// <summary>The first coat that no occasion is left for when coats are placed one after the other; null when all can be placed.</summary>
+    /// <summary>The first coat that no occasion is left for when coats are placed one after the
+    /// other; null when all can be placed.</summary>
     public static int? Stuck(CoatRow row, int occasions)
     {
         var here = OccasionSet.None(occasions);

@@ -3,11 +3,14 @@ namespace Refettle.Coating.Sessions;
 /// <summary>How many sessions are still needed at least.</summary>
 internal static class SessionBound
 {
-    /// <summary>Coats of one product whose spans have no occasion in common need sessions of their own, and so do coats of one product in one
-    /// row, and those that do not fit in at one time. The first is counted as the greatest number of spans that are apart from each other (earliest end first),
-    /// without the coats that a session made before can serve; the last as the room that is missing beside what goes on in the sessions made before; what only dries there is left out, since a part may be coated again where it dries.</summary>
+    /// <summary>Coats of one product whose spans have no occasion in common need sessions of their
+    /// own, and so do coats of one product in one row, and those that do not fit in at one time. The first is counted as the greatest
+    /// number of spans that are apart from each other (earliest end first), without the coats that a session made before can serve; the
+    /// last as the room that is missing beside what goes on in the sessions made before; what only dries there is left out, since a part
+    /// may be coated again where it dries.</summary>
     public static int Of(SessionQuestion question, int[][] products, SessionBranch branch) => Enumerable.Range(0, branch.Made.Length)
-        .Sum(product => Math.Max(Crowded(question, products, product, branch), Math.Max(Apart(products, product, branch), InOneRow(products, product, branch.Made[product]))));
+        .Sum(product => Math.Max(Crowded(question, products, product, branch),
+            Math.Max(Apart(products, product, branch), InOneRow(products, product, branch.Made[product]))));
 
     private static int Apart(int[][] products, int product, SessionBranch branch)
     {
@@ -37,10 +40,14 @@ internal static class SessionBound
         for (var row = 0; row < products.Length; row++)
         {
             for (var coat = 0; coat < products[row].Length; coat++)
-                rest += products[row][coat] == product && !branch.Chosen[row][coat] && question.Rows[row].TakenUntil < 0 ? question.Rows[row].Load : default;
+                rest += products[row][coat] == product && !branch.Chosen[row][coat] && question.Rows[row].TakenUntil < 0
+                    ? question.Rows[row].Load
+                    : default;
         }
 
-        return question.MostRoom.Needed(rest, branch.Made[product].All().Aggregate(default(SessionLoad), (spare, one) => spare + question.RoomAt(one).Beside(branch.Sprayed[one])));
+        return question.MostRoom.Needed(rest,
+            branch.Made[product].All()
+                .Aggregate(default(SessionLoad), (spare, one) => spare + question.RoomAt(one).Beside(branch.Sprayed[one])));
     }
 
     private static int InOneRow(int[][] products, int product, OccasionSet made) =>

@@ -22,7 +22,8 @@ public static class SessionCheck
 
         if (!HaveRoom(question, [.. answer.Rows.Select(row => row.ToArray())]))
             yield return "more goes on at one time than there is room for";
-        var sessions = question.Rows.SelectMany((row, i) => answer.Rows[i].Select((occasion, j) => (row.Coats[j].Product, occasion))).Distinct().Count();
+        var sessions = question.Rows.SelectMany((row, i) => answer.Rows[i].Select((occasion, j) => (row.Coats[j].Product, occasion)))
+            .Distinct().Count();
         if (sessions != answer.Sessions || answer.AtLeast > answer.Sessions)
             yield return $"{sessions} sessions, {answer.Sessions} said, {answer.AtLeast} at least";
     }

@@ -4,7 +4,8 @@ namespace Refettle.Coating.Sessions;
 /// <param name="SquareMetres">0 when not known.</param>
 public readonly record struct SessionLoad(int Pieces, decimal SquareMetres)
 {
-    public static SessionLoad operator +(SessionLoad one, SessionLoad other) => new(one.Pieces + other.Pieces, one.SquareMetres + other.SquareMetres);
+    public static SessionLoad operator +(SessionLoad one, SessionLoad other) =>
+        new(one.Pieces + other.Pieces, one.SquareMetres + other.SquareMetres);
 }
 
 /// <summary>What fits into the spray corner at one occasion, all products together.</summary>
@@ -24,10 +25,13 @@ public sealed record SessionRoom(int? Pieces, decimal? SquareMetres)
         Math.Max(Needed(load.Pieces - spare.Pieces, Pieces), Needed(load.SquareMetres - spare.SquareMetres, SquareMetres));
 
     /// <summary>What is left beside a load; 0 where there is no limit.</summary>
-    public SessionLoad Beside(SessionLoad load) => new((Pieces ?? load.Pieces) - load.Pieces, (SquareMetres ?? load.SquareMetres) - load.SquareMetres);
+    public SessionLoad Beside(SessionLoad load) =>
+        new((Pieces ?? load.Pieces) - load.Pieces, (SquareMetres ?? load.SquareMetres) - load.SquareMetres);
 
     /// <summary>What is left of it beside a load, never less than nothing.</summary>
-    public SessionRoom Without(SessionLoad load) => new(Pieces is { } pieces ? Math.Max(0, pieces - load.Pieces) : null, SquareMetres is { } area ? Math.Max(0, area - load.SquareMetres) : null);
+    public SessionRoom Without(SessionLoad load) =>
+        new(Pieces is { } pieces ? Math.Max(0, pieces - load.Pieces) : null,
+            SquareMetres is { } area ? Math.Max(0, area - load.SquareMetres) : null);
 
     private static int Needed(decimal rest, decimal? room) => room is { } each && rest > 0 && each > 0 ? (int)Math.Ceiling(rest / each) : 0;
 }

@@ -1,8 +1,8 @@
 namespace Refettle.Coating.Sessions;
 
 /// <summary>Looks for a plan with no more than so many sessions and no coat after an occasion. Exhaustive unless cut off.</summary>
-/// <remarks>With a session for every coat and endless room the first choices always do: every such question is answered. Of rows that are alike none begins later
-/// than the one before it: any plan becomes such a one when they change places.</remarks>
+/// <remarks>With a session for every coat and endless room the first choices always do: every such question is answered.
+/// Of rows that are alike none begins later than the one before it: any plan becomes such a one when they change places.</remarks>
 internal sealed class SessionSearch
 {
     private readonly SessionQuestion _question;
@@ -22,7 +22,8 @@ internal sealed class SessionSearch
         var until = OccasionSet.Of(Enumerable.Range(0, end + 1), question.Occasions);
         _begin = new(
             [.. question.Rows.Select(row => Freedom.Of(row, question.Occasions).Cut((_, set) => set.And(until), question.Occasions))],
-            [.. _products.Select(row => new bool[row.Length])], [.. names.Select(_ => OccasionSet.None(question.Occasions))], new SessionLoad[question.Occasions], new SessionLoad[question.Occasions],
+            [.. _products.Select(row => new bool[row.Length])], [.. names.Select(_ => OccasionSet.None(question.Occasions))],
+            new SessionLoad[question.Occasions], new SessionLoad[question.Occasions],
             [.. question.Rows.Select(row => OccasionSet.Of(Enumerable.Range(0, row.TakenUntil + 1), question.Occasions))]);
     }
 
@@ -35,14 +36,16 @@ internal sealed class SessionSearch
     /// <inheritdoc cref="Find"/>
     public int[][]? Any() => Find(int.MaxValue) ?? (WasCutOff ? InTurn() : null);
 
-    /// <returns>For each row the occasions of its coats; null when there is none, or none was found before the search was cut off.</returns>
+    /// <returns>For each row the occasions of its coats; null when there is none, or none was found
+    /// before the search was cut off.</returns>
     public int[][]? Find(int sessions)
     {
         _left = _most;
         return Go(_begin, sessions);
     }
 
-    /// <summary>Each row as a whole, in sessions that are made where it can join them, else as soon as can be: what dries is out of the way before the next.</summary>
+    /// <summary>Each row as a whole, in sessions that are made where it can join them, else as soon as can be: what dries is
+    /// out of the way before the next.</summary>
     private int[][]? InTurn()
     {
         var branch = _begin;
@@ -61,7 +64,8 @@ internal sealed class SessionSearch
         if (coat == _products[row].Length)
             return branch;
         var made = branch.Made[_products[row][coat]];
-        foreach (var occasion in branch.Rows[row][coat].All().Where(one => branch.Fits(_question, row, coat, one)).OrderByDescending(made.Has).ThenBy(one => one))
+        foreach (var occasion in branch.Rows[row][coat].All().Where(one => branch.Fits(_question, row, coat, one))
+            .OrderByDescending(made.Has).ThenBy(one => one))
         {
             var next = branch.With(_question, row, coat, _products[row][coat], occasion);
             if (!next.IsDead && Placed(next, row, coat + 1) is { } placed)
@@ -78,7 +82,9 @@ internal sealed class SessionSearch
         if (branch.MostUrgent is not var (row, coat))
             return [.. branch.Rows.Select(one => Enumerable.Range(0, one.Count).Select(i => one[i].First).ToArray())];
         var made = branch.Made[_products[row][coat]];
-        foreach (var occasion in branch.Rows[row][coat].All().Where(one => branch.Fits(_question, row, coat, one) && (coat > 0 || IsInTurn(branch, row, one))).OrderByDescending(made.Has).ThenByDescending(one => one))
+        foreach (var occasion in branch.Rows[row][coat].All()
+            .Where(one => branch.Fits(_question, row, coat, one) && (coat > 0 || IsInTurn(branch, row, one))).OrderByDescending(made.Has)
+            .ThenByDescending(one => one))
         {
             if (Go(branch.With(_question, row, coat, _products[row][coat], occasion), sessions) is { } plan)
                 return plan;
@@ -91,7 +97,8 @@ internal sealed class SessionSearch
     {
         for (var other = 0; other < _kinds.Length; other++)
         {
-            if (other != row && _kinds[other] == _kinds[row] && branch.Chosen[other][0] && (other < row ? branch.Rows[other][0].First < occasion : branch.Rows[other][0].First > occasion))
+            if (other != row && _kinds[other] == _kinds[row] && branch.Chosen[other][0]
+                && (other < row ? branch.Rows[other][0].First < occasion : branch.Rows[other][0].First > occasion))
                 return false;
         }
 

@@ -14,14 +14,20 @@ internal static class Sooner
     }
 
     private static List<(string Product, int Occasion)> Sessions(SessionQuestion question, int[][] plan) =>
-        [.. question.Rows.SelectMany((row, i) => row.Coats.Select((coat, j) => (coat.Product, plan[i][j]))).Distinct().OrderBy(session => session.Item2)];
+        [.. question.Rows.SelectMany((row, i) => row.Coats.Select((coat, j) => (coat.Product, plan[i][j]))).Distinct()
+            .OrderBy(session => session.Item2)];
 
     private static bool MoveForward(SessionQuestion question, int[][] plan, (string Product, int Occasion) session)
     {
         for (var earlier = 0; earlier < session.Occasion; earlier++)
         {
-            var moved = question.Rows.Select((row, i) => row.Coats.Select((coat, j) => coat.Product == session.Product && plan[i][j] == session.Occasion ? earlier : plan[i][j]).ToArray()).ToArray();
-            if (!question.Rows.Select((row, i) => SessionCheck.Keeps(row, moved[i])).All(kept => kept) || !SessionCheck.HaveRoom(question, moved))
+            var moved = question.Rows
+                .Select((row,
+                    i) => row.Coats
+                        .Select((coat, j) => coat.Product == session.Product && plan[i][j] == session.Occasion ? earlier : plan[i][j])
+                        .ToArray()).ToArray();
+            if (!question.Rows.Select((row, i) => SessionCheck.Keeps(row, moved[i])).All(kept => kept)
+                || !SessionCheck.HaveRoom(question, moved))
                 continue;
             moved.CopyTo(plan, 0);
             return true;

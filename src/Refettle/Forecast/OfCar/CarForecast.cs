@@ -6,7 +6,8 @@ namespace Refettle.Forecast.OfCar;
 
 /// <summary>The forecast of a car, with what it stands on.</summary>
 /// <param name="Assumed">What was assumed, and where each figure comes from, in words.</param>
-public sealed record CarForecast(ForecastAnswer Answer, Projection Projection, double Confidence, ValueList<string> Assumed, ValueList<Fault> Notes)
+public sealed record CarForecast(
+    ForecastAnswer Answer, Projection Projection, double Confidence, ValueList<string> Assumed, ValueList<Fault> Notes)
 {
     /// <summary>The clock on the wall at a time of the answer.</summary>
     public LocalDateTime At(int time) => Projection.Clock.At(time);
@@ -25,7 +26,8 @@ public sealed record CarForecast(ForecastAnswer Answer, Projection Projection, d
             return Result<CarForecast>.Bad(asked.Faults);
         var answer = Forecaster.Of(asked.Value, cancel);
         return answer.IsGood
-            ? Result<CarForecast>.Good(new(answer.Value, question.Projection, question.Confidence, futures.Assumed, [.. question.Network.Notes, .. question.Projection.Notes]))
+            ? Result<CarForecast>.Good(new(answer.Value, question.Projection, question.Confidence, futures.Assumed,
+                [.. question.Network.Notes, .. question.Projection.Notes]))
             : Result<CarForecast>.Bad(answer.Faults);
     }
 }

@@ -20,7 +20,9 @@ internal sealed class CarFutures
         "Tries at stuck joints follow the chances of their ladders, and joints of one zone are rusted alike; the minutes of tries that break something are counted, new waits for parts are not.",
         "Other waits, such as soaks, and cures of which you said no worst, are taken as planned.",
         "Every future follows the order of the timeline; a task that is not ready lets the next ones go first.",
-        .. _question.Projection.LastEntered is { } last ? [$"Your spells are entered up to {last:uuuu-MM-dd}; after that they are taken to go on in the same rhythm."] : Array.Empty<string>(),
+        .. _question.Projection.LastEntered is { } last
+            ? [$"Your spells are entered up to {last:uuuu-MM-dd}; after that they are taken to go on in the same rhythm."]
+            : Array.Empty<string>(),
     ];
 
     private double Missed => _question.Missed ?? CarForecastQuestion.UsuallyMissed;
@@ -31,7 +33,8 @@ internal sealed class CarFutures
         var project = _question.Projection.Project;
         var order = _question.Schedule is { } schedule ? ListOrder.Of(project, schedule) : ListOrder.Of(project);
         if (order is null)
-            return Result<ForecastQuestion>.Bad(new Fault("tasks", "some wait for each other in a circle", "Look at the tasks you added and what you let wait for what."));
+            return Result<ForecastQuestion>.Bad(
+                new Fault("tasks", "some wait for each other in a circle", "Look at the tasks you added and what you let wait for what."));
         var uncertainties = _question.Projection.Tasks.Select(Of).ToValueList();
         return Result<ForecastQuestion>.Good(new()
         {
@@ -39,7 +42,9 @@ internal sealed class CarFutures
             Uncertainties = uncertainties,
             Order = order,
             Levels = _tries.Levels,
-            Missed = project.Resources.Count > 0 && project.Resources[Projection.You].Open is not null ? [new(Projection.You, Missed, _question.Missed is null ? Origin.CommonPractice : Origin.User)] : [],
+            Missed = project.Resources.Count > 0 && project.Resources[Projection.You].Open is not null
+                ? [new(Projection.You, Missed, _question.Missed is null ? Origin.CommonPractice : Origin.User)]
+                : [],
             Overrun = _question.Overrun,
             Extra = ExtraSpells.Of(_question.Projection),
             Date = Projection.Date(_question.Car) is { } date ? _question.Projection.Clock.Minute(date) : null,

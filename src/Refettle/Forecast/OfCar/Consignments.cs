@@ -3,7 +3,8 @@ using Refettle.Timeline.Network;
 
 namespace Refettle.Forecast.OfCar;
 
-/// <summary>How long a delivery or an outside shop takes: the promise, or what is named, times how late whoever gave it is. Of any wait the owner can say himself what is the worst.</summary>
+/// <summary>How long a delivery or an outside shop takes: the promise, or what is named, times how late whoever gave it is. Of any wait the
+/// owner can say himself what is the worst.</summary>
 internal sealed class Consignments(CarForecastQuestion question)
 {
     private const double MinutesOfADay = 24 * 60;
@@ -25,7 +26,8 @@ internal sealed class Consignments(CarForecastQuestion question)
         var lateness = known?.Lateness ?? usual;
         var named = task.Delivery is { } delivery ? (double)delivery.NamedDays * MinutesOfADay : (double)Math.Ceiling(task.Takes.Value);
         return task is { Delivery.On: not null, Mark: { } begun }
-            ? new AnyCurve(Left(named * lateness.Factor, lateness.Sigma, -question.Projection.Clock.Minute(begun.At))) { Origin = known?.Origin ?? Origin.CommonPractice }
+            ? new AnyCurve(Left(named * lateness.Factor, lateness.Sigma, -question.Projection.Clock.Minute(begun.At)))
+            { Origin = known?.Origin ?? Origin.CommonPractice }
             : new Promise(named, lateness) { Origin = task.Origin };
     }
 
@@ -41,10 +43,13 @@ internal sealed class Consignments(CarForecastQuestion question)
     {
         get
         {
-            var own = question.Projection.Tasks.Any(IsOwnWord) ? new[] { "Waits of which you said the worst: half take what you expect, one in twenty longer than the worst; a cure never less than expected." } : [];
+            var own = question.Projection.Tasks.Any(IsOwnWord)
+                ? new[] { "Waits of which you said the worst: half take what you expect, one in twenty longer than the worst; a cure never less than expected." }
+                : [];
             var waits = question.Projection.Tasks.Where(task => Usual(task) is not null && !IsOwnWord(task)).ToList();
             var known = question.Keeping.Where(one => waits.Exists(task => IsOf(one, task))).ToList();
-            return known.Select(one => $"{one.Says}.").Concat(own).Concat(waits.TrueForAll(task => known.Exists(one => IsOf(one, task))) ? []
+            return known.Select(one => $"{one.Says}.").Concat(own)
+                .Concat(waits.TrueForAll(task => known.Exists(one => IsOf(one, task))) ? []
                 : [$"{(known.Count == 0 ? "Deliveries" : "Other deliveries")}: half come {Lateness.OfDeliveries.Factor - 1:0%} late or earlier; outside shops: half take {Lateness.OfShops.Factor - 1:0%} longer than said or less (common practice, no source)."]);
         }
     }

@@ -25,5 +25,6 @@ internal static class ExtraSpells
             .Take(Most).Select(one => new ExtraSpell(Says(one.day), Projection.You, one.window)).ToValueList();
     }
 
-    private static string Says(LocalDate day) => string.Create(CultureInfo.InvariantCulture, $"{day.DayOfWeek} {day:uuuu-MM-dd} from {From:HH:mm} to {Until:HH:mm}");
+    private static string Says(LocalDate day) =>
+        string.Create(CultureInfo.InvariantCulture, $"{day.DayOfWeek} {day:uuuu-MM-dd} from {From:HH:mm} to {Until:HH:mm}");
 }

@@ -16,14 +16,16 @@ public static class ForecastWords
     }
 
     /// <summary>By a day, or that the windows do not reach so far.</summary>
-    public static string By(CarForecast forecast, Moment moment) => moment.Time is { } time ? $"by {DayWords.Day(forecast.At(time).Date)}" : "not within your calendar";
+    public static string By(CarForecast forecast, Moment moment) =>
+        moment.Time is { } time ? $"by {DayWords.Day(forecast.At(time).Date)}" : "not within your calendar";
 
     /// <summary>What decides the finish, of what takes time: the works that lie longest on the deciding chain, and the waits.</summary>
     public static IEnumerable<Deciding> Decide(CarForecast forecast, int works, int waits)
     {
         var all = forecast.Answer.Deciding.Where(one => forecast.Task(one.Place).Takes > Minutes.Zero)
             .OrderByDescending(one => one.Share.Value * (double)forecast.Task(one.Place).Takes.Value).ToList();
-        return all.Where(one => forecast.Task(one.Place).IsWait).Take(waits).Concat(all.Where(one => !forecast.Task(one.Place).IsWait).Take(works))
+        return all.Where(one => forecast.Task(one.Place).IsWait).Take(waits)
+            .Concat(all.Where(one => !forecast.Task(one.Place).IsWait).Take(works))
             .OrderByDescending(one => one.Share.Value);
     }
 
@@ -51,8 +53,12 @@ public static class ForecastWords
     /// <summary>What a help brings.</summary>
     public static string Gain(Help help)
     {
-        var days = string.Create(CultureInfo.InvariantCulture, $"{help.Earlier.Value / 1440:0.0} days (± {help.Earlier.StandardError / 1440:0.0}) earlier on average");
-        return help.Chance is { } chance ? string.Create(CultureInfo.InvariantCulture, $"{100 * chance.Value:+0.0;-0.0} points (± {100 * chance.StandardError:0.0}) for the date, {days}") : days;
+        var days = string.Create(CultureInfo.InvariantCulture,
+            $"{help.Earlier.Value / 1440:0.0} days (± {help.Earlier.StandardError / 1440:0.0}) earlier on average");
+        return help.Chance is { } chance
+            ? string.Create(CultureInfo.InvariantCulture,
+                $"{100 * chance.Value:+0.0;-0.0} points (± {100 * chance.StandardError:0.0}) for the date, {days}")
+            : days;
     }
 
     /// <summary>By when it must be ordered or sent out.</summary>

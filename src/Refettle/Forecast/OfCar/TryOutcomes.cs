@@ -29,7 +29,8 @@ internal sealed class TryOutcomes
     {
         if (!_joints.TryGetValue(joint, out var known) || Begin(known) is not { } begin)
             return null;
-        var others = _question.Projection.Tasks.Where(other => other.Kind == TaskKind.Try && other.Joint == joint && other.Id != task.Id).ToList();
+        var others = _question.Projection.Tasks.Where(other => other.Kind == TaskKind.Try && other.Joint == joint && other.Id != task.Id)
+            .ToList();
         var before = others.Where(other => IsBefore(other, task)).SelectMany(other => other.Rungs).ToList();
         var reached = LadderMinutes.Holds(before, begin.IsSoaked);
         var belief = begin.Belief.Zip(reached, (chance, held) => chance * held).ToArray();
@@ -38,10 +39,13 @@ internal sealed class TryOutcomes
             Belief = belief.Sum() > 0 ? Array.ConvertAll(belief, chance => chance / belief.Sum()) : begin.Belief,
             Tried = [.. begin.Tried, .. before.Select(rung => rung.Id)],
         };
-        return _rust.Of(joint, LadderMinutes.Row(asked, task.Rungs, reached, goesOn: others.Count == before.Count || !others.Exists(other => IsBefore(task, other))));
+        return _rust.Of(joint,
+            LadderMinutes.Row(asked, task.Rungs, reached,
+                goesOn: others.Count == before.Count || !others.Exists(other => IsBefore(task, other))));
     }
 
-    private bool IsBefore(WorkTask one, WorkTask other) => _question.Network.Links.Any(link => link.Before == one.Id && link.After == other.Id)
+    private bool IsBefore(WorkTask one, WorkTask other) =>
+        _question.Network.Links.Any(link => link.Before == one.Id && link.After == other.Id)
         || (one.Id.StartsWith("ease.", StringComparison.Ordinal) && other.Id.StartsWith("try.", StringComparison.Ordinal));
 
     /// <summary>The joint before the first try of the plan: soaked where the plan soaks it.</summary>

@@ -3,7 +3,8 @@ using Refettle.Timeline.Spells;
 
 namespace Refettle.Forecast.Policy;
 
-/// <summary>A project and its list policy laid out in flat arrays, ready to be simulated. Activities are numbered in the order of the list.</summary>
+/// <summary>A project and its list policy laid out in flat arrays, ready to be simulated. Activities are
+/// numbered in the order of the list.</summary>
 internal sealed class Course
 {
     public Course(Project given, ValueList<int> list)
@@ -19,7 +20,8 @@ internal sealed class Course
         Earliest = Array.ConvertAll(activities, activity => Math.Max(activity.Earliest, activity.FixedStart ?? 0));
         Pace = Array.ConvertAll(activities, activity => activity.Pace);
         Capacity = [.. project.Resources.Select(resource => resource.Capacity)];
-        var arcs = project.Lags.Select((lag, place) => new Arc(position[lag.Before], lag.Least, lag.Most ?? int.MaxValue, lag.Anchor == Anchor.Start, place))
+        var arcs = project.Lags
+            .Select((lag, place) => new Arc(position[lag.Before], lag.Least, lag.Most ?? int.MaxValue, lag.Anchor == Anchor.Start, place))
             .ToLookup(arc => position[project.Lags[arc.Lag].After]);
         Arcs = [.. Enumerable.Range(0, order.Count).Select(i => Done[i] is null ? arcs[i].ToArray() : [])];
         Demands = Array.ConvertAll(activities, activity => activity.Demands
@@ -68,12 +70,14 @@ internal sealed class Course
     public (int Activity, int Least)[] AfterOf(int place)
     {
         var number = Array.IndexOf(Place, place);
-        return [.. Enumerable.Range(0, Count).SelectMany(i => Arcs[i].Where(arc => arc.Before == number && !arc.FromStart).Select(arc => (i, arc.Least)))];
+        return [.. Enumerable.Range(0, Count)
+            .SelectMany(i => Arcs[i].Where(arc => arc.Before == number && !arc.FromStart).Select(arc => (i, arc.Least)))];
     }
 
     private (OpenTimes[], int[], (int, int)[]) Calendar(Project project)
     {
-        var spells = project.Resources.SelectMany((resource, place) => (resource.Open ?? []).Select(window => (place, window.Start))).ToArray();
+        var spells = project.Resources.SelectMany((resource, place) => (resource.Open ?? []).Select(window => (place, window.Start)))
+            .ToArray();
         var firstSpell = project.Resources.Select((_, place) => Array.FindIndex(spells, spell => spell.place == place)).ToArray();
         var (known, calendars, calendarOf) = (new Dictionary<string, int>(), new List<OpenTimes>(), new int[Count]);
         for (var i = 0; i < Count; i++)
@@ -86,7 +90,8 @@ internal sealed class Course
             if (!known.TryGetValue(name, out calendarOf[i]))
             {
                 known.Add(name, calendarOf[i] = calendars.Count);
-                calendars.Add(OpenTimes.Of([.. windowed.Select(place => project.Resources[place])], [.. windowed.Select(place => firstSpell[place])]));
+                calendars.Add(OpenTimes.Of([.. windowed.Select(place => project.Resources[place])],
+                    [.. windowed.Select(place => firstSpell[place])]));
             }
         }
 

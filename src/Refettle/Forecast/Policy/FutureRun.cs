@@ -4,7 +4,8 @@ namespace Refettle.Forecast.Policy;
 
 /// <summary>Plays one future after another by the list policy; one for each thread.</summary>
 /// <remarks>Serial generation: each activity, in the order of the list, starts as early as its lags, windows and resources let it, in a gap
-/// that those before it left if it fits there. A recoat window that closes before the activity can start is counted, not waited for.</remarks>
+/// that those before it left if it fits there. A recoat window that closes before the activity can
+/// start is counted, not waited for.</remarks>
 internal sealed class FutureRun
 {
     private readonly Course _course;

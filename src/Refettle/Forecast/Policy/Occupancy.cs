@@ -14,7 +14,8 @@ internal sealed class Occupancy(int capacity, int activities)
         (_from[0], _used[0], _by[0]) = (0, 0, -1);
     }
 
-    /// <summary>Whether so many units are free from start to finish; if not, when the first stretch in the way ends and whose end that is.</summary>
+    /// <summary>Whether so many units are free from start to finish; if not, when the first stretch in the
+    /// way ends and whose end that is.</summary>
     public bool Fits(int start, int finish, int units, out int next, out int by)
     {
         var stretch = At(start);

@@ -2,7 +2,8 @@ using Refettle.Timeline;
 
 namespace Refettle.Forecast.Policy;
 
-/// <summary>When a set of resources is open together, in order. Ends with a window beyond all time, so that a search always finds one.</summary>
+/// <summary>When a set of resources is open together, in order. Ends with a window beyond all time, so
+/// that a search always finds one.</summary>
 internal sealed class OpenTimes
 {
     /// <summary>No finish lies here or beyond: what gets there is never finished within the windows given.</summary>
@@ -29,7 +30,8 @@ internal sealed class OpenTimes
 
     public int[] Ends { get; }
 
-    /// <summary>For each window but the last, the spells (<see cref="Spells"/> of the course) that must all come about for it to be.</summary>
+    /// <summary>For each window but the last, the spells (<see cref="Spells"/> of the course) that
+    /// must all come about for it to be.</summary>
     public int[][] Spells { get; }
 
     /// <summary>Length of the longest window.</summary>
@@ -52,7 +54,8 @@ internal sealed class OpenTimes
             [.. windows.Select(window => window.Spells)]);
     }
 
-    private static IEnumerable<(Window, int[])> Common(List<(Window Window, int[] Spells)> windows, ValueList<Window> others, int firstSpell)
+    private static IEnumerable<(Window, int[])> Common(
+        List<(Window Window, int[] Spells)> windows, ValueList<Window> others, int firstSpell)
     {
         foreach (var (window, spells) in windows)
         {

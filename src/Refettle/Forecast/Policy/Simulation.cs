@@ -38,7 +38,8 @@ internal sealed class Simulation
         }
         else
         {
-            Parallel.For(0, blocks, new ParallelOptions { CancellationToken = cancel }, () => new Worker(this, tally), (block, _, worker) => worker.Run(block), worker => tally.Add(worker.Counts));
+            Parallel.For(0, blocks, new ParallelOptions { CancellationToken = cancel }, () => new Worker(this, tally),
+                (block, _, worker) => worker.Run(block), worker => tally.Add(worker.Counts));
         }
 
         return tally;
@@ -72,7 +73,8 @@ internal sealed class Simulation
             var (resource, start) = Course.SpellOf[spell];
             var chance = _question.Missed.Where(missed => missed.Resource == resource).Sum(missed => missed.Chance);
             if (chance > 0)
-                yield return (spell, Streams.Of(_question.Seed, $"spell {_question.Project.Resources[resource].Id} {start}"), chance >= 1 ? ulong.MaxValue : (ulong)(chance * Math.Pow(2, 64)));
+                yield return (spell, Streams.Of(_question.Seed, $"spell {_question.Project.Resources[resource].Id} {start}"),
+                    chance >= 1 ? ulong.MaxValue : (ulong)(chance * Math.Pow(2, 64)));
         }
     }
 

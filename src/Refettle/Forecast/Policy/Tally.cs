@@ -8,7 +8,8 @@ internal sealed class Tally(int futures, int activities, int lags, int watched)
     /// <summary>When each future was finished; <see cref="OpenTimes.Never"/> or more when it was not.</summary>
     public int[] Finishes { get; } = new int[futures];
 
-    /// <summary>For each watched activity and future, when something that waits for it started; the greatest number when nothing does.</summary>
+    /// <summary>For each watched activity and future, when something that waits for it started; the
+    /// greatest number when nothing does.</summary>
     public int[][] NeededBy { get; } = [.. Enumerable.Range(0, watched).Select(_ => new int[futures])];
 
     /// <summary>Over all futures.</summary>
@@ -77,4 +78,5 @@ internal sealed class Counts(int activities, int lags)
 
 /// <summary>One future in full, in the project's order.</summary>
 /// <param name="Missed">Windows that did not come about, as (resource, start).</param>
-internal sealed record PlayedFuture(ValueList<int> Durations, ValueList<int> Starts, ValueList<int> Finishes, ValueList<(int Resource, int Start)> Missed);
+internal sealed record PlayedFuture(
+    ValueList<int> Durations, ValueList<int> Starts, ValueList<int> Finishes, ValueList<(int Resource, int Start)> Missed);

@@ -11,15 +11,18 @@ internal sealed class DurationSource
         Shared = new(question, tables);
         var levels = question.Levels.Select(level => level.Id).ToList();
         _streams = [.. question.Project.Activities.Select(activity => Streams.Of(question.Seed, activity.Id))];
-        _samplers = [.. question.Uncertainties.Select((uncertainty, place) => Of(uncertainty, question.Project.Activities[place].Duration))];
+        _samplers = [.. question.Uncertainties
+            .Select((uncertainty, place) => Of(uncertainty, question.Project.Activities[place].Duration))];
 
         ISampler Of(Uncertainty uncertainty, int planned) => uncertainty switch
         {
             ThreePoint { Least: var least, Most: var most } three when most > least =>
-                new TableSampler(tables.ThreePoint(three.Form, (three.Likely - least) / (most - least)), (float)least, (float)(most - least)),
+                new TableSampler(tables.ThreePoint(three.Form, (three.Likely - least) / (most - least)), (float)least,
+                    (float)(most - least)),
             ThreePoint three => new FixedSampler((float)three.Most),
             LongTail tail => new TableSampler(tables.LogNormal(tail.Sigma), 0, (float)tail.Median),
-            Promise promise => new TableSampler(tables.LogNormal(promise.Lateness.Sigma), 0, (float)(promise.Promised * promise.Lateness.Factor)),
+            Promise promise =>
+                new TableSampler(tables.LogNormal(promise.Lateness.Sigma), 0, (float)(promise.Promised * promise.Lateness.Factor)),
             OwnPace own => new OwnPaceSampler(tables.Normal, (float)own.Planned),
             ByLevel by => new LevelSampler(levels.IndexOf(by.Level), [.. by.Outcomes.Select(outcomes => new Steps(outcomes))]),
             Perhaps { Chance: > 0 } perhaps => new PerhapsSampler(perhaps.Chance, Of(perhaps.When, planned)),

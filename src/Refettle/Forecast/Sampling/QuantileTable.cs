@@ -57,7 +57,8 @@ internal sealed class QuantileTable
 
         public static readonly (double Node, double Weight)[] Nodes =
         [
-            ((1 - Far) / 2, FarWeight / 2), ((1 - Near) / 2, NearWeight / 2), ((1 + Near) / 2, NearWeight / 2), ((1 + Far) / 2, FarWeight / 2),
+            ((1 - Far) / 2, FarWeight / 2), ((1 - Near) / 2, NearWeight / 2), ((1 + Near) / 2, NearWeight / 2),
+            ((1 + Far) / 2, FarWeight / 2),
         ];
     }
 }

@@ -2,7 +2,8 @@ using MathNet.Numerics.Distributions;
 
 namespace Refettle.Forecast.Sampling;
 
-/// <summary>Quantile functions in their plainest form: on the range 0 to 1, or of median 1. All others are these, shifted and scaled.</summary>
+/// <summary>Quantile functions in their plainest form: on the range 0 to 1, or of median 1. All others
+/// are these, shifted and scaled.</summary>
 internal static class Quantiles
 {
     private const int Grid = 1024;

@@ -25,7 +25,8 @@ internal sealed class TableSampler(QuantileTable table, float shift, float scale
     }
 }
 
-/// <summary>Planned time × the user's overrun: his middle and his spread are one draw for the whole future, the task's own stray another.</summary>
+/// <summary>Planned time × the user's overrun: his middle and his spread are one draw for the whole
+/// future, the task's own stray another.</summary>
 internal sealed class OwnPaceSampler(QuantileTable normal, float planned) : ISampler
 {
     private static readonly Vector<float> MostLog = new(MathF.Log((float)OverrunBelief.MostFactor));

@@ -10,7 +10,8 @@ internal sealed class RustLevels(SeizureBelief belief)
     private readonly SortedDictionary<string, HiddenLevel> _zones = new(StringComparer.Ordinal);
 
     /// <summary>The levels that were asked for so far.</summary>
-    public ValueList<HiddenLevel> Levels => _zones.Count == 0 ? [] : [new(Grade, null, [belief.CarGrade().ToValueList()]), .. _zones.Values];
+    public ValueList<HiddenLevel> Levels =>
+        _zones.Count == 0 ? [] : [new(Grade, null, [belief.CarGrade().ToValueList()]), .. _zones.Values];
 
     /// <summary>Tries at a joint, told by the level of its zone: the joint's own level strays around that.</summary>
     /// <param name="byJointLevel">Outcomes for each level of the joint.</param>
@@ -19,7 +20,8 @@ internal sealed class RustLevels(SeizureBelief belief)
         var place = belief.PlaceOf(joint);
         var zone = $"rust of {place.Zone}, exposure {place.Exposure}";
         _zones.TryAdd(zone, new(zone, Grade, belief.LevelsAt(place).Select(Normal).ToValueList()));
-        return new(zone, belief.LevelsOf(joint).Select(chances => Mixed(chances, byJointLevel)).ToValueList()) { Origin = Origin.CommonPractice };
+        return new(zone, belief.LevelsOf(joint).Select(chances => Mixed(chances, byJointLevel)).ToValueList())
+        { Origin = Origin.CommonPractice };
     }
 
     private static ValueList<double> Normal(ValueList<double> weights) => weights.Select(weight => weight / weights.Sum()).ToValueList();

@@ -21,13 +21,17 @@ internal static class Disclosures
     {
         var touched = Touched(from);
         var entries = from.Stories.ToDictionary(story => story.Part.Id, story => story.Entries);
-        var said = touched.Select(line => (Block)new Said($"{line.Part.Name} ({Duties(line.Part)}): {line.Why}. {MayNotBeLegal}", Backing.Warns, entries.GetValueOrDefault(line.Part.Id, []))).ToList();
+        var said = touched.Select(line => (Block)new Said($"{line.Part.Name} ({Duties(line.Part)}): {line.Why}. {MayNotBeLegal}",
+            Backing.Warns, entries.GetValueOrDefault(line.Part.Id, []))).ToList();
         var changed = Papers.Statements(from, DeclarationTopic.Modification);
         said.AddRange(changed);
         if (changed.Count > 0 && touched.Count == 0)
-            said.Add(new Said($"Where a modification touches emissions or safety: {char.ToLowerInvariant(MayNotBeLegal[0])}{MayNotBeLegal[1..]}", Backing.Warns, []));
+            said.Add(new Said(
+                $"Where a modification touches emissions or safety: {char.ToLowerInvariant(MayNotBeLegal[0])}{MayNotBeLegal[1..]}",
+                Backing.Warns, []));
         if (said.Count == 0)
-            said.Add(new Said("No modification is recorded, and no part that the description marks as emissions or safety equipment is off or replaced by another kind.", Backing.Believed, []));
+            said.Add(new Said(
+                "No modification is recorded, and no part that the description marks as emissions or safety equipment is off or replaced by another kind.", Backing.Believed, []));
         return new("Disclosures", said.ToValueList());
     }
 
@@ -45,5 +49,6 @@ internal static class Disclosures
         };
     }
 
-    private static string Duties(Part part) => string.Join(" and ", part.Duties.Select(duty => duty == Duty.Emissions ? "emissions equipment" : "safety equipment"));
+    private static string Duties(Part part) =>
+        string.Join(" and ", part.Duties.Select(duty => duty == Duty.Emissions ? "emissions equipment" : "safety equipment"));
 }

@@ -13,7 +13,8 @@ internal static class OpenItems
 
     private static ValueList<RoadBlock> Blocks(Sources from) => RoadReadiness.Of(from.Car, from.RideHeight, LeftOff(from), from.Undecided);
 
-    /// <summary>What the owner says is off or changed on purpose, of a sub-assembly its parts: disclosures, not work that is left.</summary>
+    /// <summary>What the owner says is off or changed on purpose, of a sub-assembly its parts:
+    /// disclosures, not work that is left.</summary>
     public static IEnumerable<string> LeftOff(Sources from) => from.Declared.Where(line => line.Told.Topic == DeclarationTopic.Modification)
         .SelectMany(line => Thing.TryParse(line.Told.About, out var thing) ? Meant(from, thing) : []);
 
@@ -26,22 +27,29 @@ internal static class OpenItems
         var closed = Unrecorded(from);
         var said = new List<Block>();
         if (Count(from) > 0)
-            said.Add(new Table(["What", "Why it is open"], blocks.Take(Most).Select(block => new Row([from.Names.Of(block.Thing), block.Why], Touching(from, block.Thing))).Concat(Checked.Due(from)).ToValueList()));
+            said.Add(new Table(["What", "Why it is open"],
+                blocks.Take(Most).Select(block => new Row([from.Names.Of(block.Thing), block.Why], Touching(from, block.Thing)))
+                    .Concat(Checked.Due(from)).ToValueList()));
         if (blocks.Count > Most)
             said.Add(new Said($"And {blocks.Count - Most} more of the same kind.", Backing.Warns, []));
         if (closed.Count > 0)
-            said.Add(new Said($"Opened and closed again, with no torque recorded since: {string.Join(", ", closed.Select(from.Names.OfJoint))}.", Backing.Warns, closed.SelectMany(joint => Touching(from, $"joint {joint}")).Order().ToValueList()));
+            said.Add(new Said(
+                $"Opened and closed again, with no torque recorded since: {string.Join(", ", closed.Select(from.Names.OfJoint))}.",
+                Backing.Warns, closed.SelectMany(joint => Touching(from, $"joint {joint}")).Order().ToValueList()));
         said.AddRange(Papers.Statements(from, DeclarationTopic.Open));
         said.Add(new Said(said.Count == 0
             ? "The log has nothing open. That is no promise: brakes, fluids, lamps and tyres are judged by a person, on the car."
-            : "What the log does not know of is not listed. Brakes, fluids, lamps and tyres are judged by a person, on the car.", Backing.Warns, []));
+            : "What the log does not know of is not listed. Brakes, fluids, lamps and tyres are judged by a person, on the car.",
+                Backing.Warns, []));
         return new("Open items", said.ToValueList());
     }
 
     private static List<string> Unrecorded(Sources from)
     {
         var recorded = from.Closing.Tightenings.Select(tightening => tightening.Joint).ToHashSet();
-        return from.Closing.Opened.Where(joint => !recorded.Contains(joint) && !from.Car.Done.Contains(Fact.Open(joint)) && from.Names.Joint(joint)?.Torque is not null).ToList();
+        return from.Closing.Opened
+            .Where(joint => !recorded.Contains(joint) && !from.Car.Done.Contains(Fact.Open(joint))
+                && from.Names.Joint(joint)?.Torque is not null).ToList();
     }
 
     /// <summary>The entries in force that speak of a thing.</summary>

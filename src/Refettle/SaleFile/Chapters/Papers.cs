@@ -7,18 +7,27 @@ internal static class Papers
 {
     public static Section Claims(Sources from)
     {
-        var claims = from.Declared.Where(line => line.Told.Topic == DeclarationTopic.Claim && IsFit(line.Told)).Select(line => Said(from, line.Entry, line.Told)).ToValueList<Block>();
-        return new("What the owner says for it", claims.Count > 0 ? claims : [new Said("Nothing beyond what the log shows.", Backing.Explains, [])]);
+        var claims = from.Declared.Where(line => line.Told.Topic == DeclarationTopic.Claim && IsFit(line.Told))
+            .Select(line => Said(from, line.Entry, line.Told)).ToValueList<Block>();
+        return new("What the owner says for it",
+            claims.Count > 0 ? claims : [new Said("Nothing beyond what the log shows.", Backing.Explains, [])]);
     }
 
-    /// <summary>Claims that promise more than is shown are not printed; <see cref="WordingGuard"/> tells the owner what can be said.</summary>
+    /// <summary>Claims that promise more than is shown are not printed; <see cref="WordingGuard"/>
+    /// tells the owner what can be said.</summary>
     public static bool IsFit(Declared claim) => WordingGuard.Of(claim.Text, claim.Because.Count > 0).Count == 0;
 
     public static Section Of(Sources from) => new("Roadworthiness test, title, recalls",
     [
-        .. Statements(from, DeclarationTopic.RoadTest) is { Count: > 0 } tests ? tests : [new Said("No roadworthiness test is recorded.", Backing.Warns, [])],
-        .. Statements(from, DeclarationTopic.Title) is { Count: > 0 } titles ? titles : [new Said("Nothing is recorded about title, registration or money owed on the car: see the papers.", Backing.Warns, [])],
-        .. Statements(from, DeclarationTopic.Recall) is { Count: > 0 } recalls ? recalls : [new Said("Nothing is recorded about recalls: ask the maker with the chassis number.", Backing.Warns, [])],
+        .. Statements(from, DeclarationTopic.RoadTest) is { Count: > 0 } tests
+            ? tests
+            : [new Said("No roadworthiness test is recorded.", Backing.Warns, [])],
+        .. Statements(from, DeclarationTopic.Title) is { Count: > 0 } titles
+            ? titles
+            : [new Said("Nothing is recorded about title, registration or money owed on the car: see the papers.", Backing.Warns, [])],
+        .. Statements(from, DeclarationTopic.Recall) is { Count: > 0 } recalls
+            ? recalls
+            : [new Said("Nothing is recorded about recalls: ask the maker with the chassis number.", Backing.Warns, [])],
     ]);
 
     public static ValueList<Block> Statements(Sources from, DeclarationTopic topic) =>

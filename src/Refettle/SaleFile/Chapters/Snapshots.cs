@@ -11,7 +11,9 @@ internal static class Snapshots
     {
         var all = All(from).ToValueList();
         if (all.Count > 0)
-            yield return new("Photos", [new Said($"{Sources.Count(all.Count, "photo")}, in the order of the log. Days are those of the devices' clocks.", Backing.Explains, []), new Pictures(all)]);
+            yield return new("Photos",
+                [new Said($"{Sources.Count(all.Count, "photo")}, in the order of the log. Days are those of the devices' clocks.",
+                    Backing.Explains, []), new Pictures(all)]);
     }
 
     /// <summary>The first and the last photo: how it was, how it is.</summary>
@@ -29,6 +31,8 @@ internal static class Snapshots
     private static Picture Short(Picture picture)
     {
         var words = picture.Caption.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return words.Length <= MostWordsOfACaption ? picture : picture with { Caption = $"{string.Join(' ', words.Take(MostWordsOfACaption))} …" };
+        return words.Length <= MostWordsOfACaption
+            ? picture
+            : picture with { Caption = $"{string.Join(' ', words.Take(MostWordsOfACaption))} …" };
     }
 }

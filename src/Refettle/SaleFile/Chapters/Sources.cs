@@ -59,7 +59,8 @@ internal sealed class Sources
 
     /// <summary>Days on which work on the car was recorded.</summary>
     public IEnumerable<IGrouping<DateOnly, SeenEntry>> WorkDays => Entries
-        .Where(entry => entry is { IsWork: true, Told: StepDone or StepReversed or Tried or JointTightened }).GroupBy(entry => entry.Day).OrderBy(day => day.Key);
+        .Where(entry => entry is { IsWork: true, Told: StepDone or StepReversed or Tried or JointTightened }).GroupBy(entry => entry.Day)
+        .OrderBy(day => day.Key);
 
     /// <summary>Minutes that an entry says its work took; null when it says none.</summary>
     public static Minutes? Took(SeenEntry entry) => entry.Told switch

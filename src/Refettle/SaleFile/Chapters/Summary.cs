@@ -16,7 +16,8 @@ internal static class Summary
         said.AddRange(Snapshots.OfSummary(from));
         said.AddRange(Done(from));
         said.AddRange(Left(from));
-        said.Add(new Said("Every statement names the entries it rests on; what no entry shows is worded as belief. How to check the file, and what that cannot prove, is on the last pages.", Backing.Explains, []));
+        said.Add(new Said(
+            "Every statement names the entries it rests on; what no entry shows is worded as belief. How to check the file, and what that cannot prove, is on the last pages.", Backing.Explains, []));
         return new("Summary", said.ToValueList());
     }
 
@@ -34,30 +35,39 @@ internal static class Summary
     {
         var stories = from.Stories.Where(story => story.Provenance != SaleFile.Provenance.StayedOn).ToList();
         if (stories.Count > 0)
-            yield return new Said($"Work is recorded on {Sources.Count(from.WorkDays.Count(), "day")}. {Sources.Count(stories.Count, "part was", "parts were")} taken off, {stories.Count(story => story.Provenance != SaleFile.Provenance.Off)} of them fitted again{Renewed(stories)}.",
+            yield return new Said(
+                $"Work is recorded on {Sources.Count(from.WorkDays.Count(), "day")}. {Sources.Count(stories.Count, "part was", "parts were")} taken off, {stories.Count(story => story.Provenance != SaleFile.Provenance.Off)} of them fitted again{Renewed(stories)}.",
                 Backing.Recorded, Few(stories.SelectMany(story => story.Entries)));
-        var torqued = from.Closing.Tightenings.Where(tightening => tightening.How == Tightness.Torqued).Select(tightening => tightening.Joint).ToHashSet();
+        var torqued = from.Closing.Tightenings.Where(tightening => tightening.How == Tightness.Torqued)
+            .Select(tightening => tightening.Joint).ToHashSet();
         if (from.Closing.Opened.Count > 0)
-            yield return new Said($"{Sources.Count(from.Closing.Opened.Count, "joint was", "joints were")} opened; for {torqued.Intersect(from.Closing.Opened).Count()} a torque is recorded since.", Backing.Recorded,
+            yield return new Said(
+                $"{Sources.Count(from.Closing.Opened.Count, "joint was", "joints were")} opened; for {torqued.Intersect(from.Closing.Opened).Count()} a torque is recorded since.", Backing.Recorded,
 Few(from.NumbersOf("step-done", "joint-tightened")));
     }
 
     private static string Renewed(List<PartStory> stories)
     {
-        (Provenance Is, string Word)[] words = [(SaleFile.Provenance.New, "new"), (SaleFile.Provenance.Refurbished, "refurbished"), (SaleFile.Provenance.Used, "used"), (SaleFile.Provenance.Substituted, "of another kind")];
-        var counts = words.Select(word => (Count: stories.Count(story => story.Provenance == word.Is), word.Word)).Where(one => one.Count > 0).Select(one => $"{one.Count} {one.Word}").ToList();
+        (Provenance Is, string Word)[] words = [(SaleFile.Provenance.New, "new"), (SaleFile.Provenance.Refurbished, "refurbished"),
+            (SaleFile.Provenance.Used, "used"), (SaleFile.Provenance.Substituted, "of another kind")];
+        var counts = words.Select(word => (Count: stories.Count(story => story.Provenance == word.Is), word.Word))
+            .Where(one => one.Count > 0).Select(one => $"{one.Count} {one.Word}").ToList();
         return counts.Count == 0 ? "" : $" ({string.Join(", ", counts)})";
     }
 
     private static IEnumerable<Block> Left(Sources from)
     {
         var open = OpenItems.Count(from) + from.Declared.Count(line => line.Told.Topic == DeclarationTopic.Open);
-        yield return new Said(open == 0 ? "Nothing is recorded as open." : $"{Sources.Count(open, "item is", "items are")} open and listed.", Backing.Warns, []);
+        yield return new Said(open == 0
+            ? "Nothing is recorded as open."
+            : $"{Sources.Count(open, "item is", "items are")} open and listed.", Backing.Warns, []);
         var touched = Disclosures.Touched(from);
         if (touched.Count > 0)
-            yield return new Said($"Emissions or safety equipment is concerned: {Named(touched)}. {Disclosures.MayNotBeLegal}", Backing.Warns, []);
+            yield return new Said($"Emissions or safety equipment is concerned: {Named(touched)}. {Disclosures.MayNotBeLegal}",
+                Backing.Warns, []);
         if (from.Privacy.LeftOut.Count > 0)
-            yield return new Said($"Left out by the owner: {string.Join(", ", from.Privacy.LeftOut)}. What is left out is blacked out in the entries, which can be checked all the same.", Backing.Explains, []);
+            yield return new Said(
+                $"Left out by the owner: {string.Join(", ", from.Privacy.LeftOut)}. What is left out is blacked out in the entries, which can be checked all the same.", Backing.Explains, []);
     }
 
     private static string Named(ValueList<(Part Part, string Why)> touched) => touched.Count <= MostNames

@@ -12,7 +12,8 @@ internal static class Work
         var rows = from.WorkDays.Select(day => Day(from, day.Key, [.. day])).ToValueList();
         return new("What was done, day by day",
         [
-            new Said(rows.Count == 0 ? "No work is recorded." : "Days are those of the devices' clocks, universal time.", Backing.Explains, []),
+            new Said(rows.Count == 0 ? "No work is recorded." : "Days are those of the devices' clocks, universal time.", Backing.Explains,
+                []),
             .. rows.Count == 0 ? Array.Empty<Block>() : [new Table(["Day", "Done", "By"], rows)],
         ]);
     }
@@ -32,7 +33,8 @@ internal static class Work
     private static IEnumerable<Block> Money(Sources from, decimal minutes)
     {
         if (from.InForce<SettingsChosen>().LastOrDefault() is (var entry, { } chosen) && minutes > 0)
-            yield return new Said($"At the owner's own rate of {chosen.Settings.PerHour} {from.Car.Currency} an hour that is {minutes / 60 * chosen.Settings.PerHour.Amount:0} {from.Car.Currency}. It is how the owner counts, not a price that was paid.", Backing.Recorded, [entry.Number]);
+            yield return new Said(
+                $"At the owner's own rate of {chosen.Settings.PerHour} {from.Car.Currency} an hour that is {minutes / 60 * chosen.Settings.PerHour.Amount:0} {from.Car.Currency}. It is how the owner counts, not a price that was paid.", Backing.Recorded, [entry.Number]);
     }
 
     private static Row Day(Sources from, DateOnly day, SeenEntry[] entries)

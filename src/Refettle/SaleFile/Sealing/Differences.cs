@@ -18,11 +18,13 @@ internal static class Differences
         foreach (var (line, entry) in strangers)
             findings.Add(Judge(line, entry, listed));
         findings.AddRange(listed.Where(place => place.Value.Count > 0).SelectMany(place => place.Value
-            .Select(_ => new EntryFinding(EntryChange.Removed, place.Key.Device, place.Key.Sequence, null, "it was in the file when it was made, and is gone"))));
+            .Select(_ => new EntryFinding(EntryChange.Removed, place.Key.Device, place.Key.Sequence, null,
+                "it was in the file when it was made, and is gone"))));
         return findings.OrderBy(finding => finding.Device, StringComparer.Ordinal).ThenBy(finding => finding.Sequence).ToValueList();
     }
 
-    /// <summary>Places where an entry was not written after the one before it in its chain: so already when the file was made, if its list is signed.</summary>
+    /// <summary>Places where an entry was not written after the one before it in its chain: so already when the file
+    /// was made, if its list is signed.</summary>
     public static ValueList<string> Chains(FoundRecord found, string?[] hashes)
     {
         var said = new List<string>();

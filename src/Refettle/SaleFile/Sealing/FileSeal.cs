@@ -3,7 +3,8 @@ using System.Text;
 
 namespace Refettle.SaleFile.Sealing;
 
-/// <summary>Signs a finished file, whatever its form: the digest covers every byte of it, with zeros where the signature then goes.</summary>
+/// <summary>Signs a finished file, whatever its form: the digest covers every byte of it, with zeros
+/// where the signature then goes.</summary>
 public static class FileSeal
 {
     private const int Chunk = 1 << 16;

@@ -2,7 +2,8 @@ using Refettle.Logbook;
 
 namespace Refettle.SaleFile.Sealing;
 
-/// <summary>An entry as it is given away: whole, with salt and payload, or field by field with some of them blacked out and no salt.</summary>
+/// <summary>An entry as it is given away: whole, with salt and payload, or field by field with some
+/// of them blacked out and no salt.</summary>
 public sealed record GivenEntry
 {
     public required Guid Id { get; init; }
@@ -42,7 +43,8 @@ public sealed record GivenEntry
             : bare with { Fields = given.Select(GivenField.Of).ToValueList() };
     }
 
-    /// <summary>The entry's hash, as <see cref="EntryHash"/> has it for the entry that was written; null when this is neither whole nor fields.</summary>
+    /// <summary>The entry's hash, as <see cref="EntryHash"/> has it for the entry that was written; null when
+    /// this is neither whole nor fields.</summary>
     public string? Hash() => (Salt, Payload, Fields) switch
     {
         ({ } salt, { } payload, null) => EntryHash.Of(Headed(salt, payload)),

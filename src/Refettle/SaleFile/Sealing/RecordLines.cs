@@ -3,7 +3,8 @@ using System.Text.Json;
 
 namespace Refettle.SaleFile.Sealing;
 
-/// <summary>The record's lines but its entries, and their JSON: pure ASCII without angle brackets, so that it can lie in a page or a PDF as it is.</summary>
+/// <summary>The record's lines but its entries, and their JSON: pure ASCII without angle brackets, so that it can
+/// lie in a page or a PDF as it is.</summary>
 internal static class RecordLines
 {
     public const string Form = "refettle-sale-1";

@@ -7,7 +7,8 @@ namespace Refettle.SaleFile.Sealing;
 /// <param name="Lines">Each line between header and manifest, with its entry or null when it is none.</param>
 /// <param name="Manifest">Null when it cannot be read.</param>
 internal sealed record FoundRecord(
-    RecordHeader Header, string HeaderText, IReadOnlyList<(int Line, GivenEntry? Entry)> Lines, ValueList<ManifestRun>? Manifest, string ManifestText,
+    RecordHeader Header, string HeaderText, IReadOnlyList<(int Line, GivenEntry? Entry)> Lines, ValueList<ManifestRun>? Manifest,
+    string ManifestText,
     RecordSignature? Signature, Range FileSignature);
 
 /// <summary>Finds the record in a file: alone, in a page or in a PDF.</summary>
@@ -17,7 +18,8 @@ internal static class RecordReader
     {
         var begin = file.Span.IndexOf(Encoding.ASCII.GetBytes(RecordLines.Begin));
         if (begin < 0)
-            return Bad("it holds no record of a sale file", "Take the file as it was made. If another program has saved it anew, ask for the one it was made from.");
+            return Bad("it holds no record of a sale file",
+                "Take the file as it was made. If another program has saved it anew, ask for the one it was made from.");
         var end = file.Span[begin..].LastIndexOf(Encoding.ASCII.GetBytes(RecordLines.End));
         if (end < 0)
             return Bad("its record breaks off: the signature is missing", "The file was cut off or changed; ask for it again.");

@@ -9,7 +9,8 @@ public static class SealedRecord
     /// <param name="entries">In the order in which they are numbered.</param>
     /// <param name="hidden">What was left out, in words.</param>
     /// <remarks>The file is closed by <see cref="FileSeal"/> once all of it is written.</remarks>
-    public static void Write(TextWriter text, string car, DateTimeOffset made, IReadOnlyCollection<GivenEntry> entries, ValueList<string> hidden, ISealKey key)
+    public static void Write(
+        TextWriter text, string car, DateTimeOffset made, IReadOnlyCollection<GivenEntry> entries, ValueList<string> hidden, ISealKey key)
     {
         var header = RecordLines.Of(new HeaderLine(new(RecordLines.Form, car, made, entries.Count, hidden)));
         Line(text, header);
@@ -17,7 +18,8 @@ public static class SealedRecord
             Line(text, RecordLines.Of(entry));
         var manifest = RecordLines.Of(new ManifestLine(Runs(entries)));
         Line(text, manifest);
-        Line(text, RecordLines.Of(new SignatureLine(new(RecordLines.Algorithm, key.PublicKey, key.Sign(Digest(header, manifest)), RecordLines.Open))));
+        Line(text, RecordLines.Of(
+            new SignatureLine(new(RecordLines.Algorithm, key.PublicKey, key.Sign(Digest(header, manifest)), RecordLines.Open))));
     }
 
     internal static byte[] Digest(string header, string manifest) => SHA256.HashData(Encoding.UTF8.GetBytes($"{header}\n{manifest}"));

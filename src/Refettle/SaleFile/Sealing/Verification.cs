@@ -46,7 +46,8 @@ public sealed record Verification(
     /// <summary>Of a public key: the first 128 bits of its SHA-256, in groups of four digits.</summary>
     public static string FingerprintOf(string publicKey)
     {
-        var digits = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.ASCII.GetBytes(publicKey)))[..32];
+        var digits = Convert.ToHexStringLower(
+            System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.ASCII.GetBytes(publicKey)))[..32];
         return string.Join(' ', digits.Chunk(4).Select(group => new string(group)));
     }
 }

@@ -29,7 +29,8 @@ public static class Verifier
             (_, _, false) => SealStanding.WordsChanged,
             _ => SealStanding.Untouched,
         };
-        return new(standing, found.Header, found.Lines.Count, found.Signature is { } signature ? Verification.FingerprintOf(signature.Key) : "",
+        return new(standing, found.Header, found.Lines.Count,
+            found.Signature is { } signature ? Verification.FingerprintOf(signature.Key) : "",
             findings, Differences.Chains(found, hashes));
     }
 

@@ -1,8 +1,9 @@
 namespace Refettle.Stock.Baskets;
 
 /// <summary>Gives the pieces that are there, or are to come, to the needs of all cars; no piece to two of them.</summary>
-/// <remarks>Needs are served in the order of their day; serving one more may only shift earlier ones to other pieces, never leave them without
-/// (successive shortest paths: as many pieces serve as can, and among those ways the one that is latest and strangest least).</remarks>
+/// <remarks>Needs are served in the order of their day; serving one more may only shift earlier ones
+/// to other pieces, never leave them without (successive shortest paths: as many pieces serve as can, and among those ways the one that
+/// is latest and strangest least).</remarks>
 public static class Allocation
 {
     private const int PerDayLate = 1;
@@ -17,8 +18,11 @@ public static class Allocation
     {
         var family = new Family(shelf.Numbers);
         var serving = needs.Select(need => need.Number).Distinct().Where(number => number is not null)
-            .ToDictionary(number => number!, number => family.ServingFor(number!).Select((one, rank) => (one, rank)).ToDictionary(pair => pair.one.Number, pair => (pair.one.Caveat, pair.rank)));
-        var order = Enumerable.Range(0, needs.Count).OrderBy(i => needs[i].By ?? DateOnly.MaxValue).ThenBy(i => needs[i].Car, StringComparer.Ordinal).ThenBy(i => needs[i].Thing, StringComparer.Ordinal).ToList();
+            .ToDictionary(number => number!,
+                number => family.ServingFor(number!).Select((one, rank) => (one, rank))
+                    .ToDictionary(pair => pair.one.Number, pair => (pair.one.Caveat, pair.rank)));
+        var order = Enumerable.Range(0, needs.Count).OrderBy(i => needs[i].By ?? DateOnly.MaxValue)
+            .ThenBy(i => needs[i].Car, StringComparer.Ordinal).ThenBy(i => needs[i].Thing, StringComparer.Ordinal).ToList();
         var flow = new Flow(needs.Count, supplies.Select(supply => supply.Count).ToArray());
         for (var need = 0; need < needs.Count; need++)
         {
@@ -34,16 +38,21 @@ public static class Allocation
         return Enumerable.Range(0, needs.Count).Select(need => Result(needs[need], need, flow, supplies, serving)).ToValueList();
     }
 
-    private static Served Result(Need need, int place, Flow flow, ValueList<Supply> supplies, Dictionary<string, Dictionary<string, (string Caveat, int Rank)>> serving)
+    private static Served Result(
+        Need need, int place, Flow flow, ValueList<Supply> supplies,
+        Dictionary<string, Dictionary<string, (string Caveat, int Rank)>> serving)
     {
-        var given = flow.GivenTo(place).Select(pair => new Given(supplies[pair.Supply], pair.Count, serving[need.Number!][supplies[pair.Supply].Number].Caveat, DaysLate(need, supplies[pair.Supply]))).ToValueList();
+        var given = flow.GivenTo(place)
+            .Select(pair => new Given(supplies[pair.Supply], pair.Count, serving[need.Number!][supplies[pair.Supply].Number].Caveat,
+                DaysLate(need, supplies[pair.Supply]))).ToValueList();
         return new(need, given, need.Count - given.Sum(one => one.Count));
     }
 
     /// <summary>How unwelcome it is that these pieces serve this need; null when they cannot.</summary>
     private static int? Cost(Need need, Supply supply, Dictionary<string, Dictionary<string, (string Caveat, int Rank)>> serving)
     {
-        if (need.Number is null || !serving[need.Number].TryGetValue(supply.Number, out var how) || (supply.For is { } only && only != (need.Car, need.Thing)))
+        if (need.Number is null || !serving[need.Number].TryGetValue(supply.Number, out var how)
+            || (supply.For is { } only && only != (need.Car, need.Thing)))
             return null;
         var day = need.By ?? supply.From;
         if (supply.Until < day || supply.Until < supply.From)

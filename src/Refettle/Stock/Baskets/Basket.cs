@@ -13,7 +13,9 @@ public sealed record Basket(
     public const double UsualConfidence = 0.8;
 
     /// <summary>What the purchases cost, where prices are known, each currency by itself.</summary>
-    public ValueList<CurrencyCost> Costs => Purchases.Where(purchase => purchase.Cost is { Amount: > 0 }).GroupBy(purchase => purchase.Currency!).OrderBy(group => group.Key, StringComparer.Ordinal)
+    public ValueList<CurrencyCost> Costs =>
+        Purchases.Where(purchase => purchase.Cost is { Amount: > 0 }).GroupBy(purchase => purchase.Currency!)
+            .OrderBy(group => group.Key, StringComparer.Ordinal)
         .Select(group => new CurrencyCost(group.Key, new(group.Sum(purchase => purchase.Cost!.Value.Amount)))).ToValueList();
 }
 
@@ -37,7 +39,8 @@ public sealed record CurrencyCost(string Currency, Money Cost)
 /// <param name="For">The places they are for.</param>
 /// <param name="Contents">What a kit covers of the needs; empty for a single part.</param>
 public sealed record Purchase(
-    string Number, string Name, int Needed, int Count, string? Supplier, string? Currency, Money? Cost, DateOnly? NeededBy, DateOnly? OrderBy, int DaysTooLate, string Says,
+    string Number, string Name, int Needed, int Count, string? Supplier, string? Currency, Money? Cost, DateOnly? NeededBy,
+    DateOnly? OrderBy, int DaysTooLate, string Says,
     ValueList<string> For, ValueList<NumberCount> Contents)
 {
     /// <summary>Days from ordering to having, as the supplier names them, or by default.</summary>

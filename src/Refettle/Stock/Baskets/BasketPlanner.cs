@@ -25,20 +25,29 @@ public static class BasketPlanner
         }
 
         var unnumbered = served.Where(line => line.Need.Number is null).Select(line => line.Need).ToValueList();
-        var basket = new Basket(served.Where(line => line.Need.Number is not null).ToValueList(), PurchasePlanner.Of(shelf, served, today, confidence), unnumbered,
-            made.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => new NumberCount(one.Key, one.Value)).ToValueList(), confidence);
-        return BasketCheck.Of(shelf, basket) is { Count: > 0 } wrong ? throw new InvalidOperationException($"The basket does not keep its books: {string.Join("; ", wrong)}") : basket;
+        var basket = new Basket(served.Where(line => line.Need.Number is not null).ToValueList(),
+            PurchasePlanner.Of(shelf, served, today, confidence), unnumbered,
+            made.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => new NumberCount(one.Key, one.Value)).ToValueList(),
+            confidence);
+        return BasketCheck.Of(shelf, basket) is { Count: > 0 } wrong
+            ? throw new InvalidOperationException($"The basket does not keep its books: {string.Join("; ", wrong)}")
+            : basket;
     }
 
-    private static ValueList<Need> Once(IEnumerable<Need> needs) => needs.Where(need => need.Count > 0).GroupBy(need => (need.Car, need.Thing))
-        .Select(place => place.OrderByDescending(need => need.Count).ThenBy(need => need.Reason).First() with { By = place.Min(need => need.By) })
+    private static ValueList<Need> Once(IEnumerable<Need> needs) =>
+        needs.Where(need => need.Count > 0).GroupBy(need => (need.Car, need.Thing))
+        .Select(place => place.OrderByDescending(need => need.Count).ThenBy(need => need.Reason).First() with
+        { By = place.Min(need => need.By) })
         .OrderBy(need => need.Car, StringComparer.Ordinal).ThenBy(need => need.Thing, StringComparer.Ordinal).ToValueList();
 
-    private static PartNumber? Recipe(Shelf shelf, Need need) => need.Number is { } number && shelf.Number(number) is { MadeFrom.Count: > 0 } known ? known : null;
+    private static PartNumber? Recipe(Shelf shelf, Need need) =>
+        need.Number is { } number && shelf.Number(number) is { MadeFrom.Count: > 0 } known ? known : null;
 
-    private static Need Less(Need need, List<Served> below) => below.FirstOrDefault(line => line.Need == need) is { } line ? need with { Count = need.Count - line.Missing } : need;
+    private static Need Less(Need need, List<Served> below) =>
+        below.FirstOrDefault(line => line.Need == need) is { } line ? need with { Count = need.Count - line.Missing } : need;
 
     private static IEnumerable<Need> Below(Shelf shelf, Served line) => Recipe(shelf, line.Need)!.MadeFrom.Select(one => new Need(
-        line.Need.Car, line.Need.Thing, one.Number, shelf.NameOf(one.Number), one.Count * line.Missing, line.Need.By, NeedReason.MakeUp, null, $"goes into {line.Missing} × {line.Need.Number}")
+        line.Need.Car, line.Need.Thing, one.Number, shelf.NameOf(one.Number), one.Count * line.Missing, line.Need.By, NeedReason.MakeUp,
+        null, $"goes into {line.Missing} × {line.Need.Number}")
     { Currency = line.Need.Currency });
 }

@@ -40,7 +40,8 @@ internal sealed class Flow(int needs, int[] left)
 
     private void Add(int need, int supply, int amount) => _given[(need, supply)] = _given.GetValueOrDefault((need, supply)) + amount;
 
-    /// <summary>The path of least cost to a supply that has pieces left (Bellman and Ford, with a queue); empty when there is none.</summary>
+    /// <summary>The path of least cost to a supply that has pieces left (Bellman and Ford, with a
+    /// queue); empty when there is none.</summary>
     private List<int> Cheapest(int start)
     {
         var far = new Dictionary<int, int>();
@@ -56,7 +57,8 @@ internal sealed class Flow(int needs, int[] left)
                 if (far.TryGetValue(supply, out var known) && known <= here)
                     continue;
                 (far[supply], before[supply]) = (here, need);
-                foreach (var (other, given) in _takers[supply].Where(taker => taker.Need != need && _given.GetValueOrDefault((taker.Need, supply)) > 0))
+                foreach (var (other, given) in _takers[supply]
+                    .Where(taker => taker.Need != need && _given.GetValueOrDefault((taker.Need, supply)) > 0))
                 {
                     if (distance.TryGetValue(other, out var was) && was <= here - given)
                         continue;

@@ -32,7 +32,8 @@ public enum NeedReason
 /// <param name="By">The day it must be in hand; null when no day is known.</param>
 /// <param name="Each">The price of one by the car's description; null when not known.</param>
 /// <param name="Says">How the count came about, in words, with its origin.</param>
-public sealed record Need(string Car, string Thing, string? Number, string What, int Count, DateOnly? By, NeedReason Reason, Money? Each, string Says)
+public sealed record Need(
+    string Car, string Thing, string? Number, string What, int Count, DateOnly? By, NeedReason Reason, Money? Each, string Says)
 {
     /// <summary>Days until another one is here, as the owner estimates; null when he does not.</summary>
     public int? LeadDays { get; init; }

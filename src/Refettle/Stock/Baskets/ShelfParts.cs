@@ -9,7 +9,8 @@ public static class ShelfParts
     /// <param name="cars">All of them.</param>
     public static PartsAhead Of(Shelf shelf, Basket basket, Car car, ValueList<Car> cars, DateOnly today)
     {
-        var lines = basket.Lines.Concat(basket.Unnumbered.Select(need => new Served(need, [], need.Count))).Where(line => line.Need.Car == car.Id);
+        var lines = basket.Lines.Concat(basket.Unnumbered.Select(need => new Served(need, [], need.Count)))
+            .Where(line => line.Need.Car == car.Id);
         var places = lines.GroupBy(line => line.Need.Thing).Select(place => Place(shelf, basket, car, [.. place])).ToValueList();
         return new(places, Away(shelf, car, today),
             TrialFits.Of(shelf, cars, today).Where(fit => Taker(shelf, fit) == car.Id).Select(fit => Trial(fit, car)).ToValueList());
@@ -17,13 +18,19 @@ public static class ShelfParts
 
     /// <summary>Parts of the car that are at an outside shop, each once.</summary>
     public static ValueList<AwayPart> Away(Shelf shelf, Car car, DateOnly today) =>
-        shelf.Outside.Where(work => work.Car == car.Id && work.IsAway).SelectMany(work => Away(shelf, work, car, today)).DistinctBy(away => away.Part).ToValueList();
+        shelf.Outside.Where(work => work.Car == car.Id && work.IsAway).SelectMany(work => Away(shelf, work, car, today))
+            .DistinctBy(away => away.Part).ToValueList();
 
     /// <summary>It is tried on one car: the first in whose place it may go, else the one it was ordered for.</summary>
-    private static string Taker(Shelf shelf, TrialFit fit) => fit.Things.Count > 0 ? fit.Things[0].Split(' ')[0] : shelf.Orders.First(order => order.Id == fit.Order).Car;
+    private static string Taker(Shelf shelf, TrialFit fit) =>
+        fit.Things.Count > 0 ? fit.Things[0].Split(' ')[0] : shelf.Orders.First(order => order.Id == fit.Order).Car;
 
-    private static PartTrial Trial(TrialFit fit, Car car) => new($"{Identifier.From(fit.Number)}.{fit.By:yyyy-MM-dd}", $"Hold up to the car: {fit.Count} × {(fit.Name.Length > 0 ? fit.Name : fit.Number)}; {fit.Supplier} takes it back until {DayWords.Day(fit.By)}",
-        LocalDate.FromDateOnly(fit.By), fit.Things.Where(thing => thing.StartsWith($"{car.Id} part ", StringComparison.Ordinal)).Select(thing => thing[$"{car.Id} part ".Length..]).ToValueList());
+    private static PartTrial Trial(TrialFit fit, Car car) =>
+        new($"{Identifier.From(fit.Number)}.{fit.By:yyyy-MM-dd}",
+            $"Hold up to the car: {fit.Count} × {(fit.Name.Length > 0 ? fit.Name : fit.Number)}; {fit.Supplier} takes it back until {DayWords.Day(fit.By)}",
+        LocalDate.FromDateOnly(fit.By),
+        fit.Things.Where(thing => thing.StartsWith($"{car.Id} part ", StringComparison.Ordinal))
+            .Select(thing => thing[$"{car.Id} part ".Length..]).ToValueList());
 
     private static PlaceParts Place(Shelf shelf, Basket basket, Car car, List<Served> lines)
     {
@@ -37,8 +44,10 @@ public static class ShelfParts
 
     private static string Says(Served line)
     {
-        var (hand, come) = (line.Given.Where(given => given.Supply.Order is null).Sum(given => given.Count), line.Given.Where(given => given.Supply.Order is not null).Sum(given => given.Count));
-        var parts = new[] { (hand, "in hand"), (come, "ordered"), (line.Missing, "not ordered yet") }.Where(part => part.Item1 > 0).Select(part => $"{part.Item1} {part.Item2}");
+        var (hand, come) = (line.Given.Where(given => given.Supply.Order is null).Sum(given => given.Count),
+            line.Given.Where(given => given.Supply.Order is not null).Sum(given => given.Count));
+        var parts = new[] { (hand, "in hand"), (come, "ordered"), (line.Missing, "not ordered yet") }.Where(part => part.Item1 > 0)
+            .Select(part => $"{part.Item1} {part.Item2}");
         return $"{line.Need.Count} × {line.Need.Number ?? line.Need.What}: {string.Join(", ", parts)}";
     }
 
@@ -47,7 +56,8 @@ public static class ShelfParts
     {
         var days = from.DayNumber - order.On.DayNumber;
         var named = order.Promised is { } promised ? Math.Max(1, promised.DayNumber - order.On.DayNumber) : Supplies.UnpromisedDays;
-        var numbers = order.Lines.Where(line => line.ToCome > 0).Select(line => $"{line.ToCome} × {shelf.NameOf(line.Line.Number) switch { "" => line.Line.Number, var name => name }}");
+        var numbers = order.Lines.Where(line => line.ToCome > 0)
+            .Select(line => $"{line.ToCome} × {shelf.NameOf(line.Line.Number) switch { "" => line.Line.Number, var name => name }}");
         var says = $"On the way from {order.Supplier}: {string.Join(", ", numbers)}; {(order.Promised is { } day ? $"promised {DayWords.Day(day)}" : "no day promised")}, counted on for {DayWords.Day(from)}";
         return new($"{Identifier.From(order.Supplier)}.{order.On:yyyy-MM-dd}{(Before(shelf, order) is > 0 and var before ? $".{before + 1}" : "")}", says, order.Supplier, LocalDate.FromDateOnly(order.On), named, days, order.Promised is null ? Origin.Default : Origin.User);
     }
@@ -57,7 +67,8 @@ public static class ShelfParts
         .Count(other => other.On == order.On && Identifier.From(other.Supplier) == Identifier.From(order.Supplier));
 
     private static Consignment OfPurchase(Purchase purchase) => new(
-        Identifier.From(purchase.Number), $"On the way: {purchase.Count} × {(purchase.Name.Length > 0 ? purchase.Name : purchase.Number)}{(purchase.Supplier is null ? "" : $", {purchase.Supplier}")}; to be ordered, {purchase.Days} days counted on",
+        Identifier.From(purchase.Number),
+        $"On the way: {purchase.Count} × {(purchase.Name.Length > 0 ? purchase.Name : purchase.Number)}{(purchase.Supplier is null ? "" : $", {purchase.Supplier}")}; to be ordered, {purchase.Days} days counted on",
         purchase.Supplier, null, purchase.NamedDays, purchase.Days, purchase.Origin);
 
     /// <summary>Without a number nobody is known who sells it: fasteners are one order by their words, parts one each.</summary>
@@ -81,6 +92,9 @@ public static class ShelfParts
                where line.Away > 0
                let part = car.Structure.Parts.FirstOrDefault(one => $"part {one.Id}" == line.Item.What)
                where part is not null
-               select new AwayPart(part.Id, part.Name, new($"{Identifier.From(work.To)}.{part.Id}", $"At {work.To}: {part.Name}, {says}", work.To, LocalDate.FromDateOnly(work.On), named, back.DayNumber - work.On.DayNumber, work.Promised is null ? Origin.Default : Origin.User));
+               select new AwayPart(part.Id, part.Name,
+                   new($"{Identifier.From(work.To)}.{part.Id}", $"At {work.To}: {part.Name}, {says}", work.To,
+                       LocalDate.FromDateOnly(work.On), named, back.DayNumber - work.On.DayNumber,
+                       work.Promised is null ? Origin.Default : Origin.User));
     }
 }

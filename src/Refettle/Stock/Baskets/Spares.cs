@@ -9,7 +9,8 @@ public sealed record SpareAdvice(int Count, string Says);
 /// <summary>Weighs a missing piece against one too many: the newsvendor's quantity.</summary>
 public static class Spares
 {
-    /// <summary>The chance that a clip breaks on being taken off, where its number says nothing: at least one in a job of trim. Common practice, no source.</summary>
+    /// <summary>The chance that a clip breaks on being taken off, where its number says nothing: at least one in a job of
+    /// trim. Common practice, no source.</summary>
     public const double ClipBreaks = 0.2;
 
     /// <summary>Minutes that a missing piece costs: a trip for it, or the evening ended early. A choice of the program.</summary>
@@ -32,12 +33,15 @@ public static class Spares
         var shortage = (double)(TripFor.Value / 60 * car.Settings.PerHour.Amount);
         var ratio = Newsvendor.Ratio(shortage, Math.Max(0.01, (double)over.Amount));
         var count = chance >= 1 ? pieces : Newsvendor.ForBinomial(pieces, chance, ratio);
-        return new(count, $"each breaks with a chance of {chance:0%} ({origin}): so many are enough with {ratio:0%}, since one missing costs {TripFor} of yours and one too many {over} {car.Currency}");
+        return new(count,
+            $"each breaks with a chance of {chance:0%} ({origin}): so many are enough with {ratio:0%}, since one missing costs {TripFor} of yours and one too many {over} {car.Currency}");
     }
 
     /// <summary>The lowest price of one among the suppliers' lists in this currency; null when none names it.</summary>
-    public static Money? PriceOf(Shelf shelf, string? number, string currency) => shelf.Lists.Where(list => list.Currency == currency).SelectMany(list => list.Offers)
-        .Where(offer => offer.Number == number && offer.Each is not null).Select(offer => offer.Each).OrderBy(price => price!.Value.Amount).FirstOrDefault();
+    public static Money? PriceOf(Shelf shelf, string? number, string currency) =>
+        shelf.Lists.Where(list => list.Currency == currency).SelectMany(list => list.Offers)
+        .Where(offer => offer.Number == number && offer.Each is not null).Select(offer => offer.Each).OrderBy(price => price!.Value.Amount)
+        .FirstOrDefault();
 
     private static string Word(Origin origin) => origin switch
     {

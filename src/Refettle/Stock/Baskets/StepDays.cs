@@ -9,13 +9,16 @@ namespace Refettle.Stock.Baskets;
 public static class StepDays
 {
     /// <summary>By a timeline.</summary>
-    public static IReadOnlyDictionary<string, DateOnly> Of(IEnumerable<PlannedTask> tasks) => First(tasks.Select(task => (task.Task, task.Start)));
+    public static IReadOnlyDictionary<string, DateOnly> Of(IEnumerable<PlannedTask> tasks) =>
+        First(tasks.Select(task => (task.Task, task.Start)));
 
     /// <summary>By the first schedule of some tasks; empty where there are no spells, or no order works.</summary>
     public static IReadOnlyDictionary<string, DateOnly> Of(Car car, TaskNetwork network, Instant now, CancellationToken cancel = default)
     {
         var made = Projection.Of(car, network, now);
-        if (!made.IsGood || new FirstScheduler().Solve(new(made.Value.Unpressed), new(TimeSpan.FromSeconds(1)), null, cancel).Schedule is not { } schedule)
+        if (!made.IsGood
+            || new FirstScheduler()
+                .Solve(new(made.Value.Unpressed), new(TimeSpan.FromSeconds(1)), null, cancel).Schedule is not { } schedule)
             return First([]);
         return First(made.Value.Tasks.Select((task, i) => (task, made.Value.Clock.At(schedule.Starts[i]))));
     }

@@ -17,7 +17,8 @@ public static class StepSupplies
     {
         var lines = basket.Lines.Concat(basket.Unnumbered.Select(need => new Served(need, [], need.Count)))
             .Where(line => line.Need.Car == car.Id).ToLookup(line => line.Need.Thing);
-        return plan.Steps.Select((step, place) => new StepSupply(place, Things(step).Distinct().SelectMany(thing => lines[thing]).ToValueList()))
+        return plan.Steps
+            .Select((step, place) => new StepSupply(place, Things(step).Distinct().SelectMany(thing => lines[thing]).ToValueList()))
             .Where(step => step.Uses.Count > 0).ToValueList();
     }
 

@@ -9,7 +9,8 @@ using Refettle.Timeline.Scheduling;
 
 namespace Refettle.Stock.Baskets;
 
-/// <summary>What one car's timeline, forecast and evening are asked of: its tasks, waiting for what is not on the shelf that all cars share.</summary>
+/// <summary>What one car's timeline, forecast and evening are asked of: its tasks, waiting for what is not on
+/// the shelf that all cars share.</summary>
 /// <param name="Work">Its tasks are null where no plan reaches the goals; the shelf is not asked then.</param>
 public sealed record SuppliedWork(CarHistory History, TimelineWork Work, Shelf Shelf, Instant Now, DateOnly Today)
 {
@@ -17,7 +18,9 @@ public sealed record SuppliedWork(CarHistory History, TimelineWork Work, Shelf S
     /// <param name="further">Goals beside those of the chosen jobs.</param>
     /// <param name="today">The day at the shelf.</param>
     /// <returns>Faults when there is nothing to do, or the goals cannot be asked of this car.</returns>
-    public static Result<SuppliedWork> Of(CarHistory history, IEnumerable<CarHistory> all, ValueList<Fact> further, LadderSet ladders, IAccessPlanner planner, Instant now, DateOnly today, CancellationToken cancel = default)
+    public static Result<SuppliedWork> Of(
+        CarHistory history, IEnumerable<CarHistory> all, ValueList<Fact> further, LadderSet ladders, IAccessPlanner planner, Instant now,
+        DateOnly today, CancellationToken cancel = default)
     {
         var work = TimelineWork.Of(history.Car, further, ladders, planner, cancel);
         if (!work.IsGood)

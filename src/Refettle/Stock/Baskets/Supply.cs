@@ -6,7 +6,9 @@ namespace Refettle.Stock.Baskets;
 /// <param name="Order">The order they come with; null when they are on the shelf.</param>
 /// <param name="Kit">The unopened kit they are in; null when they are loose.</param>
 /// <param name="For">The only place they are for, where they are kept for one.</param>
-public sealed record Supply(string Number, PieceCondition Condition, int Count, DateOnly From, DateOnly? Until, Guid? Order, string? Kit, (string Car, string Thing)? For);
+public sealed record Supply(
+    string Number, PieceCondition Condition, int Count, DateOnly From, DateOnly? Until, Guid? Order, string? Kit,
+    (string Car, string Thing)? For);
 
 /// <summary>Pieces given to a need.</summary>
 /// <param name="Caveat">What is different, where a substitute serves; else empty.</param>

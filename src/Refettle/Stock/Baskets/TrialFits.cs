@@ -7,7 +7,8 @@ namespace Refettle.Stock.Baskets;
 /// <param name="Things">Where it may be tried, as car and thing; empty when no position takes it.</param>
 public sealed record TrialFit(Guid Order, string Supplier, string Number, string Name, int Count, DateOnly By, ValueList<string> Things)
 {
-    public string Says => $"trial-fit {Count} × {(Name.Length > 0 ? Name : Number)} by {By:yyyy-MM-dd}: {Supplier} takes it back until then";
+    public string Says =>
+        $"trial-fit {Count} × {(Name.Length > 0 ? Name : Number)} by {By:yyyy-MM-dd}: {Supplier} takes it back until then";
 }
 
 /// <summary>Finds what should be tried on before its return deadline.</summary>
@@ -19,7 +20,8 @@ public static class TrialFits
     {
         var family = new Family(shelf.Numbers);
         var positions = cars.SelectMany(car => car.Numbers.Select(number => (car.Id, number.Thing, number.Number))).ToList();
-        var left = shelf.Holdings.GroupBy(holding => holding.Batch.Number).ToDictionary(group => group.Key, group => Math.Max(0, group.Sum(holding => holding.Count)));
+        var left = shelf.Holdings.GroupBy(holding => holding.Batch.Number)
+            .ToDictionary(group => group.Key, group => Math.Max(0, group.Sum(holding => holding.Count)));
         var fits = new List<TrialFit>();
         foreach (var (order, arrival) in Returnable(shelf, today))
         {
@@ -27,8 +29,10 @@ public static class TrialFits
             if (count <= 0)
                 continue;
             left[arrival.Number] -= count;
-            fits.Add(new(order.Id, order.Supplier, arrival.Number, shelf.NameOf(arrival.Number), count, arrival.On.AddDays(order.ReturnDays!.Value),
-                positions.Where(position => family.Serves(arrival.Number, position.Number)).Select(position => $"{position.Id} {position.Thing}").ToValueList()));
+            fits.Add(new(order.Id, order.Supplier, arrival.Number, shelf.NameOf(arrival.Number), count,
+                arrival.On.AddDays(order.ReturnDays!.Value),
+                positions.Where(position => family.Serves(arrival.Number, position.Number))
+                    .Select(position => $"{position.Id} {position.Thing}").ToValueList()));
         }
 
         return fits.OrderBy(fit => fit.By).ThenBy(fit => fit.Number, StringComparer.Ordinal).ToValueList();
@@ -47,7 +51,8 @@ public static class TrialFits
     /// <summary>What was tried or sent back is taken to be of the oldest arrivals, and what was sent back to be what did not fit.</summary>
     private static IEnumerable<Arrival> Untried(Shelf shelf, Order order, OrderedLine line)
     {
-        var tried = shelf.Tried.Where(one => one.Order == order.Id && line.Arrivals.Any(arrival => arrival.Number == one.Number)).ToLookup(one => one.Fits, one => one.Count);
+        var tried = shelf.Tried.Where(one => one.Order == order.Id && line.Arrivals.Any(arrival => arrival.Number == one.Number))
+            .ToLookup(one => one.Fits, one => one.Count);
         var settled = tried[true].Sum() + Math.Max(tried[false].Sum(), line.SentBack);
         foreach (var arrival in line.Arrivals)
         {

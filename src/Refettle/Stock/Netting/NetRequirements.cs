@@ -1,8 +1,8 @@
 namespace Refettle.Stock.Netting;
 
 /// <summary>Nets needs against what is on hand and on order, period by period.</summary>
-/// <remarks>Net = what is needed and should be left, less what was left and comes; what is ordered for it is shifted earlier by the lead time
-/// (material requirements planning, as textbooks have it).</remarks>
+/// <remarks>Net = what is needed and should be left, less what was left and comes; what is ordered
+/// for it is shifted earlier by the lead time (material requirements planning, as textbooks have it).</remarks>
 public static class NetRequirements
 {
     public static NettingAnswer Of(NettingQuestion question)
@@ -24,7 +24,8 @@ public static class NetRequirements
                 pastDue.Add(new(-release, receipts[period]));
         }
 
-        return new(ValueList.Create<int>(onHand), ValueList.Create<int>(net), ValueList.Create<int>(receipts), ValueList.Create<int>(releases), pastDue.ToValueList());
+        return new(ValueList.Create<int>(onHand), ValueList.Create<int>(net), ValueList.Create<int>(receipts),
+            ValueList.Create<int>(releases), pastDue.ToValueList());
     }
 
     /// <summary>What a made-up piece needs of another: what is released of it, times how many one takes.</summary>

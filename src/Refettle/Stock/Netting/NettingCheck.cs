@@ -16,7 +16,8 @@ public static class NettingCheck
                 wrong.Add($"period {period + 1}: on hand does not follow from what came and what was needed");
             if (answer.OnHand[period] < question.Safety)
                 wrong.Add($"period {period + 1}: fewer are left than should be");
-            if (answer.Receipts[period] > 0 && (answer.Receipts[period] < question.Lot.Minimum || answer.Receipts[period] % question.Lot.Multiple != 0))
+            if (answer.Receipts[period] > 0
+                && (answer.Receipts[period] < question.Lot.Minimum || answer.Receipts[period] % question.Lot.Multiple != 0))
                 wrong.Add($"period {period + 1}: so many are not sold at once");
             if (answer.Receipts[period] > 0 && answer.OnHand[period] - answer.Receipts[period] >= question.Safety)
                 wrong.Add($"period {period + 1}: ordered without need");

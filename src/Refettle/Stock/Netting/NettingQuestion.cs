@@ -18,7 +18,8 @@ public readonly record struct LotRule(int Minimum, int Multiple)
 /// <param name="OnHand">At the beginning.</param>
 /// <param name="Safety">Pieces that should always be left.</param>
 /// <param name="LeadPeriods">From ordering to having, 0 or more.</param>
-public sealed record NettingQuestion(ValueList<int> Gross, ValueList<int> Scheduled, int OnHand, int LeadPeriods, LotRule Lot, int Safety = 0);
+public sealed record NettingQuestion(
+    ValueList<int> Gross, ValueList<int> Scheduled, int OnHand, int LeadPeriods, LotRule Lot, int Safety = 0);
 
 /// <summary>The plan of one part number over time.</summary>
 /// <param name="OnHand">At the end of each period.</param>
@@ -26,7 +27,8 @@ public sealed record NettingQuestion(ValueList<int> Gross, ValueList<int> Schedu
 /// <param name="Receipts">What has to come in each period beyond what is ordered.</param>
 /// <param name="Releases">What has to be ordered in each period.</param>
 /// <param name="PastDue">What would have had to be ordered before the first period.</param>
-public sealed record NettingAnswer(ValueList<int> OnHand, ValueList<int> Net, ValueList<int> Receipts, ValueList<int> Releases, ValueList<PastDue> PastDue);
+public sealed record NettingAnswer(
+    ValueList<int> OnHand, ValueList<int> Net, ValueList<int> Receipts, ValueList<int> Releases, ValueList<PastDue> PastDue);
 
 /// <summary>An order that should have been placed so many periods before the first.</summary>
 public sealed record PastDue(int PeriodsBefore, int Count);

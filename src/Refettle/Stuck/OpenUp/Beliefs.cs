@@ -32,7 +32,8 @@ internal sealed class Beliefs
     /// <summary>Stands for having seen nothing: 1 at every level of every place.</summary>
     public LevelWeights[] NothingSeen() => Enumerable.Repeat(Ones, Places).ToArray();
 
-    /// <summary>For each place the chances of its levels together with what was seen: each adds up to the chance of what was seen.</summary>
+    /// <summary>For each place the chances of its levels together with what was seen: each adds up
+    /// to the chance of what was seen.</summary>
     /// <param name="seen">For each place the chance of what was seen there, by the place's level.</param>
     /// <param name="joint">As many; what is asked for.</param>
     public void Joint(ReadOnlySpan<LevelWeights> seen, Span<LevelWeights> joint)
@@ -63,7 +64,8 @@ internal sealed class Beliefs
         return Array.ConvertAll(_places, place => Pick(place[grade][..], random));
     }
 
-    private double[] Weights() => [.. _grades.Select((grade, number) => _places.Aggregate(grade, (product, place) => product * place[number].Sum()))];
+    private double[] Weights() =>
+        [.. _grades.Select((grade, number) => _places.Aggregate(grade, (product, place) => product * place[number].Sum()))];
 
     private static int Pick(ReadOnlySpan<double> weights, Random random)
     {

@@ -21,7 +21,8 @@ internal sealed class Expectation
         Opens < 1 - 1e-9 ? (_minutes - _openingMinutes) / (_chance - _opens) : null);
 
     /// <summary>Half of a 95 % confidence interval, if the outcomes were drawn by chance.</summary>
-    public double HalfWidth => _outcomes < 2 ? 0 : 1.96 * Math.Sqrt(Math.Max(0, (_squares / _chance) - (Minutes * Minutes)) / (_outcomes - 1));
+    public double HalfWidth =>
+        _outcomes < 2 ? 0 : 1.96 * Math.Sqrt(Math.Max(0, (_squares / _chance) - (Minutes * Minutes)) / (_outcomes - 1));
 
     /// <param name="chance">The outcome's chance, or 1 for each of those that were drawn.</param>
     /// <param name="minutes">What it costs.</param>

@@ -3,7 +3,8 @@ using System.Numerics;
 namespace Refettle.Stuck.OpenUp;
 
 /// <summary>The second decision: what more to open once the first tries have come out.</summary>
-/// <remarks>Joints that want the same accesses are summed first; what is then left to weigh is one figure for each set and each such sum.</remarks>
+/// <remarks>Joints that want the same accesses are summed first; what is then left to weigh is one figure
+/// for each set and each such sum.</remarks>
 internal sealed class FurtherOpening
 {
     private readonly Waiting[] _waiting;

@@ -30,12 +30,14 @@ public sealed record OpenUpCase
     /// <param name="later">What opening later costs more.</param>
     /// <param name="planner">Prices what is opened.</param>
     public static Result<OpenUpCase> Of(
-        Car car, ValueList<string> joints, ValueList<Fact> planned, LadderSet ladders, AtHand atHand, Later later, IAccessPlanner planner, CancellationToken cancel = default)
+        Car car, ValueList<string> joints, ValueList<Fact> planned, LadderSet ladders, AtHand atHand, Later later, IAccessPlanner planner,
+        CancellationToken cancel = default)
     {
         var standing = new CarStanding(car);
         var before = PlanBefore(standing, joints, planned, planner, cancel);
         if (before.Status == PlanStatus.Impossible)
-            return Result<OpenUpCase>.Bad(new Fault("open up", "what is planned cannot be reached", "Ask refettle reach for it, to see what stands against it."));
+            return Result<OpenUpCase>.Bad(
+                new Fault("open up", "what is planned cannot be reached", "Ask refettle reach for it, to see what stands against it."));
         var after = new CarStanding(AfterPlan.Of(car, before));
         var needs = new OpenUpNeeds(after, joints, ladders, atHand);
         var prices = new OpeningPrices(after.Car, needs.Classes, planner, cancel);
@@ -57,15 +59,19 @@ public sealed record OpenUpCase
             Before = before,
             AssumedInHand = needs.Rungs.SelectMany(rung => rung.Rung.Destroys).Distinct().Order(StringComparer.Ordinal).ToValueList(),
             TakenAsShielded = atHand.Shielded.Contains(AtHand.All)
-                ? needs.Rungs.SelectMany(rung => Gate.WouldNeedShield(after, after.Joints[rung.Joint], rung.Rung)).Distinct().Order(StringComparer.Ordinal).ToValueList()
+                ? needs.Rungs.SelectMany(rung => Gate.WouldNeedShield(after, after.Joints[rung.Joint], rung.Rung)).Distinct()
+                    .Order(StringComparer.Ordinal).ToValueList()
                 : atHand.Shielded,
             OutOfTheQuestion = needs.Rungs.Where(rung => IsForbidden(rung, prices))
-                .Select(rung => new Fault($"{rung.Joint} {rung.Rung.Id}", "nothing can open its gate", "It is left out.") { Severity = Severity.Note }).ToValueList(),
-            Origins = joints.Select(joint => ladders.For(standing.Joints[joint].Kind)[TriesSoFar.Of(car, standing.Joints[joint], ladders).Condition].Origin).Distinct().ToValueList(),
+                .Select(rung => new Fault($"{rung.Joint} {rung.Rung.Id}", "nothing can open its gate", "It is left out.")
+                { Severity = Severity.Note }).ToValueList(),
+            Origins = joints.Select(joint => ladders.For(standing.Joints[joint].Kind)[TriesSoFar.Of(car, standing.Joints[joint],
+                ladders).Condition].Origin).Distinct().ToValueList(),
         });
     }
 
-    private static Plan PlanBefore(CarStanding standing, ValueList<string> joints, ValueList<Fact> planned, IAccessPlanner planner, CancellationToken cancel)
+    private static Plan PlanBefore(
+        CarStanding standing, ValueList<string> joints, ValueList<Fact> planned, IAccessPlanner planner, CancellationToken cancel)
     {
         var easiest = joints.Select(joint => standing.Joints[joint].Ways.MinBy(way => way.Clear.Count(fact => !standing.IsTrue(fact)))!);
         var goals = planned.Concat(easiest.SelectMany(way => way.Clear)).Distinct().Where(fact => !standing.IsTrue(fact)).ToValueList();
@@ -76,12 +82,14 @@ public sealed record OpenUpCase
     /// <summary>Stances exclude each other: of several that ways want only the first can be a goal.</summary>
     private static ValueList<Fact> OneStance(CarStanding standing, ValueList<Fact> goals)
     {
-        bool IsStance(Fact fact) => fact.Kind == FactKind.State && standing.States.TryGetValue(fact.Subject, out var state) && state.IsStance;
+        bool IsStance(Fact fact) =>
+            fact.Kind == FactKind.State && standing.States.TryGetValue(fact.Subject, out var state) && state.IsStance;
         return goals.Where(fact => !IsStance(fact)).Concat(goals.Where(IsStance).Take(1)).ToValueList();
     }
 
     private static StuckJoint JointOf(
-        CarStanding standing, string joint, LadderSet ladders, SeizureBelief belief, List<(string, int)> places, OpenUpNeeds needs, OpeningPrices prices)
+        CarStanding standing, string joint, LadderSet ladders, SeizureBelief belief, List<(string, int)> places, OpenUpNeeds needs,
+        OpeningPrices prices)
     {
         var sofar = TriesSoFar.Of(standing.Car, standing.Joints[joint], ladders);
         var own = needs.Rungs.Where(rung => rung.Joint == joint).ToList();
@@ -97,7 +105,8 @@ public sealed record OpenUpCase
             Tried = sofar.Held,
             Forbidden = own.Where(rung => IsForbidden(rung, prices)).Select(rung => rung.Rung.Id).ToValueList(),
             Needs = own.Where(rung => !IsForbidden(rung, prices) && rung.Facts!.Count > 0)
-                .ToDictionary(rung => rung.Rung.Id, rung => rung.Facts!.Select(prices.NumberOf).Where(number => number >= 0).Distinct().ToValueList()),
+                .ToDictionary(rung => rung.Rung.Id,
+                    rung => rung.Facts!.Select(prices.NumberOf).Where(number => number >= 0).Distinct().ToValueList()),
             PerHour = standing.Car.Settings.PerHour,
         };
     }

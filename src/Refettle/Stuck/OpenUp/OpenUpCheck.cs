@@ -17,9 +17,11 @@ public static class OpenUpCheck
         {
             var wants = joint.Needs.Values.SelectMany(needs => needs).Distinct().Count();
             if (wants > OpenUpPlanner.MostPerJoint)
-                faults.Add(new($"joint {joint.Id}", $"{wants} accesses matter to it", $"Take together what is opened in one go: {OpenUpPlanner.MostPerJoint} at most."));
+                faults.Add(new($"joint {joint.Id}", $"{wants} accesses matter to it",
+                    $"Take together what is opened in one go: {OpenUpPlanner.MostPerJoint} at most."));
             else if (!new Rows(joint, rung => !joint.Forbidden.Contains(rung)).IsSure)
-                faults.Add(new($"joint {joint.Id}", "nothing is sure to free it, even with everything open", "See refettle stuck for what closes the gates."));
+                faults.Add(new($"joint {joint.Id}", "nothing is sure to free it, even with everything open",
+                    "See refettle stuck for what closes the gates."));
         }
 
         return faults.ToValueList();
@@ -38,7 +40,8 @@ public static class OpenUpCheck
         if (answer.TryFirst.Open.Count > 0 || answer.Choices.Any(choice => !(choice.ExpectedMinutes >= 0)))
             faults.Add(new("open up", "a choice has no meaning", ""));
         if (answer.Best.Uncertainty == 0 && Knowing(question) is var knowing && answer.Best.ExpectedMinutes < knowing - Slack)
-            faults.Add(new("open up", $"it takes {answer.Best.ExpectedMinutes:0.0} min, and knowing every level beforehand {knowing:0.0}", ""));
+            faults.Add(new("open up", $"it takes {answer.Best.ExpectedMinutes:0.0} min, and knowing every level beforehand {knowing:0.0}",
+                ""));
         return faults.ToValueList();
     }
 
@@ -48,10 +51,15 @@ public static class OpenUpCheck
         var places = new Beliefs(question).Now();
         var known = new Dictionary<(string, int), double>();
         return question.Joints.Sum(joint => Enumerable.Range(0, SeizureModel.Levels).Sum(level =>
-            Enumerable.Range(0, SeizureModel.Levels).Sum(place => places[joint.Place][place] * joint.Levels[place][level]) * Cheapest(joint, level)));
+            Enumerable.Range(0, SeizureModel.Levels)
+                .Sum(place => places[joint.Place][place] * joint.Levels[place][level]) * Cheapest(joint, level)));
 
-        double Cheapest(StuckJoint joint, int level) => joint.Ladders[joint.Condition].Rungs.Where(rung => !joint.Forbidden.Contains(rung.Id))
-            .Select(rung => (rung, odds: Math.Max(rung.OddsAt(level, false), rung.OddsAt(level, true)) + rung.Mishaps.Sum(mishap => mishap.Odds[level])))
-            .Where(pair => pair.odds > 0).Min(pair => ((double)pair.rung.Takes.Value + ((double)(pair.rung.Spends.Amount / joint.PerHour.Amount) * 60)) / Math.Min(1, pair.odds));
+        double Cheapest(StuckJoint joint, int level) =>
+            joint.Ladders[joint.Condition].Rungs.Where(rung => !joint.Forbidden.Contains(rung.Id))
+            .Select(rung => (rung,
+                odds: Math.Max(rung.OddsAt(level, false), rung.OddsAt(level, true)) + rung.Mishaps.Sum(mishap => mishap.Odds[level])))
+            .Where(pair => pair.odds > 0)
+            .Min(pair => ((double)pair.rung.Takes.Value + ((double)(pair.rung.Spends.Amount / joint.PerHour.Amount) * 60)) / Math.Min(1,
+                pair.odds));
     }
 }

@@ -7,7 +7,8 @@ internal sealed class OpenUpNeeds
 {
     public OpenUpNeeds(CarStanding standing, ValueList<string> joints, LadderSet ladders, AtHand atHand)
     {
-        Rungs = joints.SelectMany(joint => ladders.For(standing.Joints[joint].Kind).Values.SelectMany(ladder => ladder.Rungs).DistinctBy(rung => rung.Id)
+        Rungs = joints.SelectMany(
+            joint => ladders.For(standing.Joints[joint].Kind).Values.SelectMany(ladder => ladder.Rungs).DistinctBy(rung => rung.Id)
             .Select(rung => new RungNeed(joint, rung, Gate.OpenedBy(standing, standing.Joints[joint], rung, atHand)))).ToValueList();
         Classes = Rungs.SelectMany((rung, number) => (rung.Facts ?? []).Select(fact => (fact, number)))
             .GroupBy(pair => pair.fact, pair => pair.number)
@@ -74,7 +75,8 @@ internal sealed class OpeningPrices
 
     public int NumberOf(Fact fact) => _numbers.GetValueOrDefault(fact, -1);
 
-    private static string Says(ValueList<Fact> facts, CarStanding standing) => string.Join(", ", facts.Select(fact => fact.Kind == FactKind.State
+    private static string Says(ValueList<Fact> facts, CarStanding standing) =>
+        string.Join(", ", facts.Select(fact => fact.Kind == FactKind.State
         ? standing.States[fact.Subject].Name
         : standing.Parts.TryGetValue(fact.Subject, out var part) ? $"{part.Name} off" : fact.ToString()));
 }

@@ -2,8 +2,9 @@ namespace Refettle.Stuck.OpenUp;
 
 /// <summary>Decides what to open before a set of stuck joints is tried: a two-stage stochastic programme with recourse.</summary>
 /// <remarks>Exact over all sets of up to <see cref="MostExact"/> accesses: given the levels of the places, joints that nothing tells apart
-/// differ only in how many of them held, so that few outcomes stand for all (Birge and Louveaux, Introduction to Stochastic Programming, for
-/// the form of the problem). Beyond, and where the outcomes are too many, outcomes are drawn by chance and the answer says how sure it is.</remarks>
+/// differ only in how many of them held, so that few outcomes stand for all (Birge and Louveaux,
+/// Introduction to Stochastic Programming, for the form of the problem). Beyond, and where the outcomes are too many, outcomes are drawn by
+/// chance and the answer says how sure it is.</remarks>
 public static class OpenUpPlanner
 {
     /// <summary>Up to this many accesses every set is weighed.</summary>
@@ -44,7 +45,8 @@ public static class OpenUpPlanner
             OpensLater = tryFirst.Later.Opens,
             BreakEven = openNow is null ? null : BreakEven(tryFirst, openNow.Total),
             Turnings = turnings,
-            Joints = weighed.Groups.SelectMany(group => group.Joints.Select(joint => TriedFirst(joint, group, weighed.Best.First))).ToValueList(),
+            Joints = weighed.Groups.SelectMany(group => group.Joints.Select(joint => TriedFirst(joint, group, weighed.Best.First)))
+                .ToValueList(),
         };
     }
 
@@ -59,7 +61,8 @@ public static class OpenUpPlanner
         return odds is > 0 and < 1 ? odds : null;
     }
 
-    internal static Choice ChoiceOf(OpenUpQuestion question, WeighedSet one) => new(Names(question, one.First), one.Total, one.IsExact ? 0 : one.Later.HalfWidth);
+    internal static Choice ChoiceOf(OpenUpQuestion question, WeighedSet one) =>
+        new(Names(question, one.First), one.Total, one.IsExact ? 0 : one.Later.HalfWidth);
 
     internal static ValueList<string> Names(OpenUpQuestion question, int accesses) =>
         question.Openings.Where((_, number) => (accesses & (1 << number)) != 0).Select(access => access.Id).ToValueList();

@@ -1,6 +1,7 @@
 namespace Refettle.Stuck.OpenUp;
 
-/// <summary>What to open first, as it is given away: question and answer without the tables between. Minutes are expected minutes.</summary>
+/// <summary>What to open first, as it is given away: question and answer without the tables
+/// between. Minutes are expected minutes.</summary>
 public sealed record OpenUpReport
 {
     public required ValueList<string> OpenNow { get; init; }
@@ -40,9 +41,12 @@ public sealed record OpenUpReport
         ChanceToOpenLater = answer.OpensLater,
         Regret = answer.Regret,
         BreakEven = answer.BreakEven,
-        WouldChangeIt = answer.Turnings.Select(turning => new TurningReport(turning.Joint, turning.Rung.Id, turning.Frees, turning.IfFreed, turning.IfHeld, turning.Saves)).ToValueList(),
+        WouldChangeIt = answer.Turnings
+            .Select(turning => new TurningReport(turning.Joint, turning.Rung.Id, turning.Frees, turning.IfFreed, turning.IfHeld,
+                turning.Saves)).ToValueList(),
         Joints = answer.Joints,
-        Openings = made.Question.Openings.Select(opening => new OpeningReport(opening.Id, opening.Says, opening.Facts, MinutesOf(made.Question, opening))).ToValueList(),
+        Openings = made.Question.Openings
+            .Select(opening => new OpeningReport(opening.Id, opening.Says, opening.Facts, MinutesOf(made.Question, opening))).ToValueList(),
         AssumedInHand = made.AssumedInHand,
         TakenAsShielded = made.TakenAsShielded,
         OutOfTheQuestion = made.OutOfTheQuestion,
@@ -68,11 +72,13 @@ public sealed record OpenUpReport
     };
 
     /// <summary>Minutes of an opening by itself.</summary>
-    public static decimal MinutesOf(OpenUpQuestion question, Opening opening) => opening.Steps.Sum(step => question.Steps[step].Takes.Value);
+    public static decimal MinutesOf(OpenUpQuestion question, Opening opening) =>
+        opening.Steps.Sum(step => question.Steps[step].Takes.Value);
 }
 
 /// <summary>A try whose outcome would change it.</summary>
-public sealed record TurningReport(string Joint, string Step, double Frees, ValueList<string> OpenIfFreed, ValueList<string> OpenIfHeld, double MinutesSaved);
+public sealed record TurningReport(
+    string Joint, string Step, double Frees, ValueList<string> OpenIfFreed, ValueList<string> OpenIfHeld, double MinutesSaved);
 
 /// <summary>What could be opened, with its minutes by itself.</summary>
 public sealed record OpeningReport(string Id, string Says, ValueList<Fact> Facts, decimal Minutes);

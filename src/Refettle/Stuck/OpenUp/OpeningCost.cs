@@ -13,7 +13,8 @@ internal sealed class OpeningCost
     {
         if (!_minutes.TryGetValue(accesses, out var minutes))
         {
-            var steps = _question.Openings.Where((_, number) => (accesses & (1 << number)) != 0).SelectMany(access => access.Steps).Distinct();
+            var steps = _question.Openings.Where((_, number) => (accesses & (1 << number)) != 0).SelectMany(access => access.Steps)
+                .Distinct();
             _minutes.Add(accesses, minutes = steps.Sum(step => (double)_question.Steps[step].Takes.Value));
         }
 

@@ -88,7 +88,8 @@ internal sealed class Outlook
         seen[group.Place] = before;
     }
 
-    /// <summary>The chance of being here, the least that it can cost from here times that chance, and whether more is opened for it.</summary>
+    /// <summary>The chance of being here, the least that it can cost from here times that chance, and
+    /// whether more is opened for it.</summary>
     private (double Weight, double Minutes, bool Opens) Best(ReadOnlySpan<LevelWeights> seen, ReadOnlySpan<int> held)
     {
         Span<LevelWeights> joint = stackalloc LevelWeights[_beliefs.Places];

@@ -1,7 +1,8 @@
 namespace Refettle.Stuck.OpenUp;
 
-/// <summary>Which accesses to open before a set of stuck joints is tried. First some accesses are opened (none, perhaps) and every joint gets
-/// what can be tried then; once it is seen which came free, more may be opened, later; then what still holds is finished.</summary>
+/// <summary>Which accesses to open before a set of stuck joints is tried. First some accesses are
+/// opened (none, perhaps) and every joint gets what can be tried then; once it is seen which came free, more may be opened, later;
+/// then what still holds is finished.</summary>
 public sealed record OpenUpQuestion
 {
     /// <summary>What may be opened, 30 at most.</summary>

@@ -1,6 +1,7 @@
 namespace Refettle.Stuck.OpenUp;
 
-/// <summary>Tries sets of accesses on the same cars, drawn by chance, and leaves behind those that clearly cost more than the best.</summary>
+/// <summary>Tries sets of accesses on the same cars, drawn by chance, and leaves behind those that
+/// clearly cost more than the best.</summary>
 /// <param name="draw">Draws a car.</param>
 /// <param name="most">How many cars those that come to the end are tried on; a sixteenth of them all are.</param>
 internal sealed class Race(Func<Scenario> draw, int most)
@@ -14,14 +15,16 @@ internal sealed class Race(Func<Scenario> draw, int most)
     private readonly List<Scenario> _scenarios = [];
     private readonly List<Runner> _ended = [];
 
-    /// <summary>Those that came to the end: opening nothing, the best that opens something, and all that may be as good as the best.</summary>
+    /// <summary>Those that came to the end: opening nothing, the best that opens something, and all
+    /// that may be as good as the best.</summary>
     public ValueList<WeighedSet> Run(IEnumerable<Outlook> outlooks)
     {
         var runners = outlooks.Select(ahead => new Runner(ahead)).ToList();
         for (var draws = most / 16; ; draws *= 2)
         {
             runners.ForEach(runner => runner.To(ScenariosTo(draws)));
-            var (best, opening) = (runners.MinBy(runner => runner.Total)!, runners.Where(runner => runner.Ahead.First != 0).MinBy(runner => runner.Total));
+            var (best, opening) =
+                (runners.MinBy(runner => runner.Total)!, runners.Where(runner => runner.Ahead.First != 0).MinBy(runner => runner.Total));
             if (draws >= most)
             {
                 _ended.AddRange(runners);

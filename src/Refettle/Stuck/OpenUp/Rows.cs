@@ -15,7 +15,8 @@ internal sealed class Rows
     public Rows(StuckJoint joint, Func<string, bool> isAdmissible)
     {
         _joint = joint;
-        _open = joint.Ladders.ToDictionary(pair => pair.Key, pair => pair.Value with { Rungs = pair.Value.Rungs.Where(rung => isAdmissible(rung.Id)).ToValueList() });
+        _open = joint.Ladders.ToDictionary(pair => pair.Key,
+            pair => pair.Value with { Rungs = pair.Value.Rungs.Where(rung => isAdmissible(rung.Id)).ToValueList() });
         IsSure = IsSureFrom(joint.Condition, []);
         if (IsSure)
             Expected = Least(Ready(joint.Condition));
@@ -34,7 +35,8 @@ internal sealed class Rows
         Rung last = new() { Id = GoOn, Says = GoOn, Takes = goesOn, Odds = [1, 1, 1, 1, 1] };
         var ladders = _open.ToDictionary(pair => pair.Key, pair => pair.Value with { Rungs = [.. pair.Value.Rungs, last] });
         var climb = Climb.Of(Question(ladders), _joint.Condition, []);
-        return Walk(TryPlanner.Row(climb, new(_joint.Belief), climb.After(_joint.Tried, _joint.IsSoaked)).TakeWhile(rung => !rung.IsSure).ToValueList());
+        return Walk(TryPlanner.Row(climb, new(_joint.Belief), climb.After(_joint.Tried, _joint.IsSoaked)).TakeWhile(rung => !rung.IsSure)
+            .ToValueList());
     }
 
     /// <summary>The order once the tries of a pass have failed.</summary>
@@ -79,7 +81,9 @@ internal sealed class Rows
         var isSoaked = _joint.IsSoaked;
         foreach (var rung in rungs)
         {
-            worse.AddRange(rung.Mishaps.Select(mishap => new Worsened(mishap.Becomes, isSoaked, [.. held.Select((chance, level) => chance * mishap.Odds[level])])));
+            worse.AddRange(rung.Mishaps
+                .Select(mishap => new Worsened(mishap.Becomes, isSoaked,
+                    [.. held.Select((chance, level) => chance * mishap.Odds[level])])));
             for (var level = 0; level < held.Length; level++)
             {
                 minutes[level] += held[level] * MinutesOf(rung);
@@ -108,7 +112,8 @@ internal sealed class Rows
         return climb;
     }
 
-    private NextTryQuestion Question(IReadOnlyDictionary<JointCondition, Ladder> ladders) => new() { Ladders = ladders, Belief = [], PerHour = _joint.PerHour };
+    private NextTryQuestion Question(IReadOnlyDictionary<JointCondition, Ladder> ladders) =>
+        new() { Ladders = ladders, Belief = [], PerHour = _joint.PerHour };
 
     private bool IsSureFrom(JointCondition condition, HashSet<JointCondition> seen) =>
         !seen.Add(condition) || (_open.TryGetValue(condition, out var ladder) && ladder.Rungs.Any(rung => rung.IsSure)

@@ -5,7 +5,8 @@ namespace Refettle.Stuck.OpenUp;
 /// <summary>Weighs sets of accesses against each other.</summary>
 internal sealed class Search
 {
-    /// <summary>So many outcomes are gone through, those of questions about single tries included; beyond, they are drawn by chance.</summary>
+    /// <summary>So many outcomes are gone through, those of questions about single tries included;
+    /// beyond, they are drawn by chance.</summary>
     private const long MostOutcomes = 2_000_000;
 
     private readonly OpenUpQuestion _question;
@@ -37,7 +38,8 @@ internal sealed class Search
     private static ValueList<WeighedSet> All(List<Outlook> outlooks)
     {
         var (known, best) = (new List<WeighedSet>(), double.PositiveInfinity);
-        foreach (var ahead in outlooks.OrderBy(outlook => outlook.First != 0).ThenBy(outlook => outlook.Certain).ThenBy(outlook => outlook.First))
+        foreach (var ahead in outlooks.OrderBy(outlook => outlook.First != 0).ThenBy(outlook => outlook.Certain)
+            .ThenBy(outlook => outlook.First))
         {
             if (ahead.Certain >= best)
                 continue;
@@ -66,7 +68,8 @@ internal sealed class Search
 
         return _race.Ended();
 
-        WeighedSet Set(int first) => known.TryGetValue(first, out var set) ? set : known[first] = _race.Run([Ahead(first)]).Single(one => one.First == first);
+        WeighedSet Set(int first) =>
+            known.TryGetValue(first, out var set) ? set : known[first] = _race.Run([Ahead(first)]).Single(one => one.First == first);
     }
 
     private Outlook Ahead(int first) => new(first, _groups, _beliefs, _now, _opening);

@@ -26,7 +26,8 @@ internal sealed class TablesCache
     public double MinutesOf(StuckJoint joint, Rung rung) => Of(joint).RowsOf(0).MinutesOf(rung);
 
     /// <summary>Joints with one key are alike.</summary>
-    public static string LikeKey(StuckJoint joint) => $"{Key(joint)}|{joint.Place}|{string.Join(';', joint.Levels.Select(levels => string.Join(',', levels)))}";
+    public static string LikeKey(StuckJoint joint) =>
+        $"{Key(joint)}|{joint.Place}|{string.Join(';', joint.Levels.Select(levels => string.Join(',', levels)))}";
 
     /// <summary>Joints that are alike, together; the same as long as they are the same.</summary>
     public Group GroupOf(string like, List<StuckJoint> joints)
@@ -42,7 +43,9 @@ internal sealed class TablesCache
         joint.Condition, joint.IsSoaked, joint.PerHour,
         string.Join(',', joint.Ladders.OrderBy(pair => pair.Key).Select(pair => pair.Value.Id)),
         string.Join(',', joint.Tried.Order(StringComparer.Ordinal)), string.Join(',', joint.Forbidden.Order(StringComparer.Ordinal)),
-        string.Join(';', joint.Needs.OrderBy(need => need.Key, StringComparer.Ordinal).Select(need => $"{need.Key}:{string.Join(',', need.Value.Order())}")),
+        string.Join(';',
+            joint.Needs.OrderBy(need => need.Key, StringComparer.Ordinal)
+                .Select(need => $"{need.Key}:{string.Join(',', need.Value.Order())}")),
         string.Join(',', joint.Belief));
 
     /// <summary>What opening costs, shared among the joints that want any of it.</summary>

@@ -18,14 +18,16 @@ internal static class Turnings
             return null;
         var (frees, holds) = (Odds(rung, joint, isFreed: true), Odds(rung, joint, isFreed: false));
         var freed = Seen(question, joint, frees) with { Joints = question.Joints.Where(other => other != joint).ToValueList() };
-        var held = Seen(question, joint, holds) with { Joints = question.Joints.Select(other => other == joint ? Held(joint, rung, holds) : other).ToValueList() };
+        var held = Seen(question, joint, holds) with
+        { Joints = question.Joints.Select(other => other == joint ? Held(joint, rung, holds) : other).ToValueList() };
         var chance = joint.Belief.Zip(frees, (belief, odds) => belief * odds).Sum();
         var (ifFreed, ifHeld) = (freed.Joints.Count == 0 ? null : weigh(freed), weigh(held));
         var (first, second) = (ifFreed?.Advice(now.Best.First) ?? 0, ifHeld.Advice(now.Best.First));
         if (first == now.Best.First && second == now.Best.First)
             return null;
         var then = cache.MinutesOf(joint, rung) + (chance * (ifFreed?.Best.Total ?? 0)) + ((1 - chance) * ifHeld.Best.Total);
-        return new(joint.Id, rung, chance, OpenUpPlanner.Names(question, first), OpenUpPlanner.Names(question, second), now.Best.Total - then);
+        return new(joint.Id, rung, chance, OpenUpPlanner.Names(question, first), OpenUpPlanner.Names(question, second),
+            now.Best.Total - then);
     }
 
     private static double[] Odds(Rung rung, StuckJoint joint, bool isFreed) => [.. Enumerable.Range(0, SeizureModel.Levels)

@@ -20,7 +20,9 @@ internal sealed class Waiting
         _seen = [.. Enumerable.Range(0, Count + 1).Select(held => Seen(holds, held))];
         var finishing = Bits.Subsets(More).Select(more => group.Tables.Finish(first, first | more)).ToList();
         _isSure = [.. finishing.Select(minutes => minutes is not null)];
-        _finishing = [.. finishing.Select(minutes => minutes is null ? default : new LevelWeights([.. group.OverLevels(minutes).Zip(holds, (one, held) => held > 0 ? one / held : 0)]))];
+        _finishing = [.. finishing.Select(minutes => minutes is null
+            ? default
+            : new LevelWeights([.. group.OverLevels(minutes).Zip(holds, (one, held) => held > 0 ? one / held : 0)]))];
     }
 
     public int Count { get; }
@@ -39,7 +41,8 @@ internal sealed class Waiting
     /// <summary>The chance that so many of them held, by the place's level.</summary>
     public ref readonly LevelWeights SeenWith(int held) => ref _seen[held];
 
-    /// <summary>Adds the expected minutes to finish those that held, times the chance of being there, for each subset of <see cref="More"/>.</summary>
+    /// <summary>Adds the expected minutes to finish those that held, times the chance of being there, for
+    /// each subset of <see cref="More"/>.</summary>
     /// <param name="place">The chances of the place's levels together with what was seen.</param>
     public void AddFinishing(int held, in LevelWeights place, Span<double> minutes)
     {

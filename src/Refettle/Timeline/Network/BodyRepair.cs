@@ -17,7 +17,8 @@ internal sealed class BodyRepair(NetworkDraft draft, CarStanding standing)
     {
         var (id, name) = About(step);
         var around = Around(cut).ToList();
-        var gaps = Task($"gaps-before.{id}", TaskKind.Gaps, $"Measure and note the panel gaps and the opening's diagonals around {name}, before anything near it comes off", 20, cut);
+        var gaps = Task($"gaps-before.{id}", TaskKind.Gaps,
+            $"Measure and note the panel gaps and the opening's diagonals around {name}, before anything near it comes off", 20, cut);
         draft.Change(gaps, task => task with { Stance = null, Posture = null });
         var brace = Task($"brace.{id}", TaskKind.Brace, $"Brace the opening across {name} before anything is cut", 40, cut);
         foreach (var task in around)
@@ -33,7 +34,8 @@ internal sealed class BodyRepair(NetworkDraft draft, CarStanding standing)
     {
         var (id, name) = About(step);
         var later = draft.DirectlyAfter(weld).ToList();
-        var gaps = Task($"gaps-after.{id}", TaskKind.Gaps, $"Measure diagonals and, with the panels hung for a trial, gaps around {name} before the brace comes out: as noted, or cut the tacks", 30, weld);
+        var gaps = Task($"gaps-after.{id}", TaskKind.Gaps,
+            $"Measure diagonals and, with the panels hung for a trial, gaps around {name} before the brace comes out: as noted, or cut the tacks", 30, weld);
         var free = Task($"unbrace.{id}", TaskKind.Brace, $"Take the brace out at {name}", 20, weld);
         var seal = Task($"seal.{id}", TaskKind.Seal, $"Prime, seal the seams and wax the cavity of {name}", 45, weld);
         var dries = draft.Add(TryTasks.Wait($"wait.seal.{id}", $"Seam sealer and wax dry: {name}", new(SealDries), Origin.CommonPractice));
@@ -43,7 +45,8 @@ internal sealed class BodyRepair(NetworkDraft draft, CarStanding standing)
             draft.Link(dries, after);
         draft.Change(weld, task => task with
         {
-            Cautions = [.. task.Cautions, "Welding: fuel, brake pipes with fluid in them and airbags near it off or made safe, battery off, carpets and sealer out, extinguisher, fire watch afterwards."],
+            Cautions = [.. task.Cautions,
+                "Welding: fuel, brake pipes with fluid in them and airbags near it off or made safe, battery off, carpets and sealer out, extinguisher, fire watch afterwards."],
         });
     }
 
@@ -54,7 +57,8 @@ internal sealed class BodyRepair(NetworkDraft draft, CarStanding standing)
         return draft.Before(cut).Where(id => draft[id].Kind is TaskKind.Strip && (near.Count == 0 || near.Contains(draft[id].Place ?? "")));
     }
 
-    private (string Id, string Name) About(Step step) => (step.Fact.Subject, Access.Wording.JointName(standing.Joints[step.Fact.Subject], standing));
+    private (string Id, string Name) About(Step step) =>
+        (step.Fact.Subject, Access.Wording.JointName(standing.Joints[step.Fact.Subject], standing));
 
     private string Task(string id, TaskKind kind, string says, int minutes, string beside) => draft.Add(new()
     {

@@ -9,7 +9,8 @@ internal static class ClosedSteps
     /// <param name="about">The place of its note.</param>
     /// <param name="how">Added to what the task says.</param>
     /// <param name="mend">What to do.</param>
-    public static void Mark(NetworkDraft draft, RefitTasks refit, Func<string, Step, string?> says, Func<Step, string> about, string how, string mend)
+    public static void Mark(
+        NetworkDraft draft, RefitTasks refit, Func<string, Step, string?> says, Func<Step, string> about, string how, string mend)
     {
         foreach (var task in refit.All.Where(id => draft[id].Kind == TaskKind.Refit).ToList())
         {
@@ -22,7 +23,8 @@ internal static class ClosedSteps
                     Says = $"{old.Says}: {how}",
                     NotYet = closed,
                     Cautions = [closed, .. old.Cautions],
-                    Steps = old.Steps.Select(one => one.Fact == step.Fact ? one with { Cautions = [closed, .. one.Cautions] } : one).ToValueList(),
+                    Steps = old.Steps.Select(one => one.Fact == step.Fact ? one with { Cautions = [closed, .. one.Cautions] } : one)
+                        .ToValueList(),
                 });
                 draft.Notes.Add(new(about(step), closed, mend) { Severity = Severity.Note });
             }

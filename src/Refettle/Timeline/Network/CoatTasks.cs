@@ -4,7 +4,8 @@ using Refettle.Timeline.Spells;
 
 namespace Refettle.Timeline.Network;
 
-/// <summary>The coats of a part as tasks: by the system that its owner chose, with the windows of the products' data sheets, else the standard ones.</summary>
+/// <summary>The coats of a part as tasks: by the system that its owner chose, with the windows of the products' data
+/// sheets, else the standard ones.</summary>
 internal sealed class CoatTasks(NetworkDraft draft, Car car, PartsWaits parts)
 {
     /// <summary>Coats that are on are tasks done at their time.</summary>
@@ -13,16 +14,25 @@ internal sealed class CoatTasks(NetworkDraft draft, Car car, PartsWaits parts)
     {
         var system = car.Coating.Of(part.Id);
         var progress = system is null ? null : PartProgress.Of(car.Coating, part.Id, system);
-        var coats = system is null ? StandardCoats.EpoxyAndTopCoat : system.Stages.Select(stage => (car.Coating.Product(stage.Product)!, stage.Coats)).ToValueList();
-        var (last, least, most, why) = (bare, 0, (int?)StandardCoats.BareMinutes, $"bare metal is coated within {StandardCoats.BareMinutes / 60} h");
+        var coats = system is null
+            ? StandardCoats.EpoxyAndTopCoat
+            : system.Stages.Select(stage => (car.Coating.Product(stage.Product)!, stage.Coats)).ToValueList();
+        var (last, least, most, why) =
+            (bare, 0, (int?)StandardCoats.BareMinutes, $"bare metal is coated within {StandardCoats.BareMinutes / 60} h");
         foreach (var ((product, stated), i) in coats.Select((coat, i) => (coat, i)))
         {
             var count = stated;
             if (i == 0 && progress?.Last is not null)
-                draft.Change(bare, task => task with { Mark = new(bare, TaskProgress.Done, car.Coating.Applied.First(coat => coat.Parts.Contains(part.Id)).At.PlusMinutes(-StandardCoats.CoatMinutes)) });
+                draft.Change(bare,
+                    task => task with
+                    {
+                        Mark = new(bare, TaskProgress.Done,
+                            car.Coating.Applied.First(coat => coat.Parts.Contains(part.Id)).At.PlusMinutes(-StandardCoats.CoatMinutes))
+                    });
             if (progress is { Last: { } begun } && progress.Stage == i && progress.CoatsLeft < stated)
             {
-                var half = draft.Add(Coat(part, product, stated - progress.CoatsLeft, i + 1) with { Id = $"coat.{part.Id}.{i + 1}.begun", Mark = new($"coat.{part.Id}.{i + 1}.begun", TaskProgress.Done, begun.At) });
+                var half = draft.Add(Coat(part, product, stated - progress.CoatsLeft, i + 1) with
+                { Id = $"coat.{part.Id}.{i + 1}.begun", Mark = new($"coat.{part.Id}.{i + 1}.begun", TaskProgress.Done, begun.At) });
                 draft.Link(last, half, least, most, why);
                 (last, (least, most), count) = (half, Window(part, product, isCoatedOver: true), progress.CoatsLeft);
                 why = Words(least, most);
@@ -67,7 +77,9 @@ internal sealed class CoatTasks(NetworkDraft draft, Car car, PartsWaits parts)
         if ((months.Count == 0 ? RecoatHours.AsStated(product) : RecoatHours.Of(product, months.Min(), months.Max())) is { } hours)
             return ((int)Math.Ceiling(hours.Opens * 60), (int?)(hours.Closes * 60));
         if (isCoatedOver)
-            draft.Notes.Add(new($"product {product.Id}", $"when {part.Name} may be coated over is not entered: no window is kept to", $"Look up the recoat window on its data sheet: refettle product set {product.Id} recoat=16h..7d@20C.") { Severity = Severity.Note });
+            draft.Notes.Add(new($"product {product.Id}", $"when {part.Name} may be coated over is not entered: no window is kept to",
+                $"Look up the recoat window on its data sheet: refettle product set {product.Id} recoat=16h..7d@20C.")
+            { Severity = Severity.Note });
         return (0, null);
     }
 
@@ -83,7 +95,8 @@ internal sealed class CoatTasks(NetworkDraft draft, Car car, PartsWaits parts)
 
     /// <summary>°C of the months in which the coat may go on.</summary>
     private List<double> Months(CoatingProduct product) =>
-        [.. car.Calendar.Climate.Where(month => !(month.Celsius < product.Figure(FigureKind.LeastAir))).Select(month => (double)month.Celsius)];
+        [.. car.Calendar.Climate.Where(month => !(month.Celsius < product.Figure(FigureKind.LeastAir)))
+            .Select(month => (double)month.Celsius)];
 
     private static TaskMark? Done(Part part, PartProgress? progress, int stage) => stage < progress?.Over.Count
         ? new($"coat.{part.Id}.{stage + 1}", TaskProgress.Done, progress.Over[stage].At)

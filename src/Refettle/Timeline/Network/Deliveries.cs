@@ -27,7 +27,8 @@ public static class Deliveries
 
     /// <summary>An order of its own and its way here.</summary>
     internal static string Add(NetworkDraft draft, string about, string things, JobWait? wait = null) =>
-        Behind(draft, draft.Add(Order(about, $"Order: {things}")), OnTheWay(about, things, wait?.Days, wait?.Origin ?? Origin.Default) with { AtWorst = AtWorst(wait) });
+        Behind(draft, draft.Add(Order(about, $"Order: {things}")),
+            OnTheWay(about, things, wait?.Days, wait?.Origin ?? Origin.Default) with { AtWorst = AtWorst(wait) });
 
     /// <summary>The way of what the shelf knows: under way since it was ordered, or behind one sitting for its supplier.</summary>
     /// <param name="name">Of its wait; where something else has it the wait gets a number.</param>
@@ -36,16 +37,21 @@ public static class Deliveries
         var asked = name ?? Name(consignment.Id);
         if (draft.Named(asked).FirstOrDefault(one => draft[one].Delivery == consignment) is { } known)
             return known;
-        var id = draft.Add(TryTasks.Wait(asked, consignment.Says, Days(consignment.Days), consignment.Origin) with { Delivery = consignment });
+        var id = draft.Add(TryTasks.Wait(asked, consignment.Says, Days(consignment.Days), consignment.Origin) with
+        { Delivery = consignment });
         draft.Change(id, task => task with { Mark = consignment.On is { } on ? new(id, TaskProgress.Begun, on.AtMidnight()) : null });
         if (consignment.On is null)
-            draft.Link(consignment.From is { } supplier ? Sitting(draft, Identifier.From(supplier), $"Order at {supplier}") : Sitting(draft, "parts", Replaced), id);
+            draft.Link(consignment.From is { } supplier
+                ? Sitting(draft, Identifier.From(supplier), $"Order at {supplier}")
+                : Sitting(draft, "parts", Replaced), id);
         return id;
     }
 
-    /// <summary>Whether a task orders at a supplier by part numbers: it is over once the order is in the books, which a mark alone does not bring there.</summary>
+    /// <summary>Whether a task orders at a supplier by part numbers: it is over once the order is in the books, which a
+    /// mark alone does not bring there.</summary>
     public static bool IsPlaced(TaskNetwork network, WorkTask task) => task.Kind == TaskKind.Order
-        && network.Links.Where(link => link.Before == task.Id).Any(link => network.Tasks.Any(wait => wait.Id == link.After && wait.Delivery is { From: not null, On: null }));
+        && network.Links.Where(link => link.Before == task.Id)
+            .Any(link => network.Tasks.Any(wait => wait.Id == link.After && wait.Delivery is { From: not null, On: null }));
 
     public static Minutes Days(decimal days) => new(Math.Ceiling(days * MinutesOfADay));
 

@@ -4,8 +4,8 @@ namespace Refettle.Timeline.Network;
 
 /// <summary>What is checked once everything is on: bleeding, torque at ride height, settling, alignment, road test, and all of it again.
 /// A check is due from when what it checks is opened until it is done with all of that closed.</summary>
-/// <remarks>Order and minutes are common practice, no source: alignment only when height and worn parts are right; nuts and bolts again after
-/// the first drives. The maker's manual and local law come first.</remarks>
+/// <remarks>Order and minutes are common practice, no source: alignment only when height and worn
+/// parts are right; nuts and bolts again after the first drives. The maker's manual and local law come first.</remarks>
 internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitTasks refit)
 {
     public const string Bleed = $"{Disturbed.Check}bleed";
@@ -27,7 +27,8 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
         var joints = open.Concat(standing.Car.Disturbed.Where(one => one.Fact.Kind == FactKind.Open && !back.Contains(one.Fact))).ToList();
         var rubber = joints.Where(one => JointOf(one).AtRideHeight).ToList();
         var underneath = joints.Where(one => IsUnderneath(JointOf(one))).ToList();
-        Next(Bleed, "Bleed the brakes, pedal hard, no leak", 60, back.Contains(_drained) ? [] : joints.Where(one => IsToBleed(one, standing)), Needed.Helper);
+        Next(Bleed, "Bleed the brakes, pedal hard, no leak", 60,
+            back.Contains(_drained) ? [] : joints.Where(one => IsToBleed(one, standing)), Needed.Helper);
         RideHeight(rubber.Where(one => !one.Since.Contains(Disturbed.RideHeight)).ToList());
         Next(Settle, "Roll it, bounce it, a short careful drive where that is allowed: it settles", 30, rubber);
         Next(Alignment, "Align: tyre pressures, load and ride height first", 120, rubber);
@@ -36,14 +37,16 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
     }
 
     /// <summary>Hydraulics that were opened, and neither bled nor filled since.</summary>
-    public static bool IsToBleed(Disturbed one, CarStanding standing) => one.Fact.Kind == FactKind.Open && IsHydraulic(standing.Joints[one.Fact.Subject], standing.Parts.GetValueOrDefault)
+    public static bool IsToBleed(Disturbed one, CarStanding standing) =>
+        one.Fact.Kind == FactKind.Open && IsHydraulic(standing.Joints[one.Fact.Subject], standing.Parts.GetValueOrDefault)
         && !one.Since.Contains(Bleed) && !one.Since.Contains(_drained.ToString());
 
     private void RideHeight(List<Disturbed> rubber)
     {
         var way = standing.States.GetValueOrDefault(Car.AtRideHeight)?.Ways.MinBy(way => way.Open.Value);
         var minutes = rubber.Sum(one => MinutesAJoint * JointOf(one).Count) + (way?.Open.Value ?? 0);
-        Next(Disturbed.RideHeight, $"Wheels on blocks at ride height: torque {(rubber.Count == 1 ? "1 joint" : $"{rubber.Count} joints")} with bonded rubber, then down", (int)Math.Ceiling(minutes), rubber);
+        Next(Disturbed.RideHeight,
+            $"Wheels on blocks at ride height: torque {(rubber.Count == 1 ? "1 joint" : $"{rubber.Count} joints")} with bonded rubber, then down", (int)Math.Ceiling(minutes), rubber);
         if (rubber.Count > 0)
             draft.Change(Disturbed.RideHeight, task => task with { Cautions = way?.Cautions ?? [] });
     }
@@ -54,7 +57,16 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
         var unseen = about.Where(one => !one.Since.Contains(id)).Select(one => one.Fact).ToValueList();
         if (unseen.Count == 0)
             return;
-        var task = draft.Add(new() { Id = id, Kind = TaskKind.Check, Says = says, Takes = new(minutes), Origin = Origin.CommonPractice, Uses = uses, Unseen = unseen });
+        var task = draft.Add(new()
+        {
+            Id = id,
+            Kind = TaskKind.Check,
+            Says = says,
+            Takes = new(minutes),
+            Origin = Origin.CommonPractice,
+            Uses = uses,
+            Unseen = unseen
+        });
         foreach (var before in _last is null ? refit.All.ToList() : [_last])
             draft.Link(before, task);
         _last = task;
@@ -68,5 +80,6 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
 
     /// <summary>Something of the running gear: at a corner, or worked at from below.</summary>
     private bool IsUnderneath(Joint joint) => joint.Holds.Select(part => standing.Parts[part]).Where(part => !part.Fixed)
-        .Any(part => part.Zone.StartsWith("corner-", StringComparison.Ordinal) || (standing.Zones.TryGetValue(part.Zone, out var zone) && zone.Posture == "under"));
+        .Any(part => part.Zone.StartsWith("corner-", StringComparison.Ordinal)
+            || (standing.Zones.TryGetValue(part.Zone, out var zone) && zone.Posture == "under"));
 }

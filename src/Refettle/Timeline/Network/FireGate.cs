@@ -11,7 +11,8 @@ internal static class FireGate
 
     /// <summary>Links a task behind what takes fuel, brake fluid and airbags away, as far as the plan does so.</summary>
     /// <returns>Tries whose gate stays closed all the same: then no link is left. Empty when all may be made.</returns>
-    public static ValueList<ClosedTry> Link(NetworkDraft draft, CarStanding standing, StripTasks strip, Joint joint, ValueList<Rung> rungs, string task)
+    public static ValueList<ClosedTry> Link(
+        NetworkDraft draft, CarStanding standing, StripTasks strip, Joint joint, ValueList<Rung> rungs, string task)
     {
         var added = Safeguards(standing, strip).Where(before => before != task && draft.DirectlyBefore(task).All(known => known != before)
             && draft.TryLink(before, task, "away before flame, sparks or a cut")).ToList();
@@ -21,9 +22,11 @@ internal static class FireGate
         return closed;
     }
 
-    /// <summary>Tries whose gate is closed on a car; what they destroy and what must be shielded is seen to by tasks of their own.</summary>
+    /// <summary>Tries whose gate is closed on a car; what they destroy and what must be shielded is
+    /// seen to by tasks of their own.</summary>
     public static ValueList<ClosedTry> Closed(CarStanding standing, Joint joint, ValueList<Rung> rungs) => rungs
-        .Select(rung => new ClosedTry(rung, Gate.Of(standing, joint, rung, new(rung.Destroys, [AtHand.All])))).Where(gate => gate.Reasons.Count > 0).ToValueList();
+        .Select(rung => new ClosedTry(rung, Gate.Of(standing, joint, rung, new(rung.Destroys, [AtHand.All]))))
+        .Where(gate => gate.Reasons.Count > 0).ToValueList();
 
     /// <summary>The tasks that take away what burns.</summary>
     public static IEnumerable<string> Safeguards(CarStanding standing, StripTasks strip) => strip.Made
@@ -32,7 +35,8 @@ internal static class FireGate
     /// <summary>The car as it is surely by the time a task starts: what comes before it is done.</summary>
     public static CarStanding Before(NetworkDraft draft, CarStanding standing, string task)
     {
-        var facts = draft.Before(task).Select(id => draft[id]).Where(one => one.Kind is TaskKind.Strip or TaskKind.Try).SelectMany(one => one.Steps).Select(step => step.Fact);
+        var facts = draft.Before(task).Select(id => draft[id]).Where(one => one.Kind is TaskKind.Strip or TaskKind.Try)
+            .SelectMany(one => one.Steps).Select(step => step.Fact);
         return new(standing.Car with { Done = standing.Car.Done.Concat(facts).Distinct().ToValueList() });
     }
 
@@ -40,7 +44,9 @@ internal static class FireGate
     public static bool IsSafeguard(CarStanding standing, Step step) => step.Fact.Kind switch
     {
         FactKind.State => MadeSafe.Contains(step.Fact.Subject),
-        FactKind.Off => Parts(standing, step.Fact.Subject).Any(part => part.Hazards.Any(hazard => hazard is Hazard.Fuel or Hazard.BrakeFluid or Hazard.Airbag)),
+        FactKind.Off =>
+            Parts(standing, step.Fact.Subject)
+                .Any(part => part.Hazards.Any(hazard => hazard is Hazard.Fuel or Hazard.BrakeFluid or Hazard.Airbag)),
         _ => false,
     };
 

@@ -10,7 +10,8 @@ internal sealed class HandingIn(NetworkDraft draft, CarStanding standing, RefitT
 
     private const int MinutesAtCar = 5;
 
-    private readonly Dictionary<Fact, bool> _isHandedIn = standing.Car.Disturbed.ToDictionary(one => one.Fact, one => one.Since.Contains(Disturbed.HandIn));
+    private readonly Dictionary<Fact, bool> _isHandedIn =
+        standing.Car.Disturbed.ToDictionary(one => one.Fact, one => one.Since.Contains(Disturbed.HandIn));
 
     public void Add()
     {
@@ -19,7 +20,8 @@ internal sealed class HandingIn(NetworkDraft draft, CarStanding standing, RefitT
         List<Undone> all =
         [
             .. back.Select(step => new Undone(step.Fact, step.Destroys, IsHandedIn(step.Fact))),
-            .. standing.Car.Disturbed.Where(one => !facts.Contains(one.Fact) && !_isHandedIn[one.Fact]).Select(one => new Undone(one.Fact, [], IsHandedIn: false)),
+            .. standing.Car.Disturbed.Where(one => !facts.Contains(one.Fact) && !_isHandedIn[one.Fact])
+                .Select(one => new Undone(one.Fact, [], IsHandedIn: false)),
         ];
         var found = new WasteOf(draft, standing, all);
         if (found.All() is not { Count: > 0 } waste)
@@ -33,7 +35,8 @@ internal sealed class HandingIn(NetworkDraft draft, CarStanding standing, RefitT
             Origin = Origin.CommonPractice,
             Waste = waste,
             Cautions = waste.Select(one => $"{one.Says}: {one.Keep}").ToValueList(),
-            Unseen = all.Where(one => !one.IsHandedIn && _isHandedIn.ContainsKey(one.Fact) && found.IsSource(one)).Select(one => one.Fact).Order().ToValueList(),
+            Unseen = all.Where(one => !one.IsHandedIn && _isHandedIn.ContainsKey(one.Fact) && found.IsSource(one)).Select(one => one.Fact)
+                .Order().ToValueList(),
         });
         foreach (var source in found.Tasks())
             draft.Link(source, task);

@@ -36,10 +36,12 @@ internal sealed class HotSteps(NetworkDraft draft, CarStanding standing, StripTa
 
     private static Danger DangerOf(CarStanding standing, Step step) => step.Fact.Kind switch
     {
-        FactKind.Open when standing.Joints[step.Fact.Subject] is { } joint => joint.Ways.FirstOrDefault(way => way.Id == step.Way) is { Where: WorkPlace.OnCar } way ? HotWork.Of(way, joint) : Danger.None,
+        FactKind.Open when standing.Joints[step.Fact.Subject] is { } joint =>
+            joint.Ways.FirstOrDefault(way => way.Id == step.Way) is { Where: WorkPlace.OnCar } way ? HotWork.Of(way, joint) : Danger.None,
         FactKind.Off when !PlanOutline.FollowsByItself(step) => HotWork.OfTool(WayOutOf(standing, step.Fact.Subject).Tool),
         _ => Danger.None,
     };
 
-    private static WayOut WayOutOf(CarStanding standing, string name) => standing.Parts.TryGetValue(name, out var part) ? part.Out : standing.SubAssemblies[name].Out;
+    private static WayOut WayOutOf(CarStanding standing, string name) =>
+        standing.Parts.TryGetValue(name, out var part) ? part.Out : standing.SubAssemblies[name].Out;
 }

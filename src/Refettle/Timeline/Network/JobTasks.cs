@@ -31,7 +31,9 @@ internal sealed class JobTasks(NetworkDraft draft, StripTasks strip, RefitTasks 
         foreach (var wait in job.Waits.Where(wait => wait.Kind == WaitKind.OutsideShop).Reverse())
         {
             var send = draft.Add(Task($"send.{job.Id}", TaskKind.Send, $"Pack, count, photograph and send out: {wait.Says}", 30, job));
-            var away = draft.Add(TryTasks.Wait($"wait.shop.{job.Id}", $"At the shop: {wait.Says}", Deliveries.Days(wait.Days), wait.Origin) with { Jobs = [job.Id], AtWorst = Deliveries.AtWorst(wait) });
+            var away = draft.Add(TryTasks.Wait($"wait.shop.{job.Id}", $"At the shop: {wait.Says}", Deliveries.Days(wait.Days),
+                wait.Origin) with
+            { Jobs = [job.Id], AtWorst = Deliveries.AtWorst(wait) });
             var back = draft.Add(Task($"return.{job.Id}", TaskKind.Return, $"Count and look over what comes back: {wait.Says}", 20, job));
             draft.Link(send, away);
             draft.Link(away, back);
@@ -49,7 +51,8 @@ internal sealed class JobTasks(NetworkDraft draft, StripTasks strip, RefitTasks 
         var last = work;
         foreach (var wait in job.Waits.Where(wait => wait.Kind == WaitKind.Cure))
         {
-            var cures = draft.Add(TryTasks.Wait($"wait.cure.{job.Id}", wait.Says, Deliveries.Days(wait.Days), wait.Origin) with { Jobs = [job.Id], AtWorst = Deliveries.AtWorst(wait) });
+            var cures = draft.Add(TryTasks.Wait($"wait.cure.{job.Id}", wait.Says, Deliveries.Days(wait.Days), wait.Origin) with
+            { Jobs = [job.Id], AtWorst = Deliveries.AtWorst(wait) });
             draft.Link(last, cures);
             last = cures;
         }

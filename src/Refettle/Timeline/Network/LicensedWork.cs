@@ -2,7 +2,8 @@ using Refettle.Access;
 
 namespace Refettle.Timeline.Network;
 
-/// <summary>Steps that only licensed people may do: booked, waited for, and done by them. They hold nobody's hands here, and are never offered as work of one's own.</summary>
+/// <summary>Steps that only licensed people may do: booked, waited for, and done by them. They hold nobody's hands here, and are
+/// never offered as work of one's own.</summary>
 /// <remarks>A week until an appointment is a default of the program.</remarks>
 internal sealed class LicensedWork(NetworkDraft draft)
 {
@@ -21,8 +22,17 @@ internal sealed class LicensedWork(NetworkDraft draft)
 
     private void Book(WorkTask task)
     {
-        var book = draft.Add(new() { Id = $"book.{task.Id}", Kind = TaskKind.Order, Says = $"Book a licensed workshop: {task.Says}", Takes = new(10), Origin = Origin.Default, Cautions = [Way] });
-        var wait = draft.Add(TryTasks.Wait($"wait.shop.{task.Id}", $"Until the appointment: {task.Says}", Deliveries.Days(DefaultDays), Origin.Default));
+        var book = draft.Add(new()
+        {
+            Id = $"book.{task.Id}",
+            Kind = TaskKind.Order,
+            Says = $"Book a licensed workshop: {task.Says}",
+            Takes = new(10),
+            Origin = Origin.Default,
+            Cautions = [Way]
+        });
+        var wait = draft.Add(
+            TryTasks.Wait($"wait.shop.{task.Id}", $"Until the appointment: {task.Says}", Deliveries.Days(DefaultDays), Origin.Default));
         draft.Link(book, wait);
         draft.Link(wait, task.Id, why: "licensed people only");
         draft.Change(task.Id, one => one with { Pace = Pace.WallClock, Uses = [], Says = $"At the licensed workshop: {one.Says}" });

@@ -2,9 +2,10 @@ using Refettle.Access;
 
 namespace Refettle.Timeline.Network;
 
-/// <summary>One move of the car. While it rolls it is let down, pushed and raised again; else it is carried, by two people and on dollies.</summary>
-/// <remarks>Minutes are common practice, no source. That nobody is under a load and that a load is blocked at once: 29 CFR 1910.244(a)(2). The rest is
-/// common practice; the maker's manual comes first.</remarks>
+/// <summary>One move of the car. While it rolls it is let down, pushed and raised again; else it is
+/// carried, by two people and on dollies.</summary>
+/// <remarks>Minutes are common practice, no source. That nobody is under a load and that a load is blocked at
+/// once: 29 CFR 1910.244(a)(2). The rest is common practice; the maker's manual comes first.</remarks>
 /// <param name="then">The car as it is right before the move.</param>
 /// <param name="at">The place that it is moved to; null for where it usually stands.</param>
 internal sealed class MoveTask(CarStanding then, string? at)
@@ -40,7 +41,8 @@ internal sealed class MoveTask(CarStanding then, string? at)
     /// <summary>The task that a move to a place is named after.</summary>
     public static string For(string move) => move[Prefix.Length..];
 
-    private string Where => at is null ? "back to where it usually stands" : $"to {then.Car.Calendar.Facilities.First(one => one.Id == at).Name}";
+    private string Where =>
+        at is null ? "back to where it usually stands" : $"to {then.Car.Calendar.Facilities.First(one => one.Id == at).Name}";
 
     /// <summary>The car gets in while the place is there.</summary>
     private ValueList<string> Open => at is null ? [] : [Needed.Facility(at)];
@@ -65,9 +67,22 @@ internal sealed class MoveTask(CarStanding then, string? at)
         Cautions = [.. _carried, UsualCautions.Lower, UsualCautions.Raise],
     };
 
-    private WorkTask Task(string id) => new() { Id = id, Kind = TaskKind.Move, Says = "", Takes = Minutes.Zero, Origin = Origin.CommonPractice, Pace = Pace.Unbroken, At = at, Uses = Open };
+    private WorkTask Task(string id) =>
+        new()
+        {
+            Id = id,
+            Kind = TaskKind.Move,
+            Says = "",
+            Takes = Minutes.Zero,
+            Origin = Origin.CommonPractice,
+            Pace = Pace.Unbroken,
+            At = at,
+            Uses = Open
+        };
 
-    private Way? QuickestInto(string? stance) => stance is not null && then.States.TryGetValue(stance, out var state) ? state.Ways.MinBy(way => way.Open.Value) : null;
+    private Way? QuickestInto(string? stance) =>
+        stance is not null && then.States.TryGetValue(stance, out var state) ? state.Ways.MinBy(way => way.Open.Value) : null;
 
-    private static string Few(List<string> against) => against.Count <= 3 ? string.Join(", ", against) : $"{string.Join(", ", against.Take(3))} and {against.Count - 3} more";
+    private static string Few(List<string> against) =>
+        against.Count <= 3 ? string.Join(", ", against) : $"{string.Join(", ", against.Take(3))} and {against.Count - 3} more";
 }

@@ -3,8 +3,8 @@ using Refettle.Access;
 
 namespace Refettle.Timeline.Network;
 
-/// <summary>Moves the car between the places of the owner that tasks use. The order with few moves is settled here, so that whether the car rolls is
-/// known for each of them; it is not always the one that ends first.</summary>
+/// <summary>Moves the car between the places of the owner that tasks use. The order with few moves is
+/// settled here, so that whether the car rolls is known for each of them; it is not always the one that ends first.</summary>
 /// <param name="dues">When the car can leave at the earliest, where that is known.</param>
 internal sealed class Moves(NetworkDraft draft, CarStanding standing, ValueList<MoveDue> dues)
 {
@@ -33,13 +33,17 @@ internal sealed class Moves(NetworkDraft draft, CarStanding standing, ValueList<
             Go(null, "");
     }
 
-    /// <summary>Where the car is by what was last marked: at the place of a task or move that is begun or done, or back from there.</summary>
+    /// <summary>Where the car is by what was last marked: at the place of a task or move that is
+    /// begun or done, or back from there.</summary>
     private (string? At, string? Since) Start(List<WorkTask> placed) => placed
-        .SelectMany(task => new[] { (Name: task.Id, task.At, Since: task.Id), (Name: MoveTask.There(task.Id), task.At, Since: task.Id), (Name: Back(task.Id), At: (string?)null, Since: (string?)null) })
-        .Where(place => _marks.ContainsKey(place.Name)).OrderBy(place => _marks[place.Name].At).Select(place => (place.At, (string?)place.Since)).LastOrDefault();
+        .SelectMany(task => new[] { (Name: task.Id, task.At, Since: task.Id), (Name: MoveTask.There(task.Id), task.At, Since: task.Id),
+            (Name: Back(task.Id), At: (string?)null, Since: (string?)null) })
+        .Where(place => _marks.ContainsKey(place.Name)).OrderBy(place => _marks[place.Name].At)
+        .Select(place => (place.At, (string?)place.Since)).LastOrDefault();
 
     /// <summary>Whether it asks where the car is: what is over does not.</summary>
-    private bool IsBound(WorkTask task) => task.IsAtCar && !(_marks.TryGetValue(task.Id, out var mark) && mark.Progress == TaskProgress.Done);
+    private bool IsBound(WorkTask task) =>
+        task.IsAtCar && !(_marks.TryGetValue(task.Id, out var mark) && mark.Progress == TaskProgress.Done);
 
     private void Pass(WorkTask task)
     {
@@ -63,9 +67,12 @@ internal sealed class Moves(NetworkDraft draft, CarStanding standing, ValueList<
         var then = new CarStanding(standing.Car with { Done = _done.ToValueList(), Stance = _stance });
         var move = draft.Add(new MoveTask(then, to).Of(id) with { Latest = LastDay(_now.At)?.PlusDays(1).AtMidnight() });
         if (draft[move].Uses.Contains(Needed.Dollies) && standing.Car.Calendar.Facilities.All(one => one.Kind != FacilityKind.Dollies))
-            draft.Notes.Add(Note(move, "the car does not roll then, and nothing that carries it is in your calendar: planned as if there were", "Own, borrow or hire it, and say so: refettle facility add skates --kind dollies; or move the car while it rolls: put the task before what takes it apart."));
+            draft.Notes.Add(Note(move,
+                "the car does not roll then, and nothing that carries it is in your calendar: planned as if there were",
+                "Own, borrow or hire it, and say so: refettle facility add skates --kind dollies; or move the car while it rolls: put the task before what takes it apart."));
         if (!standing.Parts.Values.Any(Rolling.Carries))
-            draft.Notes.Add(Note(move, "nobody has said on which parts the car rolls: taken to roll", $"Give its wheels, hubs and springs the role {Rolling.RollsOn} in its sheet."));
+            draft.Notes.Add(Note(move, "nobody has said on which parts the car rolls: taken to roll",
+                $"Give its wheels, hubs and springs the role {Rolling.RollsOn} in its sheet."));
         foreach (var before in _move is null ? _here : [.. _here, _move])
             draft.Link(before, move, why: "done before the car moves");
         (_now, _move, _here) = ((to, to is null ? null : named), move, []);

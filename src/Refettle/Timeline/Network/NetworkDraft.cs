@@ -32,7 +32,8 @@ internal sealed class NetworkDraft
     /// <summary>The tasks that were to have this name.</summary>
     public IEnumerable<string> Named(string name) => Numbered(name).TakeWhile(Has);
 
-    private static IEnumerable<string> Numbered(string name) => Enumerable.Range(1, int.MaxValue).Select(number => number == 1 ? name : $"{name}-{number}");
+    private static IEnumerable<string> Numbered(string name) =>
+        Enumerable.Range(1, int.MaxValue).Select(number => number == 1 ? name : $"{name}-{number}");
 
     public void Change(string id, Func<WorkTask, WorkTask> change) => _tasks[id] = change(_tasks[id]);
 
@@ -44,7 +45,8 @@ internal sealed class NetworkDraft
         if (_links.TryGetValue((before, after), out var link))
         {
             var end = most is { } one && link.Most is { } other ? Math.Min(one, other) : most ?? link.Most;
-            _links[(before, after)] = link with { Least = Math.Max(least, link.Least), Most = end, Why = link.Why.Length > 0 ? link.Why : why };
+            _links[(before, after)] = link with
+            { Least = Math.Max(least, link.Least), Most = end, Why = link.Why.Length > 0 ? link.Why : why };
             return;
         }
 
@@ -98,7 +100,8 @@ internal sealed class NetworkDraft
 
         return ordered.Count == _order.Count
             ? new(ordered.ToValueList(), _links.Values.ToValueList(), Notes.Distinct().ToValueList())
-            : throw new InvalidOperationException($"Tasks wait for each other: {string.Join(", ", _order.Except(ordered.Select(task => task.Id)))}.");
+            : throw new InvalidOperationException(
+                $"Tasks wait for each other: {string.Join(", ", _order.Except(ordered.Select(task => task.Id)))}.");
     }
 
     private static List<string> Beside(Dictionary<string, List<string>> lists, string id) =>

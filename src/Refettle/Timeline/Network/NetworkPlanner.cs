@@ -2,7 +2,8 @@ using Refettle.Access;
 
 namespace Refettle.Timeline.Network;
 
-/// <summary>Derives the tasks of a car: what takes it apart, what is done meanwhile, what puts it together, what is checked at the end.</summary>
+/// <summary>Derives the tasks of a car: what takes it apart, what is done meanwhile, what puts it
+/// together, what is checked at the end.</summary>
 public static class NetworkPlanner
 {
     public static TaskNetwork Of(NetworkQuestion question)
@@ -46,8 +47,10 @@ public static class NetworkPlanner
     /// <summary>What burns stays off until the last try with fire is over.</summary>
     private static void KeepAway(NetworkDraft draft, CarStanding standing, RefitTasks refit)
     {
-        var hot = draft.Tasks.Where(task => task.Kind == TaskKind.Try && task.Rungs.Any(rung => (rung.Danger & Danger.Fire) != 0)).Select(task => task.Id).ToList();
-        foreach (var back in refit.All.Where(id => draft[id].Kind == TaskKind.Refit && draft[id].Steps.Any(step => FireGate.IsSafeguard(standing, step))).ToList())
+        var hot = draft.Tasks.Where(task => task.Kind == TaskKind.Try && task.Rungs.Any(rung => (rung.Danger & Danger.Fire) != 0))
+            .Select(task => task.Id).ToList();
+        foreach (var back in refit.All
+            .Where(id => draft[id].Kind == TaskKind.Refit && draft[id].Steps.Any(step => FireGate.IsSafeguard(standing, step))).ToList())
         {
             foreach (var task in hot)
                 draft.TryLink(task, back, "no fire once it is back");

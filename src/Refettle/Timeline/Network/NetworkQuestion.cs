@@ -14,7 +14,8 @@ public sealed record NetworkQuestion
     /// <summary>The jobs that are to be done.</summary>
     public ValueList<Job> Jobs { get; init; } = [];
 
-    /// <summary>How what the work takes stands; null while the shelf is not asked: then all of it is ordered and takes the default.</summary>
+    /// <summary>How what the work takes stands; null while the shelf is not asked: then all of it is
+    /// ordered and takes the default.</summary>
     public PartsAhead? Parts { get; init; }
 
     /// <summary>When moves of the car can be made, where that is known: the time before is used.</summary>

@@ -2,8 +2,10 @@ using Refettle.Access;
 
 namespace Refettle.Timeline.Network;
 
-/// <summary>Work on parts, by the owner's verdicts, while they are off: clean, derust, coat, rebuild, send out, or get another one.</summary>
-/// <remarks>Minutes without an estimate are common practice, no source, and wide: people who timed themselves report ten times as much.</remarks>
+/// <summary>Work on parts, by the owner's verdicts, while they are off: clean, derust, coat,
+/// rebuild, send out, or get another one.</summary>
+/// <remarks>Minutes without an estimate are common practice, no source, and wide: people who timed
+/// themselves report ten times as much.</remarks>
 internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripTasks strip, RefitTasks refit, PartsWaits parts)
 {
     private const decimal DefaultShopDays = 28;
@@ -19,7 +21,9 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
         if (closed.Count == 0)
         {
             if (verdict.Kind != VerdictKind.Keep)
-                draft.Notes.Add(new($"part {part.Id}", $"it is to be {Word(verdict.Kind)}, and nothing in this timeline takes it off", $"Add off({part.Id}) to the goals.") { Severity = Severity.Note });
+                draft.Notes.Add(new($"part {part.Id}", $"it is to be {Word(verdict.Kind)}, and nothing in this timeline takes it off",
+                    $"Add off({part.Id}) to the goals.")
+                { Severity = Severity.Note });
             return;
         }
 
@@ -27,7 +31,8 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
         foreach (var back in last is null ? [] : closed)
             draft.Link(last!, back);
         foreach (var back in verdict.Kind == VerdictKind.Replace ? closed : [])
-            parts.Take(back, $"part {part.Id}", "it is replaced", () => Deliveries.Together(draft, part.Id, part.Name, Estimate(part)?.LeadDays));
+            parts.Take(back, $"part {part.Id}", "it is replaced",
+                () => Deliveries.Together(draft, part.Id, part.Name, Estimate(part)?.LeadDays));
     }
 
     private PartEstimate? Estimate(Part part) => standing.Car.Estimates.FirstOrDefault(estimate => estimate.Part == part.Id);
@@ -51,8 +56,10 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
 
     private string FitUp(Part part, PartEstimate? estimate)
     {
-        var fit = Work($"fit-up.{part.Id}", $"Make the substitute fit: {part.Name}", estimate?.SubstituteWork?.Value ?? RebuildMinutes, estimate?.SubstituteWork is null ? Origin.Default : Origin.User, null);
-        parts.Take(fit, $"part {part.Id}", "a substitute", () => Deliveries.Together(draft, part.Id, $"substitute for {part.Name}", estimate?.LeadDays));
+        var fit = Work($"fit-up.{part.Id}", $"Make the substitute fit: {part.Name}", estimate?.SubstituteWork?.Value ?? RebuildMinutes,
+            estimate?.SubstituteWork is null ? Origin.Default : Origin.User, null);
+        parts.Take(fit, $"part {part.Id}", "a substitute",
+            () => Deliveries.Together(draft, part.Id, $"substitute for {part.Name}", estimate?.LeadDays));
         return fit;
     }
 
@@ -60,8 +67,10 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
     {
         if (parts.Back(part.Id) is { } back)
             return Return(part, back);
-        var send = Work($"send.{part.Id}", $"Pack, count, photograph and send out: {part.Name}", 30, Origin.CommonPractice, opened, TaskKind.Send);
-        var away = draft.Add(TryTasks.Wait($"wait.shop.{part.Id}", $"At the shop: {part.Name}", Deliveries.Days(estimate?.OutsideDays ?? DefaultShopDays), estimate?.OutsideDays is null ? Origin.Default : Origin.User));
+        var send = Work($"send.{part.Id}", $"Pack, count, photograph and send out: {part.Name}", 30, Origin.CommonPractice, opened,
+            TaskKind.Send);
+        var away = draft.Add(TryTasks.Wait($"wait.shop.{part.Id}", $"At the shop: {part.Name}",
+            Deliveries.Days(estimate?.OutsideDays ?? DefaultShopDays), estimate?.OutsideDays is null ? Origin.Default : Origin.User));
         draft.Link(send, away);
         return Return(part, away);
     }
@@ -75,7 +84,9 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
         foreach (var away in parts.Unawaited)
         {
             if (!standing.IsTrue(Fact.Off(away.Part)))
-                draft.Notes.Add(new($"part {away.Part}", $"it is at {away.Work.From}, and by the log it is still on the car", $"Mark what is done: refettle done off({away.Part}).") { Severity = Severity.Note });
+                draft.Notes.Add(new($"part {away.Part}", $"it is at {away.Work.From}, and by the log it is still on the car",
+                    $"Mark what is done: refettle done off({away.Part}).")
+                { Severity = Severity.Note });
             var closed = refit.TasksOf(Fact.Off(away.Part)).ToList();
             var back = closed.Count == 0 ? null : Return(standing.Parts[away.Part], parts.Back(away.Part)!);
             foreach (var task in closed)
@@ -83,14 +94,18 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
         }
     }
 
-    /// <summary>Weathered metal, and what its owner chose coats for, is derusted and coated; then what there is to rebuild is rebuilt.</summary>
+    /// <summary>Weathered metal, and what its owner chose coats for, is derusted and coated; then what
+    /// there is to rebuild is rebuilt.</summary>
     private string Refurbish(Part part, PartEstimate? estimate, string? opened)
     {
         var last = Work($"clean.{part.Id}", $"Clean: {part.Name}", 30, Origin.CommonPractice, opened);
         var exposure = standing.Zones.TryGetValue(part.Zone, out var zone) ? zone.Exposure : 0;
-        if (standing.Car.Coating.Of(part.Id) is not null || (exposure >= 3 && !part.Hazards.Any(hazard => hazard is Hazard.Rubber or Hazard.Plastic)))
-            last = new CoatTasks(draft, standing.Car, parts).Add(part, Work($"derust.{part.Id}", $"Derust to bright metal, degrease: {part.Name}", 60, Origin.CommonPractice, last));
-        return Work($"rebuild.{part.Id}", $"Rebuild, measure, grease: {part.Name}", estimate?.Work?.Value ?? RebuildMinutes, estimate?.Work is null ? Origin.Default : Origin.User, last);
+        if (standing.Car.Coating.Of(part.Id) is not null
+            || (exposure >= 3 && !part.Hazards.Any(hazard => hazard is Hazard.Rubber or Hazard.Plastic)))
+            last = new CoatTasks(draft, standing.Car, parts)
+                .Add(part, Work($"derust.{part.Id}", $"Derust to bright metal, degrease: {part.Name}", 60, Origin.CommonPractice, last));
+        return Work($"rebuild.{part.Id}", $"Rebuild, measure, grease: {part.Name}", estimate?.Work?.Value ?? RebuildMinutes,
+            estimate?.Work is null ? Origin.Default : Origin.User, last);
     }
 
     private string Work(string id, string says, decimal minutes, Origin origin, string? after, TaskKind kind = TaskKind.Work)

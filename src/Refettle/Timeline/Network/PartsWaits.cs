@@ -13,7 +13,8 @@ internal sealed class PartsWaits(NetworkDraft draft, PartsAhead? ahead)
     public string? Back(string part) => _away.TryGetValue(part, out var away) ? Deliveries.Of(draft, away.Work, Name(part)) : null;
 
     /// <summary>Parts at a shop that nothing waits for yet.</summary>
-    public IEnumerable<AwayPart> Unawaited => _away.Values.Where(one => !draft.Named(Name(one.Part)).Any(id => draft[id].Delivery == one.Work)).ToList();
+    public IEnumerable<AwayPart> Unawaited =>
+        _away.Values.Where(one => !draft.Named(Name(one.Part)).Any(id => draft[id].Delivery == one.Work)).ToList();
 
     private static string Name(string part) => $"wait.shop.{part}";
 

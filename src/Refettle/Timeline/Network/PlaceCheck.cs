@@ -2,7 +2,8 @@ using Refettle.Access;
 
 namespace Refettle.Timeline.Network;
 
-/// <summary>Replays where the car is: no task is done with the car elsewhere, and a car that does not roll is moved by two people, with something under it.</summary>
+/// <summary>Replays where the car is: no task is done with the car elsewhere, and a car that does not roll is moved by two
+/// people, with something under it.</summary>
 internal static class PlaceCheck
 {
     private const string Report = "This is a fault of the program: please report it.";
@@ -24,7 +25,8 @@ internal static class PlaceCheck
             }
             else if (task.IsAtCar && task.At != at)
             {
-                yield return new($"task {task.Id}", $"the car is to be at {task.At ?? "its usual place"} and is at {at ?? "its usual place"}", Report);
+                yield return new($"task {task.Id}",
+                    $"the car is to be at {task.At ?? "its usual place"} and is at {at ?? "its usual place"}", Report);
             }
 
             if (task.Kind is TaskKind.Strip or TaskKind.Try)
@@ -34,5 +36,6 @@ internal static class PlaceCheck
         }
     }
 
-    private static bool IsUnready(Car car, WorkTask move) => Rolling.Against(new(car)).Any() && !(move.Uses.Contains(Needed.Helper) && move.Uses.Contains(Needed.Dollies));
+    private static bool IsUnready(Car car, WorkTask move) =>
+        Rolling.Against(new(car)).Any() && !(move.Uses.Contains(Needed.Helper) && move.Uses.Contains(Needed.Dollies));
 }

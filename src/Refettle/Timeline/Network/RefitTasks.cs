@@ -27,7 +27,8 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
             return [task];
         return fact.Kind switch
         {
-            FactKind.Free => standing.JointsOf(fact.Subject).Select(joint => Fact.Open(joint.Id)).Prepend(Fact.Off(fact.Subject)).SelectMany(Known),
+            FactKind.Free =>
+                standing.JointsOf(fact.Subject).Select(joint => Fact.Open(joint.Id)).Prepend(Fact.Off(fact.Subject)).SelectMany(Known),
             FactKind.Reach => standing.Spaces[fact.Subject].ClosedBy.Select(Fact.Off).SelectMany(Known),
             _ => [],
         };
@@ -47,7 +48,9 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
     /// <param name="needs">The links among the tasks that take the car apart.</param>
     public void Add(IReadOnlyCollection<TaskLink> needs)
     {
-        var before = StripChunks.Of(standing, _done.Steps, step => WeldGate.IsWeld(standing, step) || LicensedWork.Is(step) || RefitWays.Has(standing, step) || _done.Odd.Have(step)).Select(chunk => (Chunk: chunk, Task: AddFor(chunk))).ToList();
+        var before = StripChunks.Of(standing, _done.Steps,
+            step => WeldGate.IsWeld(standing, step) || LicensedWork.Is(step) || RefitWays.Has(standing, step)
+                || _done.Odd.Have(step)).Select(chunk => (Chunk: chunk, Task: AddFor(chunk))).ToList();
         var stance = standing.Car.Stance;
         foreach (var (chunk, task) in strip.Made)
         {
@@ -58,13 +61,15 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
         }
 
         var owns = strip.Made.Where(made => RefitWays.Has(standing, made.Chunk.Lead)).Select(made => made.Task).ToHashSet();
-        foreach (var link in needs.Where(link => _mirrorOf.ContainsKey(link.Before) && _mirrorOf.ContainsKey(link.After) && !(owns.Contains(link.After) && IsPlainNeed(link))))
+        foreach (var link in needs.Where(link => _mirrorOf.ContainsKey(link.Before) && _mirrorOf.ContainsKey(link.After)
+            && !(owns.Contains(link.After) && IsPlainNeed(link))))
             draft.Link(_mirrorOf[link.After], _mirrorOf[link.Before], why: link.Why);
         LinkToDone(before);
         OnWheels(before.Where(made => made.Chunk.Stance is not null).ToList());
     }
 
-    /// <summary>A need of the strip alone, neither a change of stance nor what holds something up: a way back has needs of its own in its place.</summary>
+    /// <summary>A need of the strip alone, neither a change of stance nor what holds something up: a way back has
+    /// needs of its own in its place.</summary>
     private bool IsPlainNeed(TaskLink link) => link.Why.Length == 0 && draft[link.Before].Kind != TaskKind.Stance;
 
     private string AddFor(Chunk chunk)
@@ -77,13 +82,15 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
             Kind = TaskKind.Refit,
             Says = TaskName.Of(steps, chunk.Lead.Fact),
             Takes = StripTasks.Whole(work.Sum(step => step.Cost.Close.Value)),
-            Origin = steps.Where(step => !PlanOutline.FollowsByItself(step)).Select(step => step.Origin).DefaultIfEmpty(Origin.Default).Min(),
+            Origin = steps.Where(step => !PlanOutline.FollowsByItself(step)).Select(step => step.Origin).DefaultIfEmpty(Origin.Default)
+                .Min(),
             Steps = steps,
             Stance = chunk.Stance,
             Place = chunk.Lead.Place,
             Posture = Ways.Taken(chunk.Lead).Posture,
             Uses = StripTasks.Uses(steps, isStance: false).ToValueList(),
-            Cautions = steps.Select(step => step.Prop).OfType<string>().Concat(steps.SelectMany(step => step.Cautions)).Distinct().ToValueList(),
+            Cautions = steps.Select(step => step.Prop).OfType<string>().Concat(steps.SelectMany(step => step.Cautions)).Distinct()
+                .ToValueList(),
         });
         foreach (var step in chunk.Steps)
             _taskOf[step.Fact] = id;
@@ -110,13 +117,17 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
         };
     }
 
-    /// <summary>What was done already goes back on after what needed it. Needs in a circle, which a log can hold, are passed over: those of what is odd about it.</summary>
+    /// <summary>What was done already goes back on after what needed it. Needs in a circle, which a log can hold, are passed over:
+    /// those of what is odd about it.</summary>
     private void LinkToDone(List<(Chunk Chunk, string Task)> done)
     {
         var all = done.Concat(strip.Made.Select(made => (made.Chunk, Task: _mirrorOf[made.Task]))).ToList();
-        foreach (var (step, task) in all.SelectMany(one => one.Chunk.Steps.Select(step => (step, one.Task))).OrderBy(one => _done.Odd.Have(one.step)))
+        foreach (var (step, task) in all.SelectMany(one => one.Chunk.Steps.Select(step => (step, one.Task)))
+            .OrderBy(one => _done.Odd.Have(one.step)))
         {
-            foreach (var need in RefitWays.Has(standing, step) ? Ways.Needs(step).Intersect(StepNeeds.Facts(standing, step)) : StepNeeds.Facts(standing, step))
+            foreach (var need in RefitWays.Has(standing, step)
+                ? Ways.Needs(step).Intersect(StepNeeds.Facts(standing, step))
+                : StepNeeds.Facts(standing, step))
             {
                 if (_taskOf.TryGetValue(need, out var later))
                     draft.TryLink(task, later);
@@ -126,16 +137,18 @@ internal sealed class RefitTasks(NetworkDraft draft, CarStanding standing, Strip
         // After what holds for every way, so that no wish of a way back turns a joint round.
         foreach (var (chunk, task) in all)
         {
-            foreach (var later in chunk.Steps.Where(step => RefitWays.Has(standing, step)).SelectMany(Ways.Needs).SelectMany(Plain).SelectMany(TasksOf))
+            foreach (var later in chunk.Steps.Where(step => RefitWays.Has(standing, step)).SelectMany(Ways.Needs).SelectMany(Plain)
+                .SelectMany(TasksOf))
                 draft.TryLink(task, later);
         }
     }
 
-    /// <summary>What was taken apart in a stance is put together in it: the one that the car is in last on the way back, or once more at the
-    /// end. Then the car is put on its wheels.</summary>
+    /// <summary>What was taken apart in a stance is put together in it: the one that the car is in
+    /// last on the way back, or once more at the end. Then the car is put on its wheels.</summary>
     private void OnWheels(List<(Chunk Chunk, string Task)> users)
     {
-        var changes = strip.Made.Where(made => standing.IsStance(made.Chunk.Lead.Fact)).Select(made => _mirrorOf[made.Task]).Reverse().ToList();
+        var changes = strip.Made.Where(made => standing.IsStance(made.Chunk.Lead.Fact)).Select(made => _mirrorOf[made.Task]).Reverse()
+            .ToList();
         var last = standing.Car.Stance;
         var ahead = users.Where(user => user.Chunk.Stance != last).Select(user => user.Task).ToHashSet();
         foreach (var group in users.GroupBy(user => user.Chunk.Stance!).OrderByDescending(group => group.Key == last))

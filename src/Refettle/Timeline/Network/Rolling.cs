@@ -3,7 +3,8 @@ using Refettle.Access;
 namespace Refettle.Timeline.Network;
 
 /// <summary>Whether a car rolls: all that carries it is on, sound, and joined.</summary>
-/// <remarks>Which parts carry a car is common practice, no source; a sheet or kit says of further ones that it <see cref="RollsOn"/> them.</remarks>
+/// <remarks>Which parts carry a car is common practice, no source; a sheet or kit says of further ones that
+/// it <see cref="RollsOn"/> them.</remarks>
 public static class Rolling
 {
     /// <summary>The role by which a sheet or kit says that the car rolls on a part.</summary>
@@ -11,7 +12,8 @@ public static class Rolling
 
     private static readonly string[] _carrying =
     [
-        RollsOn, "wheel", "hub", "half-shaft", "knuckle", "axle", "spring", "spring-plate", "strut", "upper-arm", "lower-arm", "trailing-arm", "track-rod-end",
+        RollsOn, "wheel", "hub", "half-shaft", "knuckle", "axle", "spring", "spring-plate", "strut", "upper-arm", "lower-arm",
+        "trailing-arm", "track-rod-end",
         "subframe-front", "subframe-rear",
     ];
 
@@ -27,7 +29,8 @@ public static class Rolling
         .Where(part => standing.IsTrue(Fact.Off(part.Id)) || standing.Car.Unsound.Contains(part.Id))
         .Select(part => $"{part.Name} {(standing.IsTrue(Fact.Off(part.Id)) ? "off" : "too weak")}");
 
-    /// <summary>Joints that carry: between parts that it rolls on, or one of them and the shell. Of what is off the part itself is named.</summary>
+    /// <summary>Joints that carry: between parts that it rolls on, or one of them and the shell. Of what
+    /// is off the part itself is named.</summary>
     private static IEnumerable<string> JointsAgainst(CarStanding standing) => standing.Car.Structure.Joints
         .Where(joint => !_loose.Contains(joint.Kind) && standing.IsTrue(Fact.Open(joint.Id)))
         .Where(joint => joint.Holds.Select(name => standing.Parts[name]) is var held && held.Any(Carries)

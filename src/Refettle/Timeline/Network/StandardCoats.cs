@@ -12,11 +12,13 @@ internal static class StandardCoats
     /// <summary>To mask, mix, put on and clean up, for each coat (common practice, no source).</summary>
     public const int CoatMinutes = 40;
 
-    /// <summary>Two-pack epoxy, then two-pack top coat, from figures that circulate in the trade and on two data sheets: epoxy recoated from 16 h to
-    /// 7 days at 20 °C, put on at 15 °C or more below 70 % humidity; top coat at 12 °C or more. The product's own sheet comes first.</summary>
+    /// <summary>Two-pack epoxy, then two-pack top coat, from figures that circulate in the trade and on two
+    /// data sheets: epoxy recoated from 16 h to 7 days at 20 °C, put on at 15 °C or more below 70 % humidity; top coat at 12 °C or more.
+    /// The product's own sheet comes first.</summary>
     public static ValueList<(CoatingProduct Product, int Coats)> EpoxyAndTopCoat { get; } =
     [
-        (Product("Epoxy primer", CoatingKind.EpoxyPrimer, 15, [CoatingHazard.EpoxyResin, CoatingHazard.Solvent]) with { Recoat = [new(20, 16, 7 * 24, false, Origin.CommonPractice)] }, 1),
+        (Product("Epoxy primer", CoatingKind.EpoxyPrimer, 15, [CoatingHazard.EpoxyResin, CoatingHazard.Solvent]) with
+            { Recoat = [new(20, 16, 7 * 24, false, Origin.CommonPractice)] }, 1),
         (Product("Top coat", CoatingKind.TopCoat, 12, [CoatingHazard.Isocyanate, CoatingHazard.Solvent]), 1),
     ];
 

@@ -7,7 +7,8 @@ namespace Refettle.Timeline.Network;
 internal static class StepNeeds
 {
     /// <summary>Facts that must hold, stances left out.</summary>
-    public static IEnumerable<Fact> Facts(CarStanding standing, Step step) => All(standing, step).Where(fact => !standing.IsStance(fact)).Distinct();
+    public static IEnumerable<Fact> Facts(CarStanding standing, Step step) =>
+        All(standing, step).Where(fact => !standing.IsStance(fact)).Distinct();
 
     /// <summary>The stance that it must be done in; null when any will do, and for changes of stance.</summary>
     public static string? Stance(CarStanding standing, Step step) => standing.IsStance(step.Fact) ? null
@@ -22,8 +23,10 @@ internal static class StepNeeds
         _ => OfUnit(standing, step),
     };
 
-    private static IEnumerable<Fact> OfJoint(CarStanding standing, Joint joint, string name) => joint.Ways.FirstOrDefault(way => way.Id == name) is not { } way ? []
-        : [.. way.Clear, .. way.Where == WorkPlace.OnBench ? joint.Holds.Select(Fact.Off) : [], .. FireNeeds.Of(standing, joint, way) ?? []];
+    private static IEnumerable<Fact> OfJoint(CarStanding standing, Joint joint, string name) =>
+        joint.Ways.FirstOrDefault(way => way.Id == name) is not { } way ? []
+        : [.. way.Clear, .. way.Where == WorkPlace.OnBench ? joint.Holds.Select(Fact.Off) : [],
+            .. FireNeeds.Of(standing, joint, way) ?? []];
 
     private static IEnumerable<Fact> OfUnit(CarStanding standing, Step step)
     {
@@ -32,6 +35,8 @@ internal static class StepNeeds
             return [Fact.Off(step.Way[with.Length..])];
         return standing.Parts.TryGetValue(step.Fact.Subject, out var part)
             ? standing.JointsOf(part.Id).Select(joint => Fact.Open(joint.Id)).Concat(part.Out.Clear)
-            : standing.SubAssemblies[step.Fact.Subject] is var unit ? standing.OuterJointsOf(unit).Select(joint => Fact.Open(joint.Id)).Concat(unit.Out.Clear) : [];
+            : standing.SubAssemblies[step.Fact.Subject] is var unit
+            ? standing.OuterJointsOf(unit).Select(joint => Fact.Open(joint.Id)).Concat(unit.Out.Clear)
+            : [];
     }
 }

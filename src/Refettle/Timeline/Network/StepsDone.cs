@@ -4,9 +4,10 @@ using Refettle.Access.Fire;
 
 namespace Refettle.Timeline.Network;
 
-/// <summary>The steps that were done already, as far as the car as it stands tells: they are taken back at refit like those still to come.</summary>
-/// <remarks>Which way was used then is not kept with the car: of those that could be used after what was done before, the one without fire that destroys
-/// least and closes quickest stands in for it.</remarks>
+/// <summary>The steps that were done already, as far as the car as it stands tells: they are taken back at
+/// refit like those still to come.</summary>
+/// <remarks>Which way was used then is not kept with the car: of those that could be used after what was done
+/// before, the one without fire that destroys least and closes quickest stands in for it.</remarks>
 internal sealed class StepsDone
 {
     private readonly CarStanding _standing;
@@ -25,8 +26,8 @@ internal sealed class StepsDone
         _left = [.. standing.Car.Done.Concat(Implied(standing)).Where(fact => !standing.IsStance(fact))];
     }
 
-    /// <summary>Each after those it needed, as far as they were done: who says that the wheel is off need not have said so of its cap. What cannot have been
-    /// done in any order by the description of the car comes last.</summary>
+    /// <summary>Each after those it needed, as far as they were done: who says that the wheel is off need not have
+    /// said so of its cap. What cannot have been done in any order by the description of the car comes last.</summary>
     public static StepsDone Of(CarStanding standing)
     {
         var done = new StepsDone(standing);
@@ -39,16 +40,18 @@ internal sealed class StepsDone
 
     public ValueList<Step> Steps => _steps.ToValueList();
 
-    /// <summary>Marks by which something is done although what it needs was not by then. How that goes together no rule tells: it is done as well as it can be, and where it
-    /// cannot, the marks are told.</summary>
+    /// <summary>Marks by which something is done although what it needs was not by then. How that goes together no rule tells: it
+    /// is done as well as it can be, and where it cannot, the marks are told.</summary>
     public OddMarks Odd => new(_unmet);
 
     /// <summary>Parts off and joints open that the log does not name: they went with others.</summary>
     private static IEnumerable<Fact> Implied(CarStanding standing) =>
         standing.Parts.Keys.Select(Fact.Off).Concat(standing.Joints.Keys.Select(Fact.Open)).Where(standing.IsTrue);
 
-    /// <summary>What can have come next: joints and states, then parts by themselves, then sub-assemblies, then what came with them.</summary>
-    private WaySource? Next(Predicate<WaySource> isOpen) => _left.Order().OrderBy(Rank).SelectMany(Ways).FirstOrDefault(way => isOpen(way) && !IsOnlyTheSumOfItsMembers(way.Fact));
+    /// <summary>What can have come next: joints and states, then parts by themselves, then
+    /// sub-assemblies, then what came with them.</summary>
+    private WaySource? Next(Predicate<WaySource> isOpen) =>
+        _left.Order().OrderBy(Rank).SelectMany(Ways).FirstOrDefault(way => isOpen(way) && !IsOnlyTheSumOfItsMembers(way.Fact));
 
     private int Rank(Fact fact) => fact.Kind switch
     {
@@ -59,16 +62,19 @@ internal sealed class StepsDone
     };
 
     private WaySource[] Ways(Fact fact) => _waysOf.TryGetValue(fact, out var ways) ? ways
-        : _waysOf[fact] = [.. _ways.Of(fact).OrderByDescending(way => way.IsAllowed).ThenBy(way => HotWork.Of(way, _whole) & Danger.Fire).ThenBy(way => way.Way?.Destroys.Count ?? 0).ThenBy(way => way.Cost.Close.Value)];
+        : _waysOf[fact] = [.. _ways.Of(fact).OrderByDescending(way => way.IsAllowed).ThenBy(way => HotWork.Of(way, _whole) & Danger.Fire)
+            .ThenBy(way => way.Way?.Destroys.Count ?? 0).ThenBy(way => way.Cost.Close.Value)];
 
     private bool IsOpenTo(WaySource way) => way.Needs.All(need => _true.Contains(need) || _standing.IsStance(need));
 
     /// <summary>What it needs was done before, or never by the log.</summary>
-    private bool IsOpenToWhatWasDone(WaySource way) => !IsWithWhatStayedOn(way) && way.Needs.All(need => _true.Contains(need) || !_left.Contains(need));
+    private bool IsOpenToWhatWasDone(WaySource way) =>
+        !IsWithWhatStayedOn(way) && way.Needs.All(need => _true.Contains(need) || !_left.Contains(need));
 
     /// <summary>Off as a member of a sub-assembly that did not come off as one: nothing would put it back.</summary>
     private bool IsWithWhatStayedOn(WaySource way) =>
-        way.Needs.Any(need => need.Kind == FactKind.Off && _standing.SubAssemblies.ContainsKey(need.Subject) && !_true.Contains(need) && way.Name == $"with {need.Subject}");
+        way.Needs.Any(need => need.Kind == FactKind.Off && _standing.SubAssemblies.ContainsKey(need.Subject) && !_true.Contains(need)
+            && way.Name == $"with {need.Subject}");
 
     /// <summary>A sub-assembly whose members all came off by themselves.</summary>
     private bool IsOnlyTheSumOfItsMembers(Fact fact) => fact.Kind == FactKind.Off

@@ -13,9 +13,10 @@ internal sealed record Chunk(ValueList<Step> Steps, int First, string? Stance)
         ?? Steps.LastOrDefault(step => !PlanOutline.FollowsByItself(step)) ?? Steps[Steps.Count - 1];
 }
 
-/// <summary>Cuts a plan's steps into pieces of work: what is done at one place, in one posture and stance, up to something that comes off.</summary>
-/// <remarks>Pieces are put together from the end of each scene backwards, so that they keep their names while a scene is worked off from its
-/// beginning.</remarks>
+/// <summary>Cuts a plan's steps into pieces of work: what is done at one place, in one posture and stance,
+/// up to something that comes off.</summary>
+/// <remarks>Pieces are put together from the end of each scene backwards, so that they keep their
+/// names while a scene is worked off from its beginning.</remarks>
 internal static class StripChunks
 {
     /// <summary>Smaller pieces are put together.</summary>
@@ -37,7 +38,8 @@ internal static class StripChunks
         for (var i = 0; i < steps.Count; i++)
         {
             var step = steps[i];
-            if (scene.Count > 0 && (IsAlone(step) || IsAlone(scene[0].Step) || !(PlanOutline.FollowsByItself(step) || IsSame(scene[0].Step, step))))
+            if (scene.Count > 0
+                && (IsAlone(step) || IsAlone(scene[0].Step) || !(PlanOutline.FollowsByItself(step) || IsSame(scene[0].Step, step))))
             {
                 yield return scene;
                 scene = [];
@@ -74,14 +76,16 @@ internal static class StripChunks
     }
 
     private static bool EndsPiece(List<(Step Step, int Index)> scene, int first, int end) =>
-        scene[first..end].LastOrDefault(item => !PlanOutline.FollowsByItself(item.Step)).Step is { Fact.Kind: FactKind.Off or FactKind.State };
+        scene[first..end]
+            .LastOrDefault(item => !PlanOutline.FollowsByItself(item.Step)).Step is { Fact.Kind: FactKind.Off or FactKind.State };
 
     private static IEnumerable<Chunk> Together(List<Chunk> pieces)
     {
         var together = new List<Chunk>();
         foreach (var piece in Enumerable.Reverse(pieces))
         {
-            if (together.Count > 0 && Minutes(together[^1]) + Minutes(piece) <= 2 * Small && (Minutes(together[^1]) < Small || Minutes(piece) == 0))
+            if (together.Count > 0 && Minutes(together[^1]) + Minutes(piece) <= 2 * Small
+                && (Minutes(together[^1]) < Small || Minutes(piece) == 0))
                 together[^1] = new([.. piece.Steps, .. together[^1].Steps], piece.First, piece.Stance ?? together[^1].Stance);
             else
                 together.Add(piece);

@@ -17,7 +17,9 @@ internal sealed class StripTasks(NetworkDraft draft, CarStanding standing, Plan 
 
     public void Add()
     {
-        foreach (var chunk in StripChunks.Of(standing, plan.Steps, step => IsStuck(step) || BodyRepair.Cuts(standing, step) || HotSteps.IsHot(standing, step) || LicensedWork.Is(step) || RefitWays.Has(standing, step)))
+        foreach (var chunk in StripChunks.Of(standing, plan.Steps,
+            step => IsStuck(step) || BodyRepair.Cuts(standing, step) || HotSteps.IsHot(standing, step) || LicensedWork.Is(step)
+                || RefitWays.Has(standing, step)))
         {
             var id = draft.Add(TaskOf(chunk));
             _made.Add((chunk, id));
@@ -68,7 +70,9 @@ internal sealed class StripTasks(NetworkDraft draft, CarStanding standing, Plan 
 
     /// <summary>Named after a fact, and the same whenever it is derived again.</summary>
     public static string Name(string kind, Fact fact) =>
-        fact.Kind is FactKind.Off or FactKind.State ? $"{kind}.{fact.Subject}" : $"{kind}.{fact.Kind.ToString().ToLowerInvariant()}.{fact.Subject}";
+        fact.Kind is FactKind.Off or FactKind.State
+            ? $"{kind}.{fact.Subject}"
+            : $"{kind}.{fact.Kind.ToString().ToLowerInvariant()}.{fact.Subject}";
 
     public static Minutes Whole(decimal minutes) => new(Math.Ceiling(minutes));
 
@@ -80,7 +84,8 @@ internal sealed class StripTasks(NetworkDraft draft, CarStanding standing, Plan 
     {
         foreach (var (chunk, task) in _made)
         {
-            foreach (var need in chunk.Steps.SelectMany(step => StepNeeds.Facts(standing, step).Concat(step.Needs.Where(need => !standing.IsStance(need)))))
+            foreach (var need in chunk.Steps
+                .SelectMany(step => StepNeeds.Facts(standing, step).Concat(step.Needs.Where(need => !standing.IsStance(need)))))
             {
                 if (TaskOf(need) is { } before)
                     draft.Link(before, task);
@@ -88,7 +93,8 @@ internal sealed class StripTasks(NetworkDraft draft, CarStanding standing, Plan 
         }
     }
 
-    /// <summary>Work that needs a stance stays between the change into it and the next change; what carries the car stays on it meanwhile.</summary>
+    /// <summary>Work that needs a stance stays between the change into it and the next change; what carries
+    /// the car stays on it meanwhile.</summary>
     private void LinkStances()
     {
         var stance = standing.Car.Stance;
@@ -136,12 +142,15 @@ internal sealed class StripTasks(NetworkDraft draft, CarStanding standing, Plan 
     private bool Touch(string one, string other)
     {
         var parts = standing.Joints[other].Holds.Where(part => !standing.Parts[part].Fixed).ToHashSet();
-        parts.UnionWith(parts.SelectMany(standing.SubAssembliesOf).Where(unit => TaskOf(Fact.Off(unit.Id)) is not null).SelectMany(unit => unit.Members).ToList());
+        parts.UnionWith(parts.SelectMany(standing.SubAssembliesOf).Where(unit => TaskOf(Fact.Off(unit.Id)) is not null)
+            .SelectMany(unit => unit.Members).ToList());
         return standing.Joints[one].Holds.Any(parts.Contains);
     }
 
-    private IEnumerable<string> Carries(string stance) => standing.States.TryGetValue(stance, out var state) ? standing.Carriers(state) : [];
+    private IEnumerable<string> Carries(string stance) =>
+        standing.States.TryGetValue(stance, out var state) ? standing.Carriers(state) : [];
 
     private bool Leaves(Chunk chunk, string part) => chunk.Steps.Any(step => step.Fact.Kind == FactKind.Off
-        && (step.Fact.Subject == part || (standing.SubAssemblies.TryGetValue(step.Fact.Subject, out var unit) && unit.Members.Contains(part))));
+        && (step.Fact.Subject == part
+            || (standing.SubAssemblies.TryGetValue(step.Fact.Subject, out var unit) && unit.Members.Contains(part))));
 }

@@ -19,12 +19,13 @@ internal sealed record StuckJoint(Joint Joint, ValueList<double> Belief, ValueLi
     public double Hold(IEnumerable<Rung> rungs) => Belief.Select((chance, level) =>
         chance * rungs.Aggregate(1.0, (held, rung) => held * (1 - rung.OddsAt(level, IsSoaked || Soak is not null)))).Sum();
 
-    /// <summary>Minutes to expect of rungs <paramref name="from"/> to <paramref name="until"/> of the row, given that those before held; what may
-    /// break on the way is not in it.</summary>
+    /// <summary>Minutes to expect of rungs <paramref name="from"/> to <paramref name="until"/> of the
+    /// row, given that those before held; what may break on the way is not in it.</summary>
     public Minutes Expected(int from, int until)
     {
         var reached = Hold(Row.Take(from));
-        var minutes = Enumerable.Range(from, until - from).Sum(i => (double)Row[i].Takes.Value * Hold(Row.Take(i)) / Math.Max(1e-9, reached));
+        var minutes = Enumerable.Range(from, until - from)
+            .Sum(i => (double)Row[i].Takes.Value * Hold(Row.Take(i)) / Math.Max(1e-9, reached));
         return new(Math.Round((decimal)minutes));
     }
 }
@@ -56,7 +57,8 @@ internal static class StuckJoints
     }
 
     private static StuckJoint Climb(
-        NetworkQuestion question, Joint joint, IReadOnlyDictionary<JointCondition, Ladder> ladders, JointCondition condition, double[] levels, List<Try> own)
+        NetworkQuestion question, Joint joint, IReadOnlyDictionary<JointCondition, Ladder> ladders, JointCondition condition,
+        double[] levels, List<Try> own)
     {
         var isSoaked = own.Any(attempt => attempt.IsSoaked || question.Ladders.Rung(joint.Kind, attempt.Rung)?.IsSoak == true);
         var best = TryPlanner.Best(new()
@@ -70,6 +72,7 @@ internal static class StuckJoints
         });
         var rungs = ladders[condition].Rungs.ToDictionary(rung => rung.Id);
         var row = best.IfHeld.Select(id => rungs[id]).ToList();
-        return new(joint, levels.ToValueList(), row.Where(rung => !rung.IsSoak).ToValueList(), isSoaked ? null : row.Find(rung => rung.IsSoak), isSoaked);
+        return new(joint, levels.ToValueList(), row.Where(rung => !rung.IsSoak).ToValueList(),
+            isSoaked ? null : row.Find(rung => rung.IsSoak), isSoaked);
     }
 }

@@ -5,7 +5,8 @@ namespace Refettle.Timeline.Network;
 /// <summary>What a task of several steps is called.</summary>
 internal static class TaskName
 {
-    /// <summary>By its lead, and by every state that it brings about: what is drained, disconnected or let off is not hidden behind another step.</summary>
+    /// <summary>By its lead, and by every state that it brings about: what is drained, disconnected or let off is
+    /// not hidden behind another step.</summary>
     /// <param name="steps">In the order of doing, in words.</param>
     public static string Of(ValueList<Step> steps, Fact lead)
     {

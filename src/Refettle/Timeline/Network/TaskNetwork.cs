@@ -1,7 +1,7 @@
 namespace Refettle.Timeline.Network;
 
-/// <summary>A task waits for another: it starts from <paramref name="Least"/> to <paramref name="Most"/> minutes on the wall clock after the
-/// other's finish.</summary>
+/// <summary>A task waits for another: it starts from <paramref name="Least"/> to
+/// <paramref name="Most"/> minutes on the wall clock after the other's finish.</summary>
 /// <param name="Why">In words; empty where it is a plain need.</param>
 public sealed record TaskLink(string Before, string After, int Least = 0, int? Most = null, string Why = "");
 

@@ -31,7 +31,8 @@ internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTa
 
     private void Mildly(StuckJoint stuck, string task)
     {
-        draft.Change(task, old => old with { Rungs = stuck.Mild, Takes = stuck.Expected(0, stuck.Mild.Count), Cautions = Cautions(old, stuck.Mild) });
+        draft.Change(task,
+            old => old with { Rungs = stuck.Mild, Takes = stuck.Expected(0, stuck.Mild.Count), Cautions = Cautions(old, stuck.Mild) });
         MakeReady(stuck, task);
     }
 
@@ -55,7 +56,8 @@ internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTa
         });
 
         // Outside, where the weather gets in, the can reaches too; elsewhere what is in the way comes off first.
-        var isOutside = (stuck.Joint.Exposure ?? (standing.Zones.TryGetValue(draft[task].Place ?? "", out var zone) ? zone.Exposure : 0)) >= 3;
+        var isOutside =
+            (stuck.Joint.Exposure ?? (standing.Zones.TryGetValue(draft[task].Place ?? "", out var zone) ? zone.Exposure : 0)) >= 3;
         foreach (var before in draft.DirectlyBefore(task).Where(before => !isOutside || draft[before].Kind == TaskKind.Stance).ToList())
             draft.Link(before, apply);
         draft.Link(apply, draft.Add(Wait($"wait.soak.{stuck.Joint.Id}", $"Soaking: {NameOf(stuck)}", soak.Waits, Origin.CommonPractice)));
@@ -98,19 +100,28 @@ internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTa
             Shields.Add(draft, stuck.Joint.Id, NameOf(stuck), task);
         var unknown = draft[task].Rungs.SelectMany(rung => rung.Destroys).Distinct().Where(thing => !IsKnown(stuck, thing, task)).ToList();
         if (unknown.Count > 0)
-            draft.Link(Deliveries.Add(draft, stuck.Joint.Id, $"{string.Join(", ", unknown)} for {NameOf(stuck)}"), task, why: PartsWaits.InHand);
+            draft.Link(Deliveries.Add(draft, stuck.Joint.Id, $"{string.Join(", ", unknown)} for {NameOf(stuck)}"), task,
+                why: PartsWaits.InHand);
     }
 
     /// <summary>Whether the shelf knows of all places that a ladder's word means here; the try waits for what is not in hand.</summary>
     private bool IsKnown(StuckJoint stuck, string thing, string task) =>
-        TryPlaces.Of(stuck.Joint, thing, standing.Parts).ToList() is { Count: > 0 } places && places.Select(place => parts.Have(task, place)).ToList().TrueForAll(known => known);
+        TryPlaces.Of(stuck.Joint, thing, standing.Parts).ToList() is { Count: > 0 } places
+        && places.Select(place => parts.Have(task, place)).ToList().TrueForAll(known => known);
 
     private void Refuse(StuckJoint stuck, string task, ValueList<ClosedTry> closed)
     {
         Mildly(stuck, task);
         draft.Change(task, old => stuck.Mild.Count > 0 ? old with { Closed = closed }
-            : old with { Closed = closed, Takes = StripTasks.Whole(old.Steps.Sum(step => step.Cost.Open.Value)), Says = $"{old.Says}: not as planned, its gate is closed" });
-        _refused.Add((stuck, string.Join("; ", closed.SelectMany(gate => gate.Reasons).Select(reason => $"{reason.Cause}: {Some(reason.Things)}").Distinct())));
+            : old with
+            {
+                Closed = closed,
+                Takes = StripTasks.Whole(old.Steps.Sum(step => step.Cost.Open.Value)),
+                Says = $"{old.Says}: not as planned, its gate is closed"
+            });
+        _refused.Add((stuck,
+            string.Join("; ",
+                closed.SelectMany(gate => gate.Reasons).Select(reason => $"{reason.Cause}: {Some(reason.Things)}").Distinct())));
     }
 
     /// <summary>Joints that the same things keep from fire are told of together.</summary>
@@ -132,7 +143,8 @@ internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTa
         return known.Count == 0 ? "" : $", such as {string.Join(", ", known)}";
     }
 
-    private static string Some(ValueList<string> things) => $"{string.Join(", ", things.Take(3))}{(things.Count > 3 ? $" and {things.Count - 3} more" : "")}";
+    private static string Some(ValueList<string> things) =>
+        $"{string.Join(", ", things.Take(3))}{(things.Count > 3 ? $" and {things.Count - 3} more" : "")}";
 
     public static WorkTask Wait(string id, string says, Minutes minutes, Origin origin) =>
         new() { Id = id, Kind = TaskKind.Wait, Says = says, Takes = minutes, Origin = origin, Pace = Pace.WallClock };

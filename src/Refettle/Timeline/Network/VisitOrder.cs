@@ -2,12 +2,14 @@ using Refettle.Access;
 
 namespace Refettle.Timeline.Network;
 
-/// <summary>An order of tasks with few moves of the car: as much as can be is done at one place before it moves on. In it no more is done before the
-/// car leaves than what it leaves for needs, so that it is as whole then as can be; where it cannot leave yet the time is used.</summary>
+/// <summary>An order of tasks with few moves of the car: as much as can be is done at one place before it
+/// moves on. In it no more is done before the car leaves than what it leaves for needs, so that it is as whole then as can be; where it
+/// cannot leave yet the time is used.</summary>
 /// <param name="start">The place that the car is at; null for where it usually stands.</param>
 /// <param name="isBound">Whether a task asks where the car is.</param>
 /// <param name="dues">When the car can leave at the earliest, where that is known.</param>
-internal sealed class VisitOrder(NetworkDraft draft, CarStanding standing, string? start, Predicate<WorkTask> isBound, ValueList<MoveDue> dues)
+internal sealed class VisitOrder(
+    NetworkDraft draft, CarStanding standing, string? start, Predicate<WorkTask> isBound, ValueList<MoveDue> dues)
 {
     /// <summary>What is done in one go away from the usual place, and all that has to be done before.</summary>
     private sealed record Visit(HashSet<string> Tasks, HashSet<string> Needs);
@@ -34,7 +36,8 @@ internal sealed class VisitOrder(NetworkDraft draft, CarStanding standing, strin
         return visits;
     }
 
-    /// <summary>Each after those it waits for. Of those that could be next first what needs no other place, then what is done where the car usually stands.</summary>
+    /// <summary>Each after those it waits for. Of those that could be next first what needs no other place, then what is
+    /// done where the car usually stands.</summary>
     private List<WorkTask> Run(List<Visit> visits)
     {
         var open = draft.Tasks.ToDictionary(task => task.Id, task => draft.DirectlyBefore(task.Id).Count);
@@ -44,8 +47,10 @@ internal sealed class VisitOrder(NetworkDraft draft, CarStanding standing, strin
         while (ready.Count > 0)
         {
             var visit = visits.Find(one => one.Tasks.Count > 0);
-            var next = ready.Find(task => !isBound(task)) ?? ready.Find(task => task.At == at && IsDue(task, visit)) ?? ready.Find(task => task.At is null && IsDue(task, visit))
-                ?? ready.Find(task => at is null && task.At is null && visit is not null && meantime.Takes(task, visit.Tasks, visit.Needs)) ?? ready.Find(task => task.At is not null && visit?.Tasks.Contains(task.Id) != false) ?? ready[0];
+            var next = ready.Find(task => !isBound(task)) ?? ready.Find(task => task.At == at && IsDue(task, visit))
+                ?? ready.Find(task => task.At is null && IsDue(task, visit))
+                ?? ready.Find(task => at is null && task.At is null && visit is not null && meantime.Takes(task, visit.Tasks, visit.Needs))
+                    ?? ready.Find(task => task.At is not null && visit?.Tasks.Contains(task.Id) != false) ?? ready[0];
             ready.Remove(next);
             order.Add(next);
             visit?.Tasks.Remove(next.Id);
@@ -57,5 +62,6 @@ internal sealed class VisitOrder(NetworkDraft draft, CarStanding standing, strin
         return order;
     }
 
-    private static bool IsDue(WorkTask task, Visit? visit) => visit is null || visit.Tasks.Contains(task.Id) || visit.Needs.Contains(task.Id);
+    private static bool IsDue(WorkTask task, Visit? visit) =>
+        visit is null || visit.Tasks.Contains(task.Id) || visit.Needs.Contains(task.Id);
 }

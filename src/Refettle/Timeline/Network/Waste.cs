@@ -27,5 +27,6 @@ public enum WasteKind
 public sealed record Waste(WasteKind Kind, string Says, ValueList<string> From, string Keep, string HandIn)
 {
     /// <summary>For lists: <c>Coolant: your local collection point …</c></summary>
-    public string Line() => $"{Says}{(From.Count == 0 ? "" : $" ({string.Join(", ", From.Take(4))}{(From.Count > 4 ? $" and {From.Count - 4} more" : "")})")}: {HandIn}";
+    public string Line() =>
+        $"{Says}{(From.Count == 0 ? "" : $" ({string.Join(", ", From.Take(4))}{(From.Count > 4 ? $" and {From.Count - 4} more" : "")})")}: {HandIn}";
 }

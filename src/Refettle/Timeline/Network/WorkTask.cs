@@ -36,8 +36,8 @@ public sealed record WorkTask
 
     public string? Posture { get; init; }
 
-    /// <summary>The place of the owner's, by its identifier, that the car stands at for it; of a move the one that it is moved to. Null for where it
-    /// usually stands.</summary>
+    /// <summary>The place of the owner's, by its identifier, that the car stands at for it; of a move the
+    /// one that it is moved to. Null for where it usually stands.</summary>
     public string? At { get; init; }
 
     /// <summary>Tools and facilities it needs, as <see cref="Needed"/> names them, beside the owner's own hands.</summary>
@@ -52,7 +52,8 @@ public sealed record WorkTask
     /// <summary>Tries that may not be made here, with what closes their gate.</summary>
     public ValueList<ClosedTry> Closed { get; init; } = [];
 
-    /// <summary>Why it is not to be done as planned, whatever comes before: a weld beside what burns; null when nothing forbids it.</summary>
+    /// <summary>Why it is not to be done as planned, whatever comes before: a weld beside what
+    /// burns; null when nothing forbids it.</summary>
     public string? NotYet { get; init; }
 
     /// <summary>The chance that it is needed at all, 0 to 1, where it depends on how tries before it end.</summary>
@@ -96,7 +97,8 @@ public sealed record WorkTask
     /// <summary>How far it is, where somebody said so.</summary>
     public TaskMark? Mark { get; init; }
 
-    /// <summary>Of a check, or of handing in, what it is about that was undone since it was last done, or will be. While there is anything it is not done.</summary>
+    /// <summary>Of a check, or of handing in, what it is about that was undone since it was last done, or will be. While
+    /// there is anything it is not done.</summary>
     public ValueList<Fact> Unseen { get; init; } = [];
 
     /// <summary>Its steps without what is true by itself once they are done.</summary>
@@ -104,7 +106,11 @@ public sealed record WorkTask
 
     public bool IsWait => Kind == TaskKind.Wait || Pace == Pace.WallClock;
 
-    /// <summary>Work on the car itself, wherever the car stands. A job's own work counts, since nobody says whether it is done on the bench.</summary>
-    public bool IsAtCar => At is not null || (Place != Access.Ordering.Workplace.Bench && Kind is TaskKind.Strip or TaskKind.Stance or TaskKind.Soak or TaskKind.Shield
-        or TaskKind.Try or TaskKind.Work or TaskKind.Brace or TaskKind.Gaps or TaskKind.Refit or TaskKind.Seal or TaskKind.Check or TaskKind.TrialFit);
+    /// <summary>Work on the car itself, wherever the car stands. A job's own work counts, since nobody says
+    /// whether it is done on the bench.</summary>
+    public bool IsAtCar =>
+        At is not null
+        || (Place != Access.Ordering.Workplace.Bench && Kind is TaskKind.Strip or TaskKind.Stance or TaskKind.Soak or TaskKind.Shield
+        or TaskKind.Try or TaskKind.Work or TaskKind.Brace or TaskKind.Gaps or TaskKind.Refit or TaskKind.Seal or TaskKind.Check
+        or TaskKind.TrialFit);
 }

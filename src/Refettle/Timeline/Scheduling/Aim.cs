@@ -19,15 +19,16 @@ public abstract record Aim
             Enumerable.Range(0, Weights.Count).Sum(i => (long)Weights[i] * (schedule.Makespan - schedule.Starts[i]));
     }
 
-    /// <summary>Few changes of set-up, as of the car's stance: counts, along the activities that need one in order of their starts, how often
-    /// it differs from the one before.</summary>
+    /// <summary>Few changes of set-up, as of the car's stance: counts, along the activities that
+    /// need one in order of their starts, how often it differs from the one before.</summary>
     /// <param name="Setups">What each activity needs, 0 or more; below 0 when it works with any.</param>
     public sealed record FewChanges(ValueList<int> Setups) : Aim
     {
         public override long Cost(Schedule schedule)
         {
             var (changes, last) = (0, -1);
-            foreach (var together in Enumerable.Range(0, Setups.Count).Where(i => Setups[i] >= 0).GroupBy(i => schedule.Starts[i], i => Setups[i]).OrderBy(group => group.Key))
+            foreach (var together in Enumerable.Range(0, Setups.Count).Where(i => Setups[i] >= 0)
+                .GroupBy(i => schedule.Starts[i], i => Setups[i]).OrderBy(group => group.Key))
             {
                 // Of those that start at the same moment, the ones for which nothing changes count as the first.
                 var kinds = together.Distinct().OrderBy(kind => kind == last ? -1 : kind).ToList();

@@ -19,8 +19,9 @@ public enum ScheduleStatus
 /// <summary>A schedule, and how sure it is that none is better.</summary>
 /// <param name="Bound">No schedule finishes earlier than this.</param>
 /// <param name="Costs">Of the schedule: one for each of the question's aims.</param>
-/// <param name="Clash">When impossible: conditions of which no one can be kept together with the others; leave out any one of them and the rest
-/// can be kept. Empty when the search for them was cut short, or when it is impossible without any condition.</param>
+/// <param name="Clash">When impossible: conditions of which no one can be kept together with the
+/// others; leave out any one of them and the rest can be kept. Empty when the search for them was cut short, or when it is
+/// impossible without any condition.</param>
 public sealed record ScheduleAnswer(ScheduleStatus Status, Schedule? Schedule, int Bound, ValueList<long> Costs, ValueList<Condition> Clash)
 {
     /// <summary>The finish is proven the earliest, whatever is known about the aims.</summary>

@@ -1,6 +1,7 @@
 namespace Refettle.Timeline.Scheduling;
 
-/// <summary>One end of one activity comes at least a lag after one end of another. A lag's upper end is an arc back, with a lag below 0.</summary>
+/// <summary>One end of one activity comes at least a lag after one end of another. A lag's upper end is
+/// an arc back, with a lag below 0.</summary>
 internal readonly record struct Arc(int From, bool FromFinish, int To, bool ToFinish, int Lag)
 {
     public Arc Mirrored => new(To, !ToFinish, From, !FromFinish, Lag);

@@ -14,7 +14,8 @@ public static class Conditions
                 yield return new(ConditionKind.FixedStart, i);
         }
 
-        foreach (var (k, lag) in project.Lags.Index().Where(entry => entry.Item.Most is not null && project.Activities[entry.Item.After].Done is null))
+        foreach (var (k, lag) in project.Lags.Index()
+            .Where(entry => entry.Item.Most is not null && project.Activities[entry.Item.After].Done is null))
             yield return new(ConditionKind.MostLag, k);
     }
 
@@ -29,7 +30,8 @@ public static class Conditions
                 LatestFinish = kept.Contains(new(ConditionKind.LatestFinish, i)) ? activity.LatestFinish : null,
                 FixedStart = kept.Contains(new(ConditionKind.FixedStart, i)) ? activity.FixedStart : null,
             }).ToValueList(),
-            Lags = project.Lags.Select((lag, k) => kept.Contains(new(ConditionKind.MostLag, k)) ? lag : lag with { Most = null }).ToValueList(),
+            Lags = project.Lags.Select((lag, k) => kept.Contains(new(ConditionKind.MostLag, k)) ? lag : lag with { Most = null })
+                .ToValueList(),
         };
     }
 }

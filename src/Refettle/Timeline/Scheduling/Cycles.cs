@@ -1,6 +1,7 @@
 namespace Refettle.Timeline.Scheduling;
 
-/// <summary>Which activities are bound to each other by lags with an upper end, and in which order activities can be placed one by one.</summary>
+/// <summary>Which activities are bound to each other by lags with an upper end, and in which order
+/// activities can be placed one by one.</summary>
 internal sealed class Cycles
 {
     private readonly int[] _cycle;
@@ -38,7 +39,8 @@ internal sealed class Cycles
     private int[][] Place(Network network)
     {
         var (counts, outside) = (new int[network.Count], new int[network.Count]);
-        var binding = network.Arcs.Where(arc => arc.From != arc.To && (!Share(arc.From, arc.To) || arc.StartToStart(network.Duration) >= 0)).ToList();
+        var binding = network.Arcs.Where(arc => arc.From != arc.To && (!Share(arc.From, arc.To) || arc.StartToStart(network.Duration) >= 0))
+            .ToList();
         foreach (var arc in binding)
         {
             counts[arc.To]++;

@@ -60,7 +60,8 @@ internal sealed class FirstSchedule(Builder builder, Random random)
             Keep();
     }
 
-    /// <summary>Builds; what comes too late for its deadline is put before all else, with what it waits for, and all is built again.</summary>
+    /// <summary>Builds; what comes too late for its deadline is put before all else, with what it
+    /// waits for, and all is built again.</summary>
     private bool BuildInTime()
     {
         for (var hurried = 0; hurried < 20; hurried++)

@@ -1,12 +1,14 @@
 namespace Refettle.Timeline.Scheduling;
 
-/// <summary>Gives a good schedule within milliseconds, without a native solver. It works on the finish; the aims come as they come.</summary>
+/// <summary>Gives a good schedule within milliseconds, without a native solver. It works on the
+/// finish; the aims come as they come.</summary>
 /// <param name="samples">Schedules built beyond the priority rules, at most; fewer for long projects.</param>
 public sealed class FirstScheduler(int samples = 100) : IScheduler
 {
     private const int ActivitiesPlacedAtMost = 2_400;
 
-    public ScheduleAnswer Solve(ScheduleQuestion question, ScheduleLimits limits, IProgress<ScheduleAnswer>? progress = null, CancellationToken cancel = default)
+    public ScheduleAnswer Solve(
+        ScheduleQuestion question, ScheduleLimits limits, IProgress<ScheduleAnswer>? progress = null, CancellationToken cancel = default)
     {
         if (question.Project.Activities.Count == 0)
             return new(ScheduleStatus.Optimal, new([], []), 0, question.Later.Select(_ => 0L).ToValueList(), []);

@@ -68,8 +68,8 @@ internal sealed class GeneticSearch
         }
     }
 
-    /// <summary>Each member has two children with its mate, one with either as the mother; the better one takes its place on the other side.
-    /// No child is changed at random: here that does harm.</summary>
+    /// <summary>Each member has two children with its mate, one with either as the mother; the
+    /// better one takes its place on the other side. No child is changed at random: here that does harm.</summary>
     private void Breed(Population from, Population to, bool toRight, Func<bool> goesOn, Action<int[]>? better)
     {
         for (var member = 0; member < from.Size && goesOn(); member++)
@@ -98,7 +98,9 @@ internal sealed class GeneticSearch
         var from = _random.Next(Math.Max(1, end - length));
         for (var i = 0; i < _count; i++)
         {
-            var (at, other) = toRight ? (_builder.Network.Finish(i, mother[i]), _builder.Network.Finish(i, father[i])) : (mother[i], father[i]);
+            var (at, other) = toRight
+                ? (_builder.Network.Finish(i, mother[i]), _builder.Network.Finish(i, father[i]))
+                : (mother[i], father[i]);
             _keys[i] = 4L * (at < from ? at - WorkTime.Never : at > from + length ? at + WorkTime.Never : other) + _random.Next(4);
         }
     }
@@ -122,7 +124,8 @@ internal sealed class GeneticSearch
         return new(makespan, Lateness(toRight: false, _builder.Floor));
     }
 
-    /// <summary>Pushed to the right a child begins later instead of finishing earlier: what it has gained lies before its first start. It counts backwards from its end.</summary>
+    /// <summary>Pushed to the right a child begins later instead of finishing earlier: what it has gained lies before its first start. It
+    /// counts backwards from its end.</summary>
     private Fitness ToFloor(int makespan, int finish)
     {
         var lateness = Lateness(toRight: true, finish);

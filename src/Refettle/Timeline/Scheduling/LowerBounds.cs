@@ -20,7 +20,8 @@ internal static class LowerBounds
     private static int[] Tails(Builder builder, int bound)
     {
         var network = builder.Network;
-        if (network.HasWindows || network.HasDone || Array.Exists(network.Deadline, deadline => deadline < WorkTime.Never) || builder.Latest(builder.Horizon) is not { } latest)
+        if (network.HasWindows || network.HasDone || Array.Exists(network.Deadline, deadline => deadline < WorkTime.Never)
+            || builder.Latest(builder.Horizon) is not { } latest)
             return new int[network.Count];
         return [.. latest.Select((start, i) => Math.Clamp(builder.Horizon - network.Finish(i, start), 0, bound))];
     }

@@ -10,10 +10,12 @@ internal sealed class NearKnown(ReplanQuestion question, Builder builder, int un
     private (int Days, int Moves) _cost;
 
     public static int DaysMoved(ReplanQuestion question, Schedule schedule) =>
-        Enumerable.Range(0, schedule.Starts.Count).Sum(i => question.Known[i] is { } known ? Math.Abs(DayOf(schedule.Starts[i], question.Day) - DayOf(known, question.Day)) : 0);
+        Enumerable.Range(0, schedule.Starts.Count)
+            .Sum(i => question.Known[i] is { } known ? Math.Abs(DayOf(schedule.Starts[i], question.Day) - DayOf(known, question.Day)) : 0);
 
-    /// <summary>Latest starts that meet the finish, from the schedule pushed to the right, say how early each must start; nothing has to start
-    /// earlier than that or than before. Built in the order of the latest starts all are met again.</summary>
+    /// <summary>Latest starts that meet the finish, from the schedule pushed to the right, say how
+    /// early each must start; nothing has to start earlier than that or than before. Built in the order of the
+    /// latest starts all are met again.</summary>
     public Schedule Run(Schedule early, int tries, CancellationToken cancel)
     {
         (_best, _cost) = (early, Cost(early));
@@ -41,7 +43,8 @@ internal sealed class NearKnown(ReplanQuestion question, Builder builder, int un
     /// <summary>Builds with everything held to its start before, or to its latest one.</summary>
     private bool Build(int[] releases)
     {
-        if (!builder.ForwardsFrom(_keys, [.. releases.Select((latest, i) => Math.Min(latest, question.Known[i] ?? -WorkTime.Never))], _starts))
+        if (!builder.ForwardsFrom(_keys, [.. releases.Select((latest, i) => Math.Min(latest, question.Known[i] ?? -WorkTime.Never))],
+            _starts))
             return false;
         var schedule = builder.ToSchedule(_starts);
         var cost = Cost(schedule);
@@ -66,7 +69,8 @@ internal sealed class NearKnown(ReplanQuestion question, Builder builder, int un
     }
 
     private (int Days, int Moves) Cost(Schedule schedule) =>
-        (DaysMoved(question, schedule), Enumerable.Range(0, _count).Count(i => question.Known[i] is { } known && known != schedule.Starts[i]));
+        (DaysMoved(question, schedule),
+            Enumerable.Range(0, _count).Count(i => question.Known[i] is { } known && known != schedule.Starts[i]));
 
     private static int DayOf(int time, int day) => (int)Math.Floor((double)time / day);
 }

@@ -58,10 +58,13 @@ internal sealed class Network
     {
         var activities = project.Activities;
         int[][] needs = [.. activities.Select(activity => Enumerable.Range(0, activity.Demands.Count)
-            .Where(r => activity.Demands[r] > 0 && (activity.Duration > 0 || activity.Done is not null)).SelectMany(r => new[] { r, activity.Demands[r] }).ToArray())];
+            .Where(r => activity.Demands[r] > 0 && (activity.Duration > 0 || activity.Done is not null))
+            .SelectMany(r => new[] { r, activity.Demands[r] }).ToArray())];
         var known = new Dictionary<string, WorkTime?>();
-        var network = new Network(activities.Count, [.. project.Resources.Select(resource => resource.Capacity)], [.. activities.Select(activity => activity.Done is { } done ? done.End - done.Start : activity.Duration)],
-            [.. activities.Select((activity, i) => TimeOf(project, activity, needs[i], known))], [.. activities.Select(activity => activity.Pace == Pace.Unbroken)], needs, ArcsOf(project));
+        var network = new Network(activities.Count, [.. project.Resources.Select(resource => resource.Capacity)],
+            [.. activities.Select(activity => activity.Done is { } done ? done.End - done.Start : activity.Duration)],
+            [.. activities.Select((activity, i) => TimeOf(project, activity, needs[i], known))],
+            [.. activities.Select(activity => activity.Pace == Pace.Unbroken)], needs, ArcsOf(project));
         network.ResourceTime = [.. project.Resources.Select((_, r) => WorkTime.Of(project, [r]))];
         for (var i = 0; i < activities.Count; i++)
             network.Settle(i, activities[i]);
@@ -72,7 +75,8 @@ internal sealed class Network
     public Network Mirrored()
     {
         var mirrors = _time.OfType<WorkTime>().Distinct().ToDictionary(time => time, time => time.Mirrored(0));
-        var mirror = new Network(Count, Capacity, Duration, [.. _time.Select(time => time is null ? null : mirrors[time])], _isUnbroken, Needs, [.. Arcs.Select(arc => arc.Mirrored)]);
+        var mirror = new Network(Count, Capacity, Duration, [.. _time.Select(time => time is null ? null : mirrors[time])], _isUnbroken,
+            Needs, [.. Arcs.Select(arc => arc.Mirrored)]);
         mirror.ResourceTime = [.. ResourceTime.Select(time => time?.Mirrored(0))];
         for (var i = 0; i < Count; i++)
         {
@@ -181,6 +185,7 @@ internal sealed class Network
         if (activity.Done is { } done)
             (IsDone[i], DoneFrom[i], DoneTo[i], Release[i], Deadline[i]) = (true, done.Start, done.End, done.Start, Never);
         else if (activity.FixedStart is { } start)
-            (Release[i], Deadline[i]) = (Math.Max(start, Release[i]), Start(i, start) == start ? Math.Min(Deadline[i], Finish(i, start)) : -Never);
+            (Release[i], Deadline[i]) =
+                (Math.Max(start, Release[i]), Start(i, start) == start ? Math.Min(Deadline[i], Finish(i, start)) : -Never);
     }
 }

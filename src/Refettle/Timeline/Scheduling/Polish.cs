@@ -64,5 +64,7 @@ internal sealed class Polish(Builder builder, ValueList<Aim> aims, Random random
     }
 
     private Schedule Delayed(Schedule schedule) =>
-        aims.OfType<Aim.LateStarts>().FirstOrDefault() is { } late ? builder.ToSchedule(builder.Delay([.. schedule.Starts], late.Weights)) : schedule;
+        aims.OfType<Aim.LateStarts>().FirstOrDefault() is { } late
+            ? builder.ToSchedule(builder.Delay([.. schedule.Starts], late.Weights))
+            : schedule;
 }

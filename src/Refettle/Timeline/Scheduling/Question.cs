@@ -22,7 +22,9 @@ public sealed record ScheduleLimits(TimeSpan Time, int Seed = 1, double? Work = 
 /// <summary>Finds schedules.</summary>
 public interface IScheduler
 {
-    /// <summary>Looks for the best schedule until it is proven, the limits are reached, or it is told to stop: then the best so far counts.</summary>
+    /// <summary>Looks for the best schedule until it is proven, the limits are reached, or it is told to
+    /// stop: then the best so far counts.</summary>
     /// <param name="progress">Told of every better answer.</param>
-    ScheduleAnswer Solve(ScheduleQuestion question, ScheduleLimits limits, IProgress<ScheduleAnswer>? progress = null, CancellationToken cancel = default);
+    ScheduleAnswer Solve(
+        ScheduleQuestion question, ScheduleLimits limits, IProgress<ScheduleAnswer>? progress = null, CancellationToken cancel = default);
 }

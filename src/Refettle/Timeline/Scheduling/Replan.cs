@@ -7,7 +7,8 @@ namespace Refettle.Timeline.Scheduling;
 /// <param name="Day">Length of a day: moves are counted in days, from time 0.</param>
 public sealed record ReplanQuestion(Project Project, ValueList<int?> Known, int Now, int Day = 1440)
 {
-    /// <summary>How much later than the earliest known finish it may finish for the sake of fewer moves, in parts of what is still ahead.</summary>
+    /// <summary>How much later than the earliest known finish it may finish for the sake of fewer moves,
+    /// in parts of what is still ahead.</summary>
     public double Patience { get; init; } = 0.01;
 }
 

@@ -1,7 +1,8 @@
 namespace Refettle.Timeline.Scheduling;
 
 /// <summary>Replans within the time of a keystroke. It first looks how early all can be finished, breeding from the order known before;
-/// then it lets everything start where it started before, or as much earlier as that finish asks; then it takes back single moves.</summary>
+/// then it lets everything start where it started before, or as much earlier as that finish asks;
+/// then it takes back single moves.</summary>
 /// <param name="work">Activities placed altogether while looking: a measure of effort that does not depend on the machine.</param>
 public sealed class Replanner(int work = 150_000)
 {
@@ -9,7 +10,8 @@ public sealed class Replanner(int work = 150_000)
     {
         var project = question.Project with
         {
-            Activities = question.Project.Activities.Select(activity => activity with { Earliest = Math.Max(activity.Earliest, question.Now) }).ToValueList(),
+            Activities = question.Project.Activities
+                .Select(activity => activity with { Earliest = Math.Max(activity.Earliest, question.Now) }).ToValueList(),
         };
         if (project.Activities.Count == 0)
             return new(new([], []), 0, 0, []);
@@ -21,7 +23,8 @@ public sealed class Replanner(int work = 150_000)
         var ahead = Math.Max(0, early.Makespan - question.Now);
         var until = early.Makespan + (int)(question.Patience * ahead);
         var kept = new NearKnown(question, builder, until, new Random(seed)).Run(early, most / 3, cancel);
-        var moved = Enumerable.Range(0, kept.Starts.Count).Where(i => question.Known[i] is { } known && known != kept.Starts[i]).ToValueList();
+        var moved = Enumerable.Range(0, kept.Starts.Count).Where(i => question.Known[i] is { } known && known != kept.Starts[i])
+            .ToValueList();
         return new(kept, bound, NearKnown.DaysMoved(question, kept), moved);
     }
 

@@ -24,7 +24,8 @@ internal static class Rules
     private static long[] Keys(Network network, Func<int, long> key) => [.. Enumerable.Range(0, network.Count).Select(key)];
 
     private static long Weight(Network network, int i) =>
-        Enumerable.Range(0, network.Needs[i].Length / 2).Sum(k => 2L * network.Needs[i][2 * k + 1] / Math.Max(1, network.Capacity[network.Needs[i][2 * k]]));
+        Enumerable.Range(0, network.Needs[i].Length / 2)
+            .Sum(k => 2L * network.Needs[i][2 * k + 1] / Math.Max(1, network.Capacity[network.Needs[i][2 * k]]));
 
     private static long[] Together(Network network, long[] rule)
     {

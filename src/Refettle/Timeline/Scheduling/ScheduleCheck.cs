@@ -10,7 +10,8 @@ public static class ScheduleCheck
     {
         var count = project.Activities.Count;
         if (schedule.Starts.Count != count || schedule.Finishes.Count != count)
-            return [new("schedule", $"it has {schedule.Starts.Count} starts and {schedule.Finishes.Count} finishes for {count} activities", Report)];
+            return [new("schedule", $"it has {schedule.Starts.Count} starts and {schedule.Finishes.Count} finishes for {count} activities",
+                Report)];
         return Enumerable.Range(0, count).SelectMany(i => OfActivity(project, schedule, i))
             .Concat(Enumerable.Range(0, project.Resources.Count).SelectMany(r => OfResource(project, schedule, r)))
             .Concat(project.Lags.SelectMany(lag => OfLag(project, schedule, lag))).ToValueList();
@@ -40,14 +41,17 @@ public static class ScheduleCheck
 
     private static string? WrongTime(Project project, Activity activity, int start, int finish)
     {
-        var windows = project.Resources.Where((resource, r) => activity.Demands[r] > 0 && resource.Open is not null).Select(resource => resource.Open!).ToList();
+        var windows = project.Resources.Where((resource, r) => activity.Demands[r] > 0 && resource.Open is not null)
+            .Select(resource => resource.Open!).ToList();
         if (activity.Pace == Pace.WallClock || activity.Duration == 0 || windows.Count == 0 || finish <= start)
             return finish - start == activity.Duration ? null : $"it goes from {start} to {finish} and needs {activity.Duration}";
 
         // Openness changes only where a window starts or ends, so it is enough to look at each stretch between two such moments.
         var moments = windows.SelectMany(open => open).SelectMany(window => new[] { window.Start, window.End })
             .Where(moment => moment > start && moment < finish).Append(start).Append(finish).Distinct().Order().ToList();
-        var stretches = moments.Zip(moments.Skip(1), (from, to) => (From: from, To: to, IsOpen: windows.All(open => open.Any(window => window.Start <= from && window.End >= to)))).ToList();
+        var stretches = moments.Zip(moments.Skip(1),
+            (from, to) => (From: from, To: to, IsOpen: windows.All(open => open.Any(window => window.Start <= from && window.End >= to))))
+            .ToList();
         if (activity.Pace == Pace.Unbroken && (finish - start != activity.Duration || stretches.Any(stretch => !stretch.IsOpen)))
             return $"it goes from {start} to {finish}; it needs {activity.Duration} without a break inside a window";
         var worked = stretches.Where(stretch => stretch.IsOpen).Sum(stretch => stretch.To - stretch.From);
@@ -65,7 +69,8 @@ public static class ScheduleCheck
             var now = holders.Where(i => schedule.Starts[i] <= moment && schedule.Finishes[i] > moment).ToList();
             var held = now.Sum(i => (long)project.Activities[i].Demands[r]);
             if (held > project.Resources[r].Capacity && now.Exists(i => project.Activities[i].Done is null))
-                yield return new($"resource {project.Resources[r].Id}", $"at {moment} {string.Join(", ", now.Select(i => project.Activities[i].Id))} hold {held}, there are {project.Resources[r].Capacity}", Report);
+                yield return new($"resource {project.Resources[r].Id}",
+                    $"at {moment} {string.Join(", ", now.Select(i => project.Activities[i].Id))} hold {held}, there are {project.Resources[r].Capacity}", Report);
         }
     }
 

@@ -56,7 +56,8 @@ internal sealed class SerialGeneration
         _trail.Clear();
         Array.Clear(_isPlaced);
         for (var i = 0; i < _latest.Length; i++)
-            (_latest[i], _culprit[i]) = (_network.Deadline[i] >= WorkTime.Never ? WorkTime.Never : _network.LastStart(i, _network.Deadline[i]), -1);
+            (_latest[i], _culprit[i]) =
+                (_network.Deadline[i] >= WorkTime.Never ? WorkTime.Never : _network.LastStart(i, _network.Deadline[i]), -1);
         if (!_network.Cycles.Any)
         {
             for (var i = 0; i < _earliest.Length; i++)

@@ -14,7 +14,9 @@ internal sealed class StepUsage : Usage
         _network = network;
         _steps = [.. network.Capacity.Select(_ => new Steps())];
         _axis = [.. network.ResourceTime.Select((time, r) =>
-            Enumerable.Range(0, network.Count).Any(i => !network.IsDone[i] && network.TimeOf(i) is null && network.Need(i, r) > 0) ? null : time)];
+            Enumerable.Range(0, network.Count).Any(i => !network.IsDone[i] && network.TimeOf(i) is null && network.Need(i, r) > 0)
+                ? null
+                : time)];
     }
 
     public override void Clear(int from)

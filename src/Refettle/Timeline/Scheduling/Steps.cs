@@ -11,7 +11,8 @@ internal sealed class Steps
 
     public void Clear() => (_at[0], _held[0], _count) = (-WorkTime.Never, 0, 1);
 
-    /// <summary>The start itself when never more than so much is held from it to the finish; else the end of the last stretch with more.</summary>
+    /// <summary>The start itself when never more than so much is held from it to the finish; else the end
+    /// of the last stretch with more.</summary>
     public int Blocked(int start, int finish, int most)
     {
         if (most < 0)

@@ -36,7 +36,8 @@ internal sealed class UnitUsage : Usage
         var most = width > 32 ? int.MaxValue : 1 << Math.Max(0, width - 1);
         return width >= 4 && !network.HasWindows && !network.HasDone
             && Array.TrueForAll(network.Capacity, capacity => capacity < most)
-            && network.Needs.All(needs => Enumerable.Range(0, needs.Length / 2).All(k => needs[2 * k + 1] <= network.Capacity[needs[2 * k]]))
+            && network.Needs
+                .All(needs => Enumerable.Range(0, needs.Length / 2).All(k => needs[2 * k + 1] <= network.Capacity[needs[2 * k]]))
             && network.Release.Max() < LongestTime
             && network.Duration.Sum(duration => (long)duration) + network.Arcs.Sum(arc => (long)Math.Max(0, arc.Lag)) < LongestTime;
     }

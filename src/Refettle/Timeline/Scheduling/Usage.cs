@@ -6,7 +6,8 @@ internal abstract class Usage
     /// <summary>Nothing is held; no time before the given one will be asked about.</summary>
     public abstract void Clear(int from);
 
-    /// <summary>The first start from a time on that windows and what is held allow; <see cref="WorkTime.Never"/> when there is none.</summary>
+    /// <summary>The first start from a time on that windows and what is held allow;
+    /// <see cref="WorkTime.Never"/> when there is none.</summary>
     public abstract int FirstFit(int activity, int from);
 
     public abstract void Hold(int activity, int start, int finish);

@@ -103,7 +103,8 @@ public sealed class WorkTime
     }
 
     /// <summary>The same with time running backwards from an origin.</summary>
-    public WorkTime Mirrored(int origin) => new([.. _starts.Zip(_ends, (start, end) => new Window(origin - end, origin - start)).Reverse()]);
+    public WorkTime Mirrored(int origin) =>
+        new([.. _starts.Zip(_ends, (start, end) => new Window(origin - end, origin - start)).Reverse()]);
 
     private int LastStartingAtOrBefore(int time) => _byStart.LastAtOrBefore(time);
 

@@ -7,7 +7,9 @@ namespace Refettle.Timeline.Spells;
 /// <param name="MostHumidityPercent">It stays below this.</param>
 /// <param name="MostCelsius">Null when nobody has said.</param>
 /// <param name="MarginKelvin">The surface is at least so much warmer than the dew point.</param>
-public sealed record AirNeeds(decimal? LeastCelsius, decimal MostHumidityPercent, decimal? MostCelsius = null, decimal MarginKelvin = (decimal)SurfaceMargin.LeastMarginKelvin)
+public sealed record AirNeeds(
+    decimal? LeastCelsius, decimal MostHumidityPercent, decimal? MostCelsius = null,
+    decimal MarginKelvin = (decimal)SurfaceMargin.LeastMarginKelvin)
 {
     /// <summary><c>15 °C or more, below 70 % humidity, 3 K above the dew point</c>; what nobody has said is left out.</summary>
     public string Says => string.Join(", ", new[]
@@ -16,7 +18,8 @@ public sealed record AirNeeds(decimal? LeastCelsius, decimal MostHumidityPercent
         $"below {MostHumidityPercent:0.#} % humidity", $"{MarginKelvin:0.#} K above the dew point",
     }.OfType<string>());
 
-    /// <summary>By the product's data sheet; where it is not entered, the margin and humidity of ISO 12944-7 and no limit of temperature.</summary>
+    /// <summary>By the product's data sheet; where it is not entered, the margin and humidity of ISO
+    /// 12944-7 and no limit of temperature.</summary>
     public static AirNeeds Of(CoatingProduct product) => new(
         product.Figure(FigureKind.LeastAir),
         product.Figure(FigureKind.MostHumidity) ?? (decimal)SurfaceMargin.HumidityLimitPercent,

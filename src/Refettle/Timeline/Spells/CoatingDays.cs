@@ -6,7 +6,8 @@ namespace Refettle.Timeline.Spells;
 /// <summary>On which days the air lets a product dry.</summary>
 public static class CoatingDays
 {
-    /// <summary>Why it does not on a day, in words; null when it does, or when nothing is known of the air: then nothing is promised either.</summary>
+    /// <summary>Why it does not on a day, in words; null when it does, or when nothing is known of the air:
+    /// then nothing is promised either.</summary>
     public static string? Against(CarCalendar calendar, LocalDate day, AirNeeds needs) =>
         Air(calendar, day) is { } air ? Against(air.Celsius, air.Humidity, needs) : null;
 
@@ -23,7 +24,8 @@ public static class CoatingDays
         return celsius < needs.LeastCelsius ? $"{celsius:0.#} °C, it needs {needs.LeastCelsius:0.#} °C"
             : surfaceCelsius < needs.LeastCelsius ? $"{surfaceCelsius:0.#} °C of the surface, it needs {needs.LeastCelsius:0.#} °C"
             : celsius > needs.MostCelsius ? $"{celsius:0.#} °C, it bears {needs.MostCelsius:0.#} °C"
-            : humidityPercent >= needs.MostHumidityPercent ? $"{humidityPercent:0.#} % humidity, it needs less than {needs.MostHumidityPercent:0.#} %"
+            : humidityPercent >= needs.MostHumidityPercent
+            ? $"{humidityPercent:0.#} % humidity, it needs less than {needs.MostHumidityPercent:0.#} %"
             : margin < (double)needs.MarginKelvin ? $"{margin:0.0} K above the dew point, {needs.MarginKelvin:0.#} K are needed"
             : null;
     }
@@ -33,7 +35,9 @@ public static class CoatingDays
     {
         if (calendar.Readings.FirstOrDefault(reading => reading.Day == day) is { } read)
             return (read.Celsius, read.HumidityPercent);
-        return calendar.Climate.FirstOrDefault(month => month.Month == day.Month) is { } expected ? (expected.Celsius, expected.HumidityPercent) : null;
+        return calendar.Climate.FirstOrDefault(month => month.Month == day.Month) is { } expected
+            ? (expected.Celsius, expected.HumidityPercent)
+            : null;
     }
 
     /// <summary>The days from today to the horizon on which nothing speaks against coating, as windows.</summary>
@@ -41,6 +45,7 @@ public static class CoatingDays
     {
         var days = Enumerable.Range(0, Math.Max(0, Period.DaysBetween(clock.Today, horizon)) + 1).Select(clock.Today.PlusDays)
             .Where(day => Against(calendar, day, needs) is null);
-        return Stretches.Joined(days.Select(day => new Window(clock.Minute(day.AtMidnight()), SpellWindows.End(day, clock))), 0, int.MaxValue);
+        return Stretches.Joined(days.Select(day => new Window(clock.Minute(day.AtMidnight()), SpellWindows.End(day, clock))), 0,
+            int.MaxValue);
     }
 }

@@ -12,11 +12,13 @@ public static class SpellsToCome
         var all = spells.ToList();
         if (all.Any(spell => spell.Repeats is { Until: null, Count: null }))
             return null;
-        var lasts = all.Select(spell => SpellDays.Of(spell, horizon).Select(day => (LocalDate?)day).LastOrDefault()).OfType<LocalDate>().ToList();
+        var lasts = all.Select(spell => SpellDays.Of(spell, horizon).Select(day => (LocalDate?)day).LastOrDefault()).OfType<LocalDate>()
+            .ToList();
         return lasts.Count == 0 ? null : lasts.Max();
     }
 
-    /// <summary>The spells as entered and from the day after the last of them on, until a day; with that last day, null without any, or where one has no end.</summary>
+    /// <summary>The spells as entered and from the day after the last of them on, until a day; with that last day, null
+    /// without any, or where one has no end.</summary>
     public static (ValueList<Spell> Spells, LocalDate? LastEntered) Until(IEnumerable<Spell> spells, LocalDate horizon)
     {
         var all = spells.ToValueList();

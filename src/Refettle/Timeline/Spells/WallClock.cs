@@ -34,5 +34,6 @@ public sealed class WallClock
     public int Minute(LocalDateTime local) => Minute(Zone.AtLeniently(local).ToInstant());
 
     /// <summary>Rounded up to whole minutes.</summary>
-    public int Minute(Instant instant) => (int)Math.Clamp(Math.Ceiling((instant - _begin).TotalMinutes), int.MinValue / 2, int.MaxValue / 2);
+    public int Minute(Instant instant) =>
+        (int)Math.Clamp(Math.Ceiling((instant - _begin).TotalMinutes), int.MinValue / 2, int.MaxValue / 2);
 }

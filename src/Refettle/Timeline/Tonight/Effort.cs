@@ -10,5 +10,7 @@ internal static class Effort
         || task.Rungs.Any(rung => (rung.Danger & Danger.Fire) != 0);
 
     /// <summary>At a table, or with clean hands.</summary>
-    public static bool IsClean(WorkTask task) => task.Kind is TaskKind.Order or TaskKind.Gaps or TaskKind.Return || (task.Posture == "inside" && task.Kind is TaskKind.Strip or TaskKind.Refit);
+    public static bool IsClean(WorkTask task) =>
+        task.Kind is TaskKind.Order or TaskKind.Gaps or TaskKind.Return
+        || (task.Posture == "inside" && task.Kind is TaskKind.Strip or TaskKind.Refit);
 }

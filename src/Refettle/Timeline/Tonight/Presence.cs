@@ -13,7 +13,8 @@ internal sealed class Presence(CarCalendar calendar, WallClock clock)
             return "the car does not roll, and you have named nothing that carries it";
         foreach (var facility in calendar.Facilities.Where(one => Needs(task, one) && !IsHere(one)))
         {
-            if (facility.Kind is FacilityKind.Tool || task.Uses.Contains(Needed.Facility(facility.Id)) || !calendar.Facilities.Any(other => other.Kind == facility.Kind && IsHere(other)))
+            if (facility.Kind is FacilityKind.Tool || task.Uses.Contains(Needed.Facility(facility.Id))
+                || !calendar.Facilities.Any(other => other.Kind == facility.Kind && IsHere(other)))
                 return $"{facility.Name} is not there today";
         }
 

@@ -3,7 +3,8 @@ using Refettle.Timeline.Network;
 namespace Refettle.Timeline.Tonight;
 
 /// <summary>The cautions of a task that stand beside it in a short list.</summary>
-/// <param name="Shown">What closes a gate, what can hurt or burn: always all of it; what the description says of a way only as far as there is room.</param>
+/// <param name="Shown">What closes a gate, what can hurt or burn: always all of it; what the description says of a
+/// way only as far as there is room.</param>
 /// <param name="Further">The others: they stand at the steps.</param>
 public sealed record ToldCautions(ValueList<string> Shown, ValueList<string> Further)
 {
@@ -19,7 +20,10 @@ public sealed record ToldCautions(ValueList<string> Shown, ValueList<string> Fur
     }
 
     /// <summary>What kits and sheets say of their ways; all else the program finds by what is done where.</summary>
-    private static IEnumerable<string> Described(Structure structure) => structure.Joints.SelectMany(joint => joint.Ways).Concat(structure.States.SelectMany(state => state.Ways)).SelectMany(way => way.Cautions)
-        .Concat(structure.Parts.Select(part => part.Out).Concat(structure.SubAssemblies.Select(unit => unit.Out)).SelectMany(way => way.Cautions.Concat(way.Refit?.Cautions ?? [])))
+    private static IEnumerable<string> Described(Structure structure) =>
+        structure.Joints.SelectMany(joint => joint.Ways).Concat(structure.States.SelectMany(state => state.Ways))
+            .SelectMany(way => way.Cautions)
+        .Concat(structure.Parts.Select(part => part.Out).Concat(structure.SubAssemblies.Select(unit => unit.Out))
+            .SelectMany(way => way.Cautions.Concat(way.Refit?.Cautions ?? [])))
         .Concat(structure.Joints.SelectMany(joint => joint.Refit?.Cautions ?? []));
 }

@@ -4,8 +4,8 @@ using Refettle.Timeline.Spells;
 
 namespace Refettle.Timeline.Tonight;
 
-/// <summary>Picks what can be finished in the time there is: everything it waits for is done, by the car's log or by what was marked; no wait
-/// is still running, no gate is closed, the air lets it dry.</summary>
+/// <summary>Picks what can be finished in the time there is: everything it waits for is done, by the
+/// car's log or by what was marked; no wait is still running, no gate is closed, the air lets it dry.</summary>
 public sealed class TonightPlanner
 {
     private const int MinutesOfADay = 24 * 60;
@@ -31,7 +31,8 @@ public sealed class TonightPlanner
         var open = _question.Network.Tasks.Where(task => !task.IsWait && task.Takes > Minutes.Zero && !IsOver(task.Id)).ToList();
         var offers = open.Where(task => Against(task, []) is null)
             .Select(task => (Task: task, Rank: Rank(task), Why: Why(task).ToValueList()))
-            .OrderByDescending(one => one.Rank).ThenByDescending(one => one.Task.Takes.Value).ThenBy(one => one.Task.Id, StringComparer.Ordinal)
+            .OrderByDescending(one => one.Rank).ThenByDescending(one => one.Task.Takes.Value)
+            .ThenBy(one => one.Task.Id, StringComparer.Ordinal)
             .Select(one => new Finishable(one.Task, one.Why)).ToValueList();
         var notNow = open.Where(task => IsNext(task)).Select(task => (task, why: Against(task, []))).Where(one => one.why is not null)
             .Select(one => new NotNow(one.task, one.why!)).ToValueList();
@@ -43,7 +44,8 @@ public sealed class TonightPlanner
     private string? Against(WorkTask task, HashSet<string> earlier) => Waiting(task, earlier) ?? Circumstances(task) ?? Mood(task)
         ?? (task.Takes > _question.Minutes ? $"it takes {task.Takes}, you have {_question.Minutes}" : null);
 
-    private string? Waiting(WorkTask task, HashSet<string> earlier) => _before[task.Id].Select(link => Waiting(link, earlier)).FirstOrDefault(why => why is not null);
+    private string? Waiting(WorkTask task, HashSet<string> earlier) =>
+        _before[task.Id].Select(link => Waiting(link, earlier)).FirstOrDefault(why => why is not null);
 
     private string? Waiting(TaskLink link, HashSet<string> earlier)
     {
@@ -84,8 +86,8 @@ public sealed class TonightPlanner
         : _question.KeepClean && !Effort.IsClean(task) ? "it is dirty work"
         : null;
 
-    /// <summary>A wait is over when it was marked done, or when its time has passed since it was begun; what takes no time is over with what
-    /// it waits for.</summary>
+    /// <summary>A wait is over when it was marked done, or when its time has passed since it was
+    /// begun; what takes no time is over with what it waits for.</summary>
     private bool IsOver(string id) => _tasks[id] is var task && task.Mark is { } mark
         ? mark.Progress == TaskProgress.Done || (task.IsWait && Minute(mark) + (int)Math.Ceiling(task.Takes.Value) <= 0)
         : task.Takes == Minutes.Zero && _before[id].All(link => IsOver(link.Before));
@@ -95,8 +97,8 @@ public sealed class TonightPlanner
 
     private bool IsNext(WorkTask task) => _before[task.Id].All(link => IsOver(link.Before) || _tasks[link.Before].IsWait);
 
-    /// <summary>What a delay would cost comes first: windows that close, what holds up the finish, what starts a clock; then what opens the way
-    /// for more and fills the time.</summary>
+    /// <summary>What a delay would cost comes first: windows that close, what holds up the finish,
+    /// what starts a clock; then what opens the way for more and fills the time.</summary>
     private double Rank(WorkTask task) =>
         (ClosesInMinutes(task) is { } closes && closes < 3 * MinutesOfADay ? 1000 : 0)
         + (_question.Critical.Contains(task.Id) ? 300 : 0)
@@ -122,27 +124,36 @@ public sealed class TonightPlanner
         : task.Kind == TaskKind.TrialFit ? $"its supplier takes it back until {DayWords.Day(task.Latest!.Value.PlusDays(-1).Date)}"
         : $"it has to be done by {DayWords.Moment(task.Latest!.Value)}";
 
-    private static string Span(Minutes minutes) => minutes.Value >= 2 * MinutesOfADay ? $"{minutes.Value / MinutesOfADay:0.#} days" : $"{minutes}";
+    private static string Span(Minutes minutes) =>
+        minutes.Value >= 2 * MinutesOfADay ? $"{minutes.Value / MinutesOfADay:0.#} days" : $"{minutes}";
 
     private int? ClosesInMinutes(WorkTask task) => new[] { Latest(task), WindowCloses(task) }.Min();
 
     private int? Latest(WorkTask task) => task.Latest is { } latest ? _clock.Minute(latest) : null;
 
-    private int? WindowCloses(WorkTask task) => _before[task.Id].Where(link => link.Most is not null && _tasks[link.Before].Mark is { Progress: TaskProgress.Done })
+    private int? WindowCloses(WorkTask task) =>
+        _before[task.Id].Where(link => link.Most is not null && _tasks[link.Before].Mark is { Progress: TaskProgress.Done })
         .Select(link => (int?)(Minute(_tasks[link.Before].Mark!) + link.Most!.Value)).Min();
 
-    private WorkTask? StartsClock(WorkTask task) => _after[task.Id].Select(link => _tasks[link.After]).Where(after => after.IsWait && IsLastBefore(task, after)).MaxBy(after => after.Takes.Value);
+    private WorkTask? StartsClock(WorkTask task) =>
+        _after[task.Id].Select(link => _tasks[link.After]).Where(after => after.IsWait && IsLastBefore(task, after))
+            .MaxBy(after => after.Takes.Value);
 
-    private int Opens(WorkTask task) => _after[task.Id].Select(link => _tasks[link.After]).Count(after => !after.IsWait && IsLastBefore(task, after));
+    private int Opens(WorkTask task) =>
+        _after[task.Id].Select(link => _tasks[link.After]).Count(after => !after.IsWait && IsLastBefore(task, after));
 
-    private bool IsLastBefore(WorkTask task, WorkTask after) => _before[after.Id].All(link => link.Before == task.Id || IsOver(link.Before));
+    private bool IsLastBefore(WorkTask task, WorkTask after) =>
+        _before[after.Id].All(link => link.Before == task.Id || IsOver(link.Before));
 
     /// <summary>The best offer, then what still fits after it, also what only the earlier ones make possible.</summary>
     private ValueList<string> Evening(ValueList<Finishable> offers)
     {
         var (left, evening) = (_question.Minutes.Value, new List<string>());
-        var candidates = offers.Select(offer => offer.Task).Concat(_question.Network.Tasks.Where(task => !task.IsWait && task.Takes > Minutes.Zero && !IsOver(task.Id))).DistinctBy(task => task.Id).ToList();
-        while (candidates.Find(task => !evening.Contains(task.Id) && task.Takes.Value <= left && Against(task, [.. evening]) is null) is { } next)
+        var candidates = offers.Select(offer => offer.Task)
+            .Concat(_question.Network.Tasks.Where(task => !task.IsWait && task.Takes > Minutes.Zero && !IsOver(task.Id)))
+            .DistinctBy(task => task.Id).ToList();
+        while (candidates.Find(
+            task => !evening.Contains(task.Id) && task.Takes.Value <= left && Against(task, [.. evening]) is null) is { } next)
         {
             evening.Add(next.Id);
             left -= next.Takes.Value;

@@ -16,14 +16,18 @@ public sealed class AlternativesTests
             var best = new TreeSearch().Solve(problem);
             if (best.WayOf is null)
                 continue;
-            var found = Alternatives.Of(problem, best, fact => fact % 3 != 0, new TreeSearch(), Most, CancellationToken.None).Select(other => other.Cost).ToList();
-            Assert.True(ByEnumeration(problem, best.Cost).SequenceEqual(found), $"seed {seed}: {string.Join(", ", ByEnumeration(problem, best.Cost))} against {string.Join(", ", found)}");
+            var found = Alternatives.Of(problem, best, fact => fact % 3 != 0, new TreeSearch(), Most, CancellationToken.None)
+                .Select(other => other.Cost).ToList();
+            Assert.True(ByEnumeration(problem, best.Cost).SequenceEqual(found),
+                $"seed {seed}: {string.Join(", ", ByEnumeration(problem, best.Cost))} against {string.Join(", ", found)}");
         }
     }
 
     private static List<long> ByEnumeration(DerivationProblem problem, long best)
     {
-        var all = RandomProblems.Solutions(problem).Select(ways => (Ways: ways.Where(way => problem.FactOf[way] % 3 != 0).ToHashSet(), Cost: ways.Sum(way => problem.Cost[way]))).OrderBy(one => one.Cost).ToList();
+        var all = RandomProblems.Solutions(problem)
+            .Select(ways => (Ways: ways.Where(way => problem.FactOf[way] % 3 != 0).ToHashSet(), Cost: ways.Sum(way => problem.Cost[way])))
+            .OrderBy(one => one.Cost).ToList();
         var taken = new List<(HashSet<int> Ways, long Cost)>();
         foreach (var one in all.SkipWhile(one => one.Cost < best))
         {
@@ -38,6 +42,7 @@ public sealed class AlternativesTests
     private static DerivationProblem Distinct(DerivationProblem problem, int seed)
     {
         var random = new Random(seed);
-        return new(problem.FactCount, [.. problem.FactOf], [.. problem.Needs.Select(needs => needs.ToArray())], [.. problem.Cost.Select(cost => cost * 1_000_000_000L + random.Next(1, 1_000_000))], [.. problem.Goals]);
+        return new(problem.FactCount, [.. problem.FactOf], [.. problem.Needs.Select(needs => needs.ToArray())],
+            [.. problem.Cost.Select(cost => cost * 1_000_000_000L + random.Next(1, 1_000_000))], [.. problem.Goals]);
     }
 }

@@ -25,7 +25,8 @@ internal static class RandomProblems
     }
 
     /// <summary>The least cost over all choices of at most one way for each fact; null when none supports the goals.</summary>
-    public static long? LeastByEnumeration(DerivationProblem problem) => Solutions(problem).Min(ways => (long?)ways.Sum(way => problem.Cost[way]));
+    public static long? LeastByEnumeration(DerivationProblem problem) =>
+        Solutions(problem).Min(ways => (long?)ways.Sum(way => problem.Cost[way]));
 
     /// <summary>The ways of all choices of at most one way for each fact that support the goals, each with what it uses.</summary>
     public static List<List<int>> Solutions(DerivationProblem problem)

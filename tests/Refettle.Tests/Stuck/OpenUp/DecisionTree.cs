@@ -3,8 +3,9 @@ using Refettle.Stuck.OpenUp;
 
 namespace Refettle.Tests.Stuck.OpenUp;
 
-/// <summary>The whole decision tree by plain enumeration: every grade, level of place and level of joint, every outcome of every joint, every
-/// choice now and later. Shares with the planner only the order of tries at a single joint, from the try planner that has its own tests.</summary>
+/// <summary>The whole decision tree by plain enumeration: every grade, level of place and level of
+/// joint, every outcome of every joint, every choice now and later. Shares with the planner only the order of tries at a single joint, from
+/// the try planner that has its own tests.</summary>
 internal sealed class DecisionTree
 {
     private readonly OpenUpQuestion _question;
@@ -17,7 +18,8 @@ internal sealed class DecisionTree
         var joints = question.Joints.Count;
         foreach (var code in Enumerable.Range(0, (int)Math.Pow(5, 1 + question.Places.Count + joints)))
         {
-            var digits = Enumerable.Range(0, 1 + question.Places.Count + joints).Select(place => code / (int)Math.Pow(5, place) % 5).ToArray();
+            var digits = Enumerable.Range(0, 1 + question.Places.Count + joints).Select(place => code / (int)Math.Pow(5, place) % 5)
+                .ToArray();
             var weight = question.Grades[digits[0]];
             for (var place = 0; place < question.Places.Count; place++)
                 weight *= question.Places[place].Levels[digits[0]][digits[1 + place]];
@@ -28,7 +30,8 @@ internal sealed class DecisionTree
         }
 
         var all = _states.Sum(state => state.Weight);
-        _states = _states.GroupBy(state => string.Join(',', state.Levels)).Select(group => (group.Sum(state => state.Weight) / all, group.First().Levels)).ToList();
+        _states = _states.GroupBy(state => string.Join(',', state.Levels))
+            .Select(group => (group.Sum(state => state.Weight) / all, group.First().Levels)).ToList();
     }
 
     /// <summary>Every choice of accesses now with its least expected minutes.</summary>
@@ -58,7 +61,8 @@ internal sealed class DecisionTree
         Rung last = new() { Id = "last", Says = "Go on", Takes = new((decimal)goesOn), Odds = [1, 1, 1, 1, 1] };
         var question = Question(joint, open);
         var ladders = question.Ladders.ToDictionary(pair => pair.Key, pair => pair.Value with { Rungs = [.. pair.Value.Rungs, last] });
-        return TryPlanner.Best(question with { Ladders = ladders }).IfHeld.Select(id => ladders[one.Condition].Rungs.First(rung => rung.Id == id))
+        return TryPlanner.Best(question with { Ladders = ladders }).IfHeld
+            .Select(id => ladders[one.Condition].Rungs.First(rung => rung.Id == id))
             .TakeWhile(rung => !rung.IsSure).ToValueList();
     }
 
@@ -74,22 +78,27 @@ internal sealed class DecisionTree
             var soaked = _question.Joints[joint].IsSoaked;
             foreach (var rung in failed)
             {
-                belief = [.. belief.Select((chance, level) => chance * (1 - rung.OddsAt(level, soaked) - rung.Mishaps.Sum(mishap => mishap.Odds[level])))];
+                belief = [.. belief.Select(
+                    (chance, level) => chance * (1 - rung.OddsAt(level, soaked) - rung.Mishaps.Sum(mishap => mishap.Odds[level])))];
                 soaked |= rung.IsSoak;
             }
 
-            question = question with { Belief = [.. belief.Select(chance => chance / belief.Sum())], Tried = failed.Select(rung => rung.Id).ToValueList() };
+            question = question with
+            { Belief = [.. belief.Select(chance => chance / belief.Sum())], Tried = failed.Select(rung => rung.Id).ToValueList() };
         }
 
         return TryPlanner.Best(question).IfHeld.Select(id => question.Ladders[condition].Rungs.First(rung => rung.Id == id)).ToValueList();
     }
 
     private static bool Ends(IReadOnlyDictionary<JointCondition, Ladder> ladders, JointCondition condition) =>
-        ladders[condition].Rungs.Any(rung => rung.IsSure) && ladders[condition].Rungs.SelectMany(rung => rung.Mishaps).All(mishap => Ends(ladders, mishap.Becomes));
+        ladders[condition].Rungs.Any(rung => rung.IsSure)
+        && ladders[condition].Rungs.SelectMany(rung => rung.Mishaps).All(mishap => Ends(ladders, mishap.Becomes));
 
     private double Least(int first) => Minutes(first) + Enumerable.Range(0, 1 << _question.Joints.Count)
-        .Sum(outcome => Choice(first, [.. Enumerable.Range(0, _question.Joints.Count).Select(joint => (outcome >> joint & 1) == 1)]).Minutes)
-        + Enumerable.Range(0, _question.Joints.Count).Sum(joint => _states.Sum(state => state.Weight * Walk(joint, first, first, state.Levels[joint], upTo: true).Minutes));
+        .Sum(outcome => Choice(first,
+            [.. Enumerable.Range(0, _question.Joints.Count).Select(joint => (outcome >> joint & 1) == 1)]).Minutes)
+        + Enumerable.Range(0, _question.Joints.Count)
+            .Sum(joint => _states.Sum(state => state.Weight * Walk(joint, first, first, state.Levels[joint], upTo: true).Minutes));
 
     private (int Then, double Minutes) Choice(int first, bool[] free) => Enumerable.Range(0, 1 << _question.Openings.Count)
         .Where(then => (then & first) == first).Select(then => (then, Expected(first, then, free))).MinBy(pair => pair.Item2);
@@ -100,18 +109,23 @@ internal sealed class DecisionTree
         var chances = walks.Select((walk, joint) => free[joint] ? walk.Free : 1 - walk.Free).ToList();
         var minutes = chances.Aggregate(1.0, (product, chance) => product * chance) * Opening(first, then);
         for (var joint = 0; joint < free.Length; joint++)
-            minutes += free[joint] ? 0 : Times(chances.Where((_, other) => other != joint).Aggregate(1.0, (product, chance) => product * chance), walks[joint].Minutes);
+            minutes += free[joint]
+                ? 0
+                : Times(chances.Where((_, other) => other != joint).Aggregate(1.0, (product, chance) => product * chance),
+                    walks[joint].Minutes);
         return Times(state.Weight, minutes);
     });
 
-    /// <param name="upTo">Whether the minutes are those of the first tries, else those of the end times the chance of getting there.</param>
+    /// <param name="upTo">Whether the minutes are those of the first tries, else those of the end
+    /// times the chance of getting there.</param>
     private (double Free, double Minutes) Walk(int joint, int first, int then, int level, bool upTo)
     {
         if (!_finishes.TryGetValue((joint, first, then), out var row))
         {
             row = new double[15];
             for (var one = 0; one < 5; one++)
-                (row[one], row[5 + one], row[10 + one]) = Recurse(joint, then, FirstTries(joint, first), 0, one, _question.Joints[joint].IsSoaked);
+                (row[one], row[5 + one], row[10 + one]) =
+                    Recurse(joint, then, FirstTries(joint, first), 0, one, _question.Joints[joint].IsSoaked);
             _finishes.Add((joint, first, then), row);
         }
 
@@ -126,7 +140,9 @@ internal sealed class DecisionTree
         var rung = tries[next];
         var rest = Recurse(joint, then, tries, next + 1, level, isSoaked || rung.IsSoak);
         var (freed, worse) = (rung.OddsAt(level, isSoaked), rung.Mishaps.Sum(mishap => mishap.Odds[level]));
-        var ends = rung.Mishaps.Sum(mishap => Times(mishap.Odds[level], End(joint, then, LastTries(joint, then, mishap.Becomes, [], isSoaked), mishap.Becomes, 0, level, isSoaked)));
+        var ends = rung.Mishaps
+            .Sum(mishap => Times(mishap.Odds[level],
+                End(joint, then, LastTries(joint, then, mishap.Becomes, [], isSoaked), mishap.Becomes, 0, level, isSoaked)));
         var holds = 1 - freed - worse;
         return (freed + (holds * rest.Free), MinutesOf(rung) + (holds * rest.First), ends + Times(holds, rest.Last));
     }
@@ -137,7 +153,8 @@ internal sealed class DecisionTree
             return double.PositiveInfinity;
         var rung = tries[next];
         var minutes = MinutesOf(rung) + rung.Mishaps.Sum(mishap =>
-            mishap.Odds[level] * End(joint, then, LastTries(joint, then, mishap.Becomes, [], isSoaked), mishap.Becomes, 0, level, isSoaked));
+            mishap.Odds[level] * End(joint, then, LastTries(joint, then, mishap.Becomes, [], isSoaked), mishap.Becomes, 0, level,
+                isSoaked));
         var holds = 1 - rung.OddsAt(level, isSoaked) - rung.Mishaps.Sum(mishap => mishap.Odds[level]);
         return rung.IsSure ? minutes : minutes + (holds * End(joint, then, tries, condition, next + 1, level, isSoaked || rung.IsSoak));
     }
@@ -147,7 +164,8 @@ internal sealed class DecisionTree
 
     public static double MinutesOf(Rung rung) => (double)rung.Takes.Value + ((double)rung.Spends.Amount / 30 * 60);
 
-    public int Wants(int joint) => _question.Joints[joint].Needs.Values.SelectMany(needs => needs).Aggregate(0, (mask, access) => mask | (1 << access));
+    public int Wants(int joint) =>
+        _question.Joints[joint].Needs.Values.SelectMany(needs => needs).Aggregate(0, (mask, access) => mask | (1 << access));
 
     private NextTryQuestion Question(int joint, int open)
     {
@@ -156,7 +174,9 @@ internal sealed class DecisionTree
         {
             Ladders = one.Ladders.ToDictionary(pair => pair.Key, pair => pair.Value with
             {
-                Rungs = pair.Value.Rungs.Where(rung => !one.Needs.TryGetValue(rung.Id, out var needs) || needs.All(access => (open >> access & 1) == 1)).ToValueList(),
+                Rungs = pair.Value.Rungs
+                    .Where(rung => !one.Needs.TryGetValue(rung.Id, out var needs) || needs.All(access => (open >> access & 1) == 1))
+                    .ToValueList(),
             }),
             Condition = one.Condition,
             Belief = [.. one.Belief],

@@ -22,7 +22,8 @@ internal sealed class Mechanic(OpenUpQuestion question, Random random)
     {
         var levels = Draw();
         var minutes = _tree.Minutes(first);
-        var after = levels.Select((level, joint) => Try(joint, Tries(joint, first), level, question.Joints[joint].IsSoaked, JointCondition.Sound, ref minutes)).ToArray();
+        var after = levels.Select((level, joint) => Try(joint, Tries(joint, first), level, question.Joints[joint].IsSoaked,
+            JointCondition.Sound, ref minutes)).ToArray();
         var free = Array.ConvertAll(after, one => one.Condition == JointCondition.Freed);
         var key = $"{first}:{string.Join(',', free)}";
         if (!_then.TryGetValue(key, out var then))

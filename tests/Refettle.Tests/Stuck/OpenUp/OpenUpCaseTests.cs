@@ -36,10 +36,12 @@ public sealed class OpenUpCaseTests
     {
         var car = Tank();
         var without = OpenUpCase.Of(car, ["bolt"], [], GateTests.Ladder(), AtHand.Nothing, Later.CommonPractice, Planner).Value;
-        var with = OpenUpCase.Of(car, ["bolt"], [Fact.Off("tank")], GateTests.Ladder(), AtHand.Nothing, Later.CommonPractice, Planner).Value;
+        var with = OpenUpCase.Of(car, ["bolt"], [Fact.Off("tank")], GateTests.Ladder(), AtHand.Nothing, Later.CommonPractice,
+            Planner).Value;
         Assert.Equal(20, Assert.Single(without.Question.Openings).Steps.Sum(step => without.Question.Steps[step].Takes.Value));
         Assert.Empty(with.Question.Openings);
-        Assert.True(OpenUpPlanner.Best(with.Question, () => new(1)).TryFirst.ExpectedMinutes <= OpenUpPlanner.Best(without.Question, () => new(1)).Best.ExpectedMinutes);
+        Assert.True(OpenUpPlanner.Best(with.Question, () => new(1)).TryFirst.ExpectedMinutes <= OpenUpPlanner.Best(without.Question,
+            () => new(1)).Best.ExpectedMinutes);
     }
 
     private static int Check(Car before, StuckJoint joint, OpenUpQuestion question)
@@ -74,7 +76,8 @@ public sealed class OpenUpCaseTests
             Joints =
             [
                 new() { Id = "bolt", Holds = ["arm", "shell"], Ways = [new() { Id = "w", Tool = "spanner" }] },
-                new() { Id = "strap", Holds = ["tank", "shell"], Ways = [new() { Id = "w", Tool = "spanner", Open = new(12), Close = new(8) }] },
+                new() { Id = "strap", Holds = ["tank", "shell"],
+                    Ways = [new() { Id = "w", Tool = "spanner", Open = new(12), Close = new(8) }] },
             ],
         },
     };

@@ -59,7 +59,8 @@ public sealed class OpenUpPlannerTests
         }
     }
 
-    /// <summary>What comes first among drawn cars is, gone through exactly, as good as the best but for a few minutes in a hundred.</summary>
+    /// <summary>What comes first among drawn cars is, gone through exactly, as good as the best but
+    /// for a few minutes in a hundred.</summary>
     [Fact]
     public void The_first_of_a_race_is_as_good_as_the_best()
     {
@@ -68,7 +69,8 @@ public sealed class OpenUpPlannerTests
             var question = RandomQuestions.Make(seed);
             var (cache, beliefs, random) = (new TablesCache(question), new Beliefs(question), new Random(seed));
             var groups = Group.Of(question, cache);
-            var outlooks = Bits.Subsets((1 << question.Openings.Count) - 1).Select(first => new Outlook(first, groups, beliefs, beliefs.Now(), cache.Opening)).ToList();
+            var outlooks = Bits.Subsets((1 << question.Openings.Count) - 1)
+                .Select(first => new Outlook(first, groups, beliefs, beliefs.Now(), cache.Opening)).ToList();
             var ended = new Race(() => Scenario.Draw(beliefs, groups, random), 1024).Run(outlooks);
             var exact = outlooks.ToDictionary(ahead => ahead.First, ahead => ahead.Certain + ahead.Exact().Minutes);
             Assert.InRange(exact[ended.MinBy(one => one.Total)!.First], exact.Values.Min(), (1.03 * exact.Values.Min()) + 1e-6);
@@ -119,8 +121,10 @@ public sealed class OpenUpPlannerTests
     {
         var question = RandomQuestions.Make(1);
         var first = question.Joints[0];
-        var stuck = first with { Forbidden = first.Ladders[JointCondition.Sound].Rungs.Where(rung => rung.IsSure).Select(rung => rung.Id).ToValueList() };
-        Assert.Contains(OpenUpCheck.Of(question with { Joints = [stuck, .. question.Joints.Skip(1)] }), fault => fault.Place == $"joint {first.Id}");
+        var stuck = first with
+        { Forbidden = first.Ladders[JointCondition.Sound].Rungs.Where(rung => rung.IsSure).Select(rung => rung.Id).ToValueList() };
+        Assert.Contains(OpenUpCheck.Of(question with { Joints = [stuck, .. question.Joints.Skip(1)] }),
+            fault => fault.Place == $"joint {first.Id}");
         Assert.Empty(OpenUpCheck.Of(question));
     }
 
@@ -134,7 +138,8 @@ public sealed class OpenUpPlannerTests
         var extra = Enumerable.Range(0, 9).Select(number => new Opening($"idle{number}", "Idle", [], [free])).ToList();
         var joints = question.Joints.Select((joint, number) => joint with
         {
-            Needs = joint.Needs.Append(new("nothing", Enumerable.Range(0, 3).Select(one => question.Openings.Count + (number * 3) + one).ToValueList()))
+            Needs = joint.Needs
+                .Append(new("nothing", Enumerable.Range(0, 3).Select(one => question.Openings.Count + (number * 3) + one).ToValueList()))
                 .ToDictionary(need => need.Key, need => need.Value),
         });
         return question with

@@ -15,30 +15,35 @@ internal static class RandomQuestions
         var kinds = Enumerable.Range(0, 2).Select(_ => Ladders(random)).ToList();
         return new()
         {
-            Openings = Enumerable.Range(0, accesses).Select(number => new Opening($"a{number}", $"Access {number}", [], [0, number + 1])).ToValueList(),
-            Steps = Enumerable.Range(0, accesses + 1).Select(number => new OpeningStep($"Step {number}", new(random.Next(20, 250)))).ToValueList(),
+            Openings = Enumerable.Range(0, accesses).Select(number => new Opening($"a{number}", $"Access {number}", [], [0, number + 1]))
+                .ToValueList(),
+            Steps = Enumerable.Range(0, accesses + 1).Select(number => new OpeningStep($"Step {number}", new(random.Next(20, 250))))
+                .ToValueList(),
             Later = new(new(random.Next(20)), 1 + random.NextDouble()),
             Grades = Chances(random),
             Places = Enumerable.Range(0, places).Select(number => new Place($"z{number}", 4, Table(random))).ToValueList(),
-            Joints = Enumerable.Range(0, joints).Select(number => JointOf(random, number, kinds[random.Next(2)], random.Next(places), accesses)).ToValueList(),
+            Joints = Enumerable.Range(0, joints)
+                .Select(number => JointOf(random, number, kinds[random.Next(2)], random.Next(places), accesses)).ToValueList(),
         };
     }
 
-    private static StuckJoint JointOf(Random random, int number, Dictionary<JointCondition, Ladder> ladders, int place, int accesses) => new()
-    {
-        Id = $"j{number}",
-        Place = place,
-        Levels = Table(random),
-        Belief = Chances(random),
-        Ladders = ladders,
-        IsSoaked = random.Next(4) == 0,
-        Needs = ladders.Values.SelectMany(ladder => ladder.Rungs).Select(rung => rung.Id).Where(_ => random.Next(2) > 0)
+    private static StuckJoint JointOf(Random random, int number, Dictionary<JointCondition, Ladder> ladders, int place, int accesses) =>
+        new()
+        {
+            Id = $"j{number}",
+            Place = place,
+            Levels = Table(random),
+            Belief = Chances(random),
+            Ladders = ladders,
+            IsSoaked = random.Next(4) == 0,
+            Needs = ladders.Values.SelectMany(ladder => ladder.Rungs).Select(rung => rung.Id).Where(_ => random.Next(2) > 0)
             .ToDictionary(rung => rung, _ => (ValueList<int>)[random.Next(accesses)]),
-    };
+        };
 
     private static Dictionary<JointCondition, Ladder> Ladders(Random random) => new()
     {
-        [JointCondition.Sound] = new() { Id = $"sound{random.Next()}", Name = "Sound", Rungs = Rungs(random, "s", 3, harm: true), Origin = "made up" },
+        [JointCondition.Sound] = new()
+        { Id = $"sound{random.Next()}", Name = "Sound", Rungs = Rungs(random, "s", 3, harm: true), Origin = "made up" },
         [JointCondition.SnappedFlush] = new()
         {
             Id = $"snapped{random.Next()}",
@@ -61,13 +66,15 @@ internal static class RandomQuestions
             OddsSoaked = random.Next(2) == 0 ? Falling(random, 0.8) : null,
             Mishaps = harm && random.Next(2) == 0 ? [new(JointCondition.SnappedFlush, Falling(random, 0.2))] : [],
         }),
-        new() { Id = $"{prefix}-cut", Says = "Cut", Takes = new(random.Next(40, 150)), Odds = [1, 1, 1, 1, 1], Spends = new(random.Next(20)) },
+        new() { Id = $"{prefix}-cut", Says = "Cut", Takes = new(random.Next(40, 150)), Odds = [1, 1, 1, 1, 1],
+            Spends = new(random.Next(20)) },
     ];
 
     private static ValueList<double> Falling(Random random, double most) =>
         Enumerable.Range(0, SeizureModel.Levels).Select(_ => random.NextDouble() * most).OrderDescending().ToValueList();
 
-    private static ValueList<ValueList<double>> Table(Random random) => Enumerable.Range(0, SeizureModel.Levels).Select(_ => Chances(random)).ToValueList();
+    private static ValueList<ValueList<double>> Table(Random random) =>
+        Enumerable.Range(0, SeizureModel.Levels).Select(_ => Chances(random)).ToValueList();
 
     private static ValueList<double> Chances(Random random)
     {

@@ -25,13 +25,15 @@ public sealed class EndChecksTests
         [
             new() { Id = "link-bolt", Kind = JointKind.Bolt, Holds = ["axle", "body"], Ways = [], AtRideHeight = true },
             new() { Id = "union", Kind = JointKind.Pipe, Holds = ["hose", "axle"], Ways = [] },
-            new() { Id = "screws", Kind = JointKind.Screw, Holds = ["cover", "body"], Ways = [new() { Id = "driver", Tool = "screwdriver", Open = new(5), Close = new(6) }] },
+            new() { Id = "screws", Kind = JointKind.Screw, Holds = ["cover", "body"],
+                Ways = [new() { Id = "driver", Tool = "screwdriver", Open = new(5), Close = new(6) }] },
         ],
         States =
         [
             new() { Id = Car.OnWheels, Name = "On its wheels", IsStance = true, Ways = [] },
             new() { Id = "lifted", Name = "Lifted", IsStance = true, Ways = [] },
-            new() { Id = "brakes-drained", Name = "Brakes drained", Drains = [Hazard.BrakeFluid], Ways = [new() { Id = "pump", Tool = "pump", Open = new(20), Close = new(60) }] },
+            new() { Id = "brakes-drained", Name = "Brakes drained", Drains = [Hazard.BrakeFluid],
+                Ways = [new() { Id = "pump", Tool = "pump", Open = new(20), Close = new(60) }] },
         ],
     };
 
@@ -61,7 +63,8 @@ public sealed class EndChecksTests
     public void What_is_marked_while_a_joint_is_open_is_told_and_stays_due()
     {
         var network = Network(Opened("union"), Done("check.bleed"));
-        Assert.Contains(network.Notes, note => note.Place == "task check.bleed" && note.Found.Contains("open(union)", StringComparison.Ordinal));
+        Assert.Contains(network.Notes,
+            note => note.Place == "task check.bleed" && note.Found.Contains("open(union)", StringComparison.Ordinal));
         Assert.Null(network.Tasks.Single(task => task.Id == "check.bleed").Mark);
         Assert.Contains("check.bleed", Due(Opened("union"), Done("check.bleed"), Closed("union")));
     }
@@ -70,8 +73,12 @@ public sealed class EndChecksTests
     public void Who_fills_drained_brakes_has_bled_them()
     {
         Assert.DoesNotContain("check.bleed", Due(new StepDone(Fact.State("brakes-drained"), null, null), Opened("union"), Closed("union")));
-        Assert.DoesNotContain("check.bleed", Due(new StepDone(Fact.State("brakes-drained"), null, null), Opened("union"), Closed("union"), new StepReversed(Fact.State("brakes-drained"), null)));
-        Assert.Contains("check.bleed", Due(new StepDone(Fact.State("brakes-drained"), null, null), new StepReversed(Fact.State("brakes-drained"), null), Opened("union"), Closed("union")));
+        Assert.DoesNotContain("check.bleed",
+            Due(new StepDone(Fact.State("brakes-drained"), null, null), Opened("union"), Closed("union"),
+                new StepReversed(Fact.State("brakes-drained"), null)));
+        Assert.Contains("check.bleed",
+            Due(new StepDone(Fact.State("brakes-drained"), null, null), new StepReversed(Fact.State("brakes-drained"), null),
+                Opened("union"), Closed("union")));
     }
 
     [Theory]
@@ -80,7 +87,8 @@ public sealed class EndChecksTests
     [InlineData(Tightness.Snug, Car.OnWheels, true)]
     public void A_torque_on_the_wheels_settles_bonded_rubber(Tightness how, string stance, bool isDue)
     {
-        Happening[] work = [Opened("link-bolt"), Closed("link-bolt"), new StanceTaken(stance), new JointTightened("link-bolt", how, null, null, null)];
+        Happening[] work =
+            [Opened("link-bolt"), Closed("link-bolt"), new StanceTaken(stance), new JointTightened("link-bolt", how, null, null, null)];
         Assert.Equal(isDue, Due(work).Contains("check.ride-height"));
         Assert.Equal(isDue, Due(work[0], work[2], work[3], work[1]).Contains("check.ride-height"));
         Assert.Contains("check.ride-height", Due([.. work, Opened("link-bolt"), Closed("link-bolt")]));
@@ -125,7 +133,8 @@ public sealed class EndChecksTests
         Assert.Contains(work.Network.Notes, note => note.Place == "timeline");
     }
 
-    /// <summary>By a walk over the log that knows nothing of how it is folded: a check is over when each joint it checks was closed after its last opening, and the check marked after that.</summary>
+    /// <summary>By a walk over the log that knows nothing of how it is folded: a check is over when each joint it checks was closed after
+    /// its last opening, and the check marked after that.</summary>
     [Fact]
     public void Random_logs_leave_due_what_a_plain_reading_leaves()
     {
@@ -138,7 +147,8 @@ public sealed class EndChecksTests
                 1 => Closed(Of(random, "union", "link-bolt", "screws")),
                 _ => Done(Of(random, ["check.bleed", .. OfRubber, .. OfRoad])),
             }).ToArray();
-            var due = new[] { ("check.bleed", new[] { "union" }) }.Concat(OfRubber.Select(id => (id, new[] { "link-bolt" }))).Concat(OfRoad.Select(id => (id, new[] { "union", "link-bolt" })))
+            var due = new[] { ("check.bleed", new[] { "union" }) }.Concat(OfRubber.Select(id => (id, new[] { "link-bolt" })))
+                .Concat(OfRoad.Select(id => (id, new[] { "union", "link-bolt" })))
                 .Where(check => check.Item2.Any(joint => IsUnseen(work, joint, check.Item1))).Select(check => check.Item1);
             Assert.Equal(due.Order(StringComparer.Ordinal), Due(work));
         }
@@ -160,18 +170,22 @@ public sealed class EndChecksTests
     private static TaskMarked Done(string task) => new(new TaskMark(task, TaskProgress.Done, new(2027, 3, 1, 10, 0)));
 
     private static IEnumerable<string> Due(params Happening[] work) =>
-        Network(work).Tasks.Where(task => task.Kind == TaskKind.Check && task.Mark is null).Select(task => task.Id).Order(StringComparer.Ordinal);
+        Network(work).Tasks.Where(task => task.Kind == TaskKind.Check && task.Mark is null).Select(task => task.Id)
+            .Order(StringComparer.Ordinal);
 
-    private static IEnumerable<string> Ready(params Happening[] work) => RefitPlanner.Of(Fold(work)).Checks.Where(check => check.IsReady).Select(check => check.Id);
+    private static IEnumerable<string> Ready(params Happening[] work) =>
+        RefitPlanner.Of(Fold(work)).Checks.Where(check => check.IsReady).Select(check => check.Id);
 
     private static IEnumerable<WasteKind> HandIn(params Happening[] work) =>
-        Network(work).Tasks.Where(task => task.Kind == TaskKind.HandIn && task.Mark is null).SelectMany(task => task.Waste).Select(waste => waste.Kind);
+        Network(work).Tasks.Where(task => task.Kind == TaskKind.HandIn && task.Mark is null).SelectMany(task => task.Waste)
+            .Select(waste => waste.Kind);
 
     private static TaskNetwork Network(params Happening[] work) => NetworkPlanner.Of(new() { Car = Fold(work).Car, Plan = Plan.Nothing });
 
     private static CarHistory Fold(params Happening[] work)
     {
         var writer = new LogWriter("bench", TimeProvider.System, System.Security.Cryptography.RandomNumberGenerator.Create());
-        return CarHistory.Of("heron", writer.Next("heron", new(null, []), [new CarOpened("Heron", 1988, "EUR"), new StructureAdded("sheet", Rear, []), .. work]));
+        return CarHistory.Of("heron",
+            writer.Next("heron", new(null, []), [new CarOpened("Heron", 1988, "EUR"), new StructureAdded("sheet", Rear, []), .. work]));
     }
 }

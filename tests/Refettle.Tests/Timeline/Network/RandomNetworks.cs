@@ -35,16 +35,23 @@ internal static class RandomNetworks
         car = apart switch
         {
             Apart.ByPlan => Begun(car, Goal(), random),
-            Apart.AsTold => Told(car, [.. Enumerable.Range(0, 1 + random.Next(4)).Select(_ => Fact.Off(parts[random.Next(parts.Count)].Id))]),
+            Apart.AsTold =>
+                Told(car, [.. Enumerable.Range(0, 1 + random.Next(4)).Select(_ => Fact.Off(parts[random.Next(parts.Count)].Id))]),
             _ => car,
         };
         Job[] jobs =
         [
-            new() { Id = "paint", Name = "Paint", Goals = [Goal()], Work = new(90), Waits = [new(WaitKind.Cure, "dries", 2, null, Origin.User)] },
-            new() { Id = "plate", Name = "Plate", Goals = [Goal()], Work = new(10), Waits = [new(WaitKind.OutsideShop, "plater", 9, 20, Origin.User), new(WaitKind.Delivery, "bolts", 3, null, Origin.User)] },
+            new() { Id = "paint", Name = "Paint", Goals = [Goal()], Work = new(90),
+                Waits = [new(WaitKind.Cure, "dries", 2, null, Origin.User)] },
+            new() { Id = "plate", Name = "Plate", Goals = [Goal()], Work = new(10),
+                Waits = [new(WaitKind.OutsideShop, "plater", 9, 20, Origin.User), new(WaitKind.Delivery, "bolts", 3, null, Origin.User)] },
         ];
         var goals = jobs.SelectMany(job => job.Goals).Append(Goal()).Distinct().ToValueList();
-        car = car with { Verdicts = car.Structure.Parts.Where(part => !part.Fixed && random.Next(3) == 0).Select(part => new Verdict(part.Id, (VerdictKind)random.Next(4), (DoneBy)random.Next(2), null)).ToValueList() };
+        car = car with
+        {
+            Verdicts = car.Structure.Parts.Where(part => !part.Fixed && random.Next(3) == 0)
+                .Select(part => new Verdict(part.Id, (VerdictKind)random.Next(4), (DoneBy)random.Next(2), null)).ToValueList()
+        };
         var plan = Planner.Reach(car, new() { Goals = goals });
         if (plan.Status == PlanStatus.Impossible)
             return null;
@@ -83,8 +90,14 @@ internal static class RandomNetworks
             States =
             [
                 .. car.Structure.States,
-                .. new[] { "brakes-drained", "airbags-safe" }.Select(safe => new State { Id = safe, Name = safe, Ways = [new() { Id = "hands", Tool = "hands", Open = new(9), Close = new(9) }] }),
-                .. car.Structure.States.Any(state => state.Id == Car.OnWheels) ? [] : new[] { new State { Id = Car.OnWheels, Name = "On its wheels", IsStance = true, Ways = [new() { Id = "jack", Tool = "jack", Open = new(10) }] } },
+                .. new[] { "brakes-drained",
+                    "airbags-safe" }.Select(safe => new State
+                        { Id = safe, Name = safe, Ways = [new() { Id = "hands", Tool = "hands", Open = new(9), Close = new(9) }] }),
+                .. car.Structure.States.Any(state => state.Id == Car.OnWheels)
+                    ? []
+                    : new[] { new State
+                        { Id = Car.OnWheels, Name = "On its wheels", IsStance = true,
+                            Ways = [new() { Id = "jack", Tool = "jack", Open = new(10) }] } },
             ],
         },
     };
@@ -97,17 +110,28 @@ internal static class RandomNetworks
         {
             Tool = random.Next(4) == 0 ? "cut-off wheel" : "helper and jack",
             Takes = new(17),
-            Clear = [.. Enumerable.Range(0, random.Next(3)).Select(_ => random.Next(2) == 0 ? Fact.Off(things[random.Next(things.Count)].Id) : Fact.Open(structure.Joints[random.Next(structure.Joints.Count)].Id))],
+            Clear = [.. Enumerable.Range(0, random.Next(3))
+                .Select(_ => random.Next(2) == 0
+                    ? Fact.Off(things[random.Next(things.Count)].Id)
+                    : Fact.Open(structure.Joints[random.Next(structure.Joints.Count)].Id))],
             Origin = Origin.User,
         };
         foreach (var (joint, back) in structure.Joints.Select(joint => (joint, Back())).Where(pair => pair.Item2 is not null).ToList())
-            structure = Unless(structure, structure with { Joints = structure.Joints.Select(one => one.Id == joint.Id ? one with { Refit = back } : one).ToValueList() });
+            structure = Unless(structure,
+                structure with
+                { Joints = structure.Joints.Select(one => one.Id == joint.Id ? one with { Refit = back } : one).ToValueList() });
         foreach (var (part, back) in things.Select(part => (part, Back())).Where(pair => pair.Item2 is not null))
-            structure = Unless(structure, structure with { Parts = structure.Parts.Select(one => one.Id == part.Id ? one with { Out = one.Out with { Refit = back } } : one).ToValueList() });
+            structure = Unless(structure,
+                structure with
+                {
+                    Parts = structure.Parts.Select(one => one.Id == part.Id ? one with { Out = one.Out with { Refit = back } } : one)
+                        .ToValueList()
+                });
         return structure;
     }
 
-    private static Structure Unless(Structure old, Structure with) => StructureCheck.Of(with).Any(fault => fault.Found.StartsWith("circular", StringComparison.Ordinal)) ? old : with;
+    private static Structure Unless(Structure old, Structure with) =>
+        StructureCheck.Of(with).Any(fault => fault.Found.StartsWith("circular", StringComparison.Ordinal)) ? old : with;
 
     /// <param name="isHot">Some ways by cut-off wheel, some welds.</param>
     private static Car Rusty(Car car, Random random, bool isHot)
@@ -118,12 +142,22 @@ internal static class RandomNetworks
             SingleUse = random.Next(4) == 0,
             AtRideHeight = random.Next(6) == 0,
             Kind = random.Next(8) == 0 && isHot ? JointKind.Weld : JointKind.Bolt,
-            Ways = joint.Ways.Select(way => isHot && way.Tool == "tool 4" ? way with { Tool = "cut-off wheel", Open = new(1), Close = new(1) } : way).ToValueList(),
+            Ways = joint.Ways
+                .Select(way => isHot && way.Tool == "tool 4" ? way with { Tool = "cut-off wheel", Open = new(1), Close = new(1) } : way)
+                .ToValueList(),
         });
-        var tries = car.Structure.Joints.Where(_ => random.Next(4) == 0).Select(joint => new Try(joint.Id, random.Next(2) == 0 ? "hands" : "coil", null, false, null));
+        var tries = car.Structure.Joints.Where(_ => random.Next(4) == 0)
+            .Select(joint => new Try(joint.Id, random.Next(2) == 0 ? "hands" : "coil", null, false, null));
         return car with
         {
-            Structure = car.Structure with { Parts = hazards.ToValueList(), Joints = joints.ToValueList(), Zones = car.Structure.Zones.Select(zone => zone with { Near = random.Next(3) == 0 ? [] : [zone.Id], Exposure = random.Next(5) }).ToValueList() },
+            Structure = car.Structure with
+            {
+                Parts = hazards.ToValueList(),
+                Joints = joints.ToValueList(),
+                Zones = car.Structure.Zones
+                        .Select(zone => zone with { Near = random.Next(3) == 0 ? [] : [zone.Id], Exposure = random.Next(5) })
+                        .ToValueList()
+            },
             Tries = tries.ToValueList(),
         };
     }
@@ -138,7 +172,8 @@ internal static class RandomNetworks
             new() { Id = "hands", Says = "By hand", Takes = new(3), Odds = [1, 0.6, 0.3, 0.1, 0] },
             new() { Id = "soak", Says = "Soak", Takes = new(3), Waits = new(720), IsSoak = true, Odds = [0.1, 0.1, 0, 0, 0] },
             new() { Id = "coil", Says = "Heat by coil", Takes = new(12), Danger = Danger.Heat, Odds = [1, 0.9, 0.6, 0.3, 0.1] },
-            new() { Id = "cut", Says = "Cut", Takes = new(30), Danger = Danger.Cutting | Danger.Spark, Destroys = ["bolt"], Odds = [1, 1, 1, 1, 1] },
+            new() { Id = "cut", Says = "Cut", Takes = new(30), Danger = Danger.Cutting | Danger.Spark, Destroys = ["bolt"],
+                Odds = [1, 1, 1, 1, 1] },
         ],
     }]);
 }

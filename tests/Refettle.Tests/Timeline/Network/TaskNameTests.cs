@@ -19,7 +19,11 @@ public sealed class TaskNameTests
                 new() { Id = "body", Name = "Body", Zone = "rear", Fixed = true },
                 new() { Id = "tank", Name = "Tank", Zone = "rear", Out = new() { Off = new(5), On = new(5) } },
             ],
-            Joints = [new() { Id = "straps", Name = "Tank strap", Count = 2, Holds = ["tank", "body"], Ways = [new() { Id = "w", Tool = "spanner", Open = new(4), Close = new(6), Clear = [Fact.State("fuel-drained"), Fact.State("coolant-drained")] }] }],
+            Joints = [new()
+                { Id = "straps", Name = "Tank strap", Count = 2, Holds = ["tank", "body"],
+                    Ways = [new()
+                        { Id = "w", Tool = "spanner", Open = new(4), Close = new(6),
+                            Clear = [Fact.State("fuel-drained"), Fact.State("coolant-drained")] }] }],
         },
     };
 

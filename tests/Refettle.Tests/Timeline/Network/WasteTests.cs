@@ -5,8 +5,9 @@ using Refettle.Timeline.Network;
 
 namespace Refettle.Tests.Timeline.Network;
 
-/// <summary>What is handed in, by what the plan drains, takes off and coats. Asbestos: 29 CFR 1910.1001 App. F (wet, no compressed air, sealed and labelled);
-/// refrigerant: Regulation (EU) 2024/573, which repealed 517/2014; rags: 29 CFR 1926.252(e) (fire resistant covered containers). The rest is common practice.</summary>
+/// <summary>What is handed in, by what the plan drains, takes off and coats. Asbestos: 29 CFR 1910.1001 App. F (wet,
+/// no compressed air, sealed and labelled); refrigerant: Regulation (EU) 2024/573, which repealed 517/2014; rags: 29 CFR 1926.252(e) (fire
+/// resistant covered containers). The rest is common practice.</summary>
 public sealed class WasteTests
 {
     private static readonly Verdict New = new("battery", VerdictKind.Replace, DoneBy.Self, null);
@@ -14,9 +15,14 @@ public sealed class WasteTests
     [Fact]
     public void Each_kind_comes_from_what_the_plan_does()
     {
-        var waste = HandIn(Car() with { Verdicts = [New, New with { Part = "bag" }, New with { Part = "wheel" }, New with { Part = "arm", Kind = VerdictKind.Refurbish }] }).Waste;
+        var waste = HandIn(Car() with
+        {
+            Verdicts = [New, New with { Part = "bag" }, New with { Part = "wheel" },
+                New with { Part = "arm", Kind = VerdictKind.Refurbish }]
+        }).Waste;
         Assert.Equal(
-            [WasteKind.Refrigerant, WasteKind.BrakeFluid, WasteKind.Coolant, WasteKind.OtherFluid, WasteKind.SuspectedAsbestos, WasteKind.Dust, WasteKind.Paint, WasteKind.Solvent, WasteKind.Rags, WasteKind.Battery, WasteKind.Airbag, WasteKind.Tyre],
+            [WasteKind.Refrigerant, WasteKind.BrakeFluid, WasteKind.Coolant, WasteKind.OtherFluid, WasteKind.SuspectedAsbestos,
+                WasteKind.Dust, WasteKind.Paint, WasteKind.Solvent, WasteKind.Rags, WasteKind.Battery, WasteKind.Airbag, WasteKind.Tyre],
             waste.Select(one => one.Kind));
         Assert.Equal(["Shoes", "Cover gasket, by its name"], waste.Single(one => one.Kind == WasteKind.SuspectedAsbestos).From);
         Assert.Equal("Gearbox oil", waste.Single(one => one.Kind == WasteKind.OtherFluid).Says);
@@ -51,7 +57,8 @@ public sealed class WasteTests
         var handed = new CarCalendar { Marks = [new("hand-in", TaskProgress.Done, new(2027, 3, 1, 12, 0))] };
         Assert.Null(HandIn(Car() with { Calendar = handed }).Mark);
         var drained = Car() with { Done = [Fact.State("coolant-drained")] };
-        var (before, after) = (RefitPlanner.Of(new(drained, [], [])), RefitPlanner.Of(new(drained with { Calendar = handed, Disturbed = [new(drained.Done[0], ["hand-in"])] }, [], [])));
+        var (before, after) = (RefitPlanner.Of(new(drained, [], [])),
+            RefitPlanner.Of(new(drained with { Calendar = handed, Disturbed = [new(drained.Done[0], ["hand-in"])] }, [], [])));
         Assert.Contains(before.Checks, check => check.Id == "hand-in");
         Assert.DoesNotContain(after.Checks, check => check.Id == "hand-in");
     }
@@ -62,8 +69,10 @@ public sealed class WasteTests
     {
         AppliedCoat Coat(int hour) => new("top", ["arm"], new(2027, 3, 1, hour, 0), 1, null, null, null, []);
         var handed = new CarCalendar { Marks = [new("hand-in", TaskProgress.Done, new(2027, 3, 1, 12, 0))] };
-        var drained = Car() with { Done = [Fact.State("coolant-drained")], Disturbed = [new(Fact.State("coolant-drained"), ["hand-in"])], Calendar = handed };
-        Car Coated(int hour) => drained with { Coating = new() { Products = [new() { Id = "top", Name = "Top coat" }], Applied = [Coat(hour)] } };
+        var drained = Car() with
+        { Done = [Fact.State("coolant-drained")], Disturbed = [new(Fact.State("coolant-drained"), ["hand-in"])], Calendar = handed };
+        Car Coated(int hour) =>
+            drained with { Coating = new() { Products = [new() { Id = "top", Name = "Top coat" }], Applied = [Coat(hour)] } };
         var again = Assert.Single(RefitPlanner.Of(new(Coated(13), [], [])).Checks, check => check.Id == "hand-in");
         Assert.Equal(["Top coat"], again.Waste.Single(one => one.Kind == WasteKind.Paint).From);
         Assert.DoesNotContain(RefitPlanner.Of(new(Coated(11), [], [])).Checks, check => check.Id == "hand-in");
@@ -73,7 +82,8 @@ public sealed class WasteTests
     public void It_is_handed_in_after_what_makes_it()
     {
         var network = Network(Car() with { Verdicts = [New with { Part = "arm", Kind = VerdictKind.Refurbish }] });
-        var before = network.Links.Where(link => link.After == "hand-in").Select(link => network.Tasks.Single(task => task.Id == link.Before)).ToList();
+        var before = network.Links.Where(link => link.After == "hand-in")
+            .Select(link => network.Tasks.Single(task => task.Id == link.Before)).ToList();
         Assert.Contains(before, task => task.Kind == TaskKind.Coat);
         Assert.Contains(before, task => task.Steps.Any(step => step.Fact == Fact.Off("shoes")));
         Assert.Contains(before, task => task.Steps.Any(step => step.Fact == Fact.State("coolant-drained")));
@@ -107,13 +117,26 @@ public sealed class WasteTests
     [Fact]
     public void What_a_state_drains_is_said_by_the_description()
     {
-        State Empty(Hazard fluid) => new() { Id = "circuit-empty", Name = "Circuit empty", Drains = [fluid], Ways = [new() { Id = "hands", Tool = "hands", Open = new(9), Close = new(9) }] };
+        State Empty(Hazard fluid) =>
+            new()
+            {
+                Id = "circuit-empty",
+                Name = "Circuit empty",
+                Drains = [fluid],
+                Ways = [new() { Id = "hands", Tool = "hands", Open = new(9), Close = new(9) }]
+            };
         var coolant = Holding(Hazard.HotCoolant);
-        var waste = HandIn(coolant with { Structure = coolant.Structure with { States = [Empty(Hazard.HotCoolant)] } }).Waste.Where(one => one.Kind == WasteKind.Coolant);
+        var waste = HandIn(coolant with { Structure = coolant.Structure with { States = [Empty(Hazard.HotCoolant)] } }).Waste
+            .Where(one => one.Kind == WasteKind.Coolant);
         Assert.Equal(("Coolant", 0), (Assert.Single(waste).Says, waste.Single().From.Count));
         var oil = Holding(Hazard.Oil);
-        var first = oil.Structure.Joints.Select(joint => joint.Id == "arm-bolt" ? joint with { Ways = [joint.Ways[0] with { Clear = [Fact.State("circuit-empty")] }] } : joint).ToValueList();
-        Assert.Equal(["Circuit empty"], Assert.Single(HandIn(oil with { Structure = oil.Structure with { States = [Empty(Hazard.Oil)], Joints = first } }).Waste, one => one.Kind == WasteKind.OtherFluid).From);
+        var first = oil.Structure.Joints
+            .Select(joint => joint.Id == "arm-bolt"
+                ? joint with { Ways = [joint.Ways[0] with { Clear = [Fact.State("circuit-empty")] }] }
+                : joint).ToValueList();
+        Assert.Equal(["Circuit empty"],
+            Assert.Single(HandIn(oil with { Structure = oil.Structure with { States = [Empty(Hazard.Oil)], Joints = first } }).Waste,
+                one => one.Kind == WasteKind.OtherFluid).From);
     }
 
     [Fact]
@@ -126,7 +149,9 @@ public sealed class WasteTests
     {
         Assert.Contains("Arm", Assert.Single(HandIn(Holding(Hazard.Asbestos)).Waste, one => one.Kind == WasteKind.SuspectedAsbestos).From);
         Assert.DoesNotContain(HandIn(Holding(Hazard.Mercury)).Waste, one => one.Kind == WasteKind.Mercury);
-        Assert.Equal(["Arm"], Assert.Single(HandIn(Holding(Hazard.Mercury) with { Verdicts = [New with { Part = "arm" }] }).Waste, one => one.Kind == WasteKind.Mercury).From);
+        Assert.Equal(["Arm"],
+            Assert.Single(HandIn(Holding(Hazard.Mercury) with { Verdicts = [New with { Part = "arm" }] }).Waste,
+                one => one.Kind == WasteKind.Mercury).From);
     }
 
     private static Car Holding(Hazard hazard) => Car() with
@@ -135,7 +160,8 @@ public sealed class WasteTests
         {
             States = [],
             Joints = Car().Structure.Joints.Where(joint => joint.Id != "pipe").ToValueList(),
-            Parts = Car().Structure.Parts.Where(part => part.Id != "cylinder").Select(part => part.Id == "arm" ? part with { Hazards = [hazard] } : part).ToValueList(),
+            Parts = Car().Structure.Parts.Where(part => part.Id != "cylinder")
+                .Select(part => part.Id == "arm" ? part with { Hazards = [hazard] } : part).ToValueList(),
         },
     };
 
@@ -143,7 +169,10 @@ public sealed class WasteTests
 
     private static TaskNetwork Network(Car car, params Fact[] goals)
     {
-        var all = goals.Length > 0 ? goals.ToValueList() : [.. car.Structure.Parts.Where(part => !part.Fixed).Select(part => Fact.Off(part.Id)), .. car.Structure.States.Select(state => Fact.State(state.Id))];
+        var all = goals.Length > 0
+            ? goals.ToValueList()
+            : [.. car.Structure.Parts.Where(part => !part.Fixed).Select(part => Fact.Off(part.Id)),
+                .. car.Structure.States.Select(state => Fact.State(state.Id))];
         var plan = new AccessPlanner(new ReducedSolver()).Reach(car, new() { Goals = all });
         return NetworkPlanner.Of(new() { Car = car, Plan = plan });
     }
@@ -155,17 +184,27 @@ public sealed class WasteTests
         Structure = new()
         {
             Zones = [new() { Id = "under", Name = "Under", Exposure = 4, Posture = "under" }],
-            States = new[] { "refrigerant-recovered", "brakes-drained", "coolant-drained", "gearbox-oil-drained" }.Select(id => new State { Id = id, Name = id, Ways = [new() { Id = "hands", Tool = "hands", Open = new(9), Close = new(9) }] }).ToValueList(),
+            States = new[] { "refrigerant-recovered", "brakes-drained", "coolant-drained",
+                "gearbox-oil-drained" }.Select(id => new State
+                { Id = id, Name = id, Ways = [new() { Id = "hands", Tool = "hands", Open = new(9), Close = new(9) }] }).ToValueList(),
             Parts =
             [
-                new() { Id = "shell", Name = "Shell", Fixed = true }, new() { Id = "shoes", Name = "Shoes", Hazards = [Hazard.FrictionDust] }, new() { Id = "cover-gasket", Name = "Cover gasket" },
-                new() { Id = "battery", Name = "Battery", Hazards = [Hazard.BatteryAcid] }, new() { Id = "bag", Name = "Airbag", Hazards = [Hazard.Airbag] }, new() { Id = "wheel", Name = "Wheel", Roles = ["wheel"] },
-                new() { Id = "arm", Name = "Arm", Zone = "under" }, new() { Id = "cylinder", Name = "Cylinder", Hazards = [Hazard.BrakeFluid] },
+                new() { Id = "shell", Name = "Shell", Fixed = true },
+                new() { Id = "shoes", Name = "Shoes", Hazards = [Hazard.FrictionDust] },
+                new() { Id = "cover-gasket", Name = "Cover gasket" },
+                new() { Id = "battery", Name = "Battery", Hazards = [Hazard.BatteryAcid] },
+                new() { Id = "bag", Name = "Airbag", Hazards = [Hazard.Airbag] }, new() { Id = "wheel", Name = "Wheel", Roles = ["wheel"] },
+                new() { Id = "arm", Name = "Arm", Zone = "under" },
+                new() { Id = "cylinder", Name = "Cylinder", Hazards = [Hazard.BrakeFluid] },
             ],
             Joints =
             [
-                .. new[] { "shoes", "cover-gasket", "battery", "bag", "wheel", "arm" }.Select(part => new Joint { Id = $"{part}-bolt", Holds = [part, "shell"], Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(5), Close = new(5) }] }),
-                new() { Id = "pipe", Kind = JointKind.Pipe, Holds = ["cylinder", "shell"], Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(5), Close = new(5) }] },
+                .. new[] { "shoes", "cover-gasket", "battery", "bag", "wheel",
+                    "arm" }.Select(part => new Joint
+                        { Id = $"{part}-bolt", Holds = [part, "shell"],
+                            Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(5), Close = new(5) }] }),
+                new() { Id = "pipe", Kind = JointKind.Pipe, Holds = ["cylinder", "shell"],
+                    Ways = [new() { Id = "spanner", Tool = "spanner", Open = new(5), Close = new(5) }] },
             ],
         },
     };

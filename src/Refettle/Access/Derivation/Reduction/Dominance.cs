@@ -12,7 +12,8 @@ internal sealed class Dominance
     {
         _problem = core.Problem;
         _alone = CheapestAlone.Of(_problem);
-        _figures = [new([.. _problem.Cost], _alone.Cost), .. uses.Select(core.Sums).Select(use => new Figure(use, _alone.Sums(_problem, use)))];
+        _figures = [new([.. _problem.Cost], _alone.Cost),
+            .. uses.Select(core.Sums).Select(use => new Figure(use, _alone.Sums(_problem, use)))];
         _keep = new bool[_problem.WayCount];
         Array.Fill(_keep, true);
     }
@@ -47,7 +48,8 @@ internal sealed class Dominance
     private bool IsDominated(ReadOnlySpan<int> ways, int way)
     {
         var fact = _problem.FactOf[way];
-        if (_alone.Way[fact] != way && _keep[_alone.Way[fact]] && Array.TrueForAll(_figures, figure => figure.Of[way] >= figure.Alone[fact]))
+        if (_alone.Way[fact] != way && _keep[_alone.Way[fact]]
+            && Array.TrueForAll(_figures, figure => figure.Of[way] >= figure.Alone[fact]))
             return true;
         foreach (var other in ways)
         {

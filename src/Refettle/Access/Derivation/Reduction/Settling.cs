@@ -1,6 +1,7 @@
 namespace Refettle.Access.Derivation.Reduction;
 
-/// <summary>Settles what every solution shares: a goal with one way needs what that way needs, and needs that are true anyway are dropped.</summary>
+/// <summary>Settles what every solution shares: a goal with one way needs what that way needs, and needs
+/// that are true anyway are dropped.</summary>
 /// <remarks>A need on a goal may be forgotten only when the goal cannot wait for the needing fact in turn; inside a circle it stays,
 /// so that circular support is still seen.</remarks>
 internal static class Settling
