@@ -29,7 +29,7 @@ internal static class ObstacleView
             : "These wait for each other, or have no way that works:");
         foreach (var fact in obstacle.Stuck)
             yield return new Text($"  {fact}");
-        foreach (var fire in obstacle.Fire)
-            yield return new Text($"  {fire}");
+        foreach (var why in obstacle.Fire.Concat(obstacle.Weak))
+            yield return new Text($"  {why}");
     }
 }

@@ -28,7 +28,7 @@ internal static class Cautions
     /// <summary>Of posture, tool, and states that are brought about.</summary>
     private static IEnumerable<string> Working(WaySource way, CarStanding standing)
     {
-        if (Ordering.Workplace.Posture(way, Ordering.Workplace.Zone(way, standing), standing) == "under")
+        if (Ordering.Workplace.Posture(way, Ordering.Workplace.Zone(way, standing), standing) == Ordering.Workplace.Under)
             yield return UsualCautions.Under;
         foreach (var caution in UsualCautions.OfTool(Ordering.Workplace.Tool(way, standing)))
             yield return caution;

@@ -107,6 +107,9 @@ public sealed record Obstacle
     /// <summary>Ways with flame, sparks or cutting among those that are stuck, each in words with what burns near it.</summary>
     public ValueList<string> Fire { get; init; } = [];
 
+    /// <summary>Stances among those that are stuck, each in words with what is too weak or off that has to carry the car then.</summary>
+    public ValueList<string> Weak { get; init; } = [];
+
     /// <summary>No smaller set is to blame. That there is no plan at all is always proven.</summary>
     public bool Proven { get; init; }
 }

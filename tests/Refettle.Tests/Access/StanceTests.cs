@@ -21,6 +21,17 @@ public sealed class StanceTests
     }
 
     [Fact]
+    public void What_does_not_carry_the_car_is_named_where_it_stands_in_the_way()
+    {
+        var car = Car();
+        var stands = car.Structure.States.Select(state => state.Id == "on-stands" ? state with { Supports = ["body"] } : state);
+        car = car with { Structure = car.Structure with { States = stands.ToValueList() }, Unsound = ["body"] };
+        Assert.Equal(["on-stands: Body has to carry the car and was found too weak"], Reach(car, Fact.Off("wheel")).Obstacle!.Weak);
+        car = Car() with { Done = [Fact.Off("wheel")], Stance = "on-stands" };
+        Assert.Equal(["on-wheels: Wheel has to carry the car and is off"], Reach(car, Fact.State("on-wheels")).Obstacle!.Weak);
+    }
+
+    [Fact]
     public void To_stand_on_its_wheels_without_them_is_no_question()
     {
         var fault = Assert.Single(
@@ -61,6 +72,22 @@ public sealed class StanceTests
             Reach(car, Fact.Off("wheel")).Steps.Single(step => step.Fact == Fact.Off("wheel")).Cautions);
         Assert.DoesNotContain(Reach(Car(), Fact.Off("hub")).Steps.SelectMany(step => step.Cautions),
             caution => caution.StartsWith("The car stands on it", StringComparison.Ordinal));
+    }
+
+    /// <summary>It stands on its stands already, and its sill turns out to be rust.</summary>
+    [Fact]
+    public void Nobody_is_sent_under_what_stands_on_a_weak_part_without_a_word()
+    {
+        var car = Car() with { Stance = "on-stands", Unsound = ["body"] };
+        var stands = car.Structure.States.Select(state => state.Id == "on-stands" ? state with { Supports = ["body"] } : state);
+        Car Working(string posture) => car with
+        {
+            Structure = car.Structure with
+            { States = stands.ToValueList(), Zones = [car.Structure.Zones[0] with { Posture = posture }] }
+        };
+        const string Weak = "Not under it: Body was found too weak to carry the car, and the car stands on it now (on-stands).";
+        Assert.All(Reach(Working("under"), Fact.Off("hub")).Steps, step => Assert.Equal(Weak, step.Cautions[0]));
+        Assert.All(Reach(Working("standing"), Fact.Off("hub")).Steps, step => Assert.DoesNotContain(Weak, step.Cautions));
     }
 
     /// <summary>The hub needs the wheel off, and that one may not be touched.</summary>

@@ -22,7 +22,19 @@ internal static class Obstacles
         Stuck = stuck,
         Fire = stuck.Where(fact => fact.Kind == FactKind.Open).SelectMany(fact => Fires(standing, standing.Joints[fact.Subject]))
             .ToValueList(),
+        Weak = stuck.Where(fact => fact.Kind == FactKind.State && standing.States[fact.Subject].IsStance)
+            .SelectMany(fact => Weak(standing, standing.States[fact.Subject])).ToValueList(),
     };
+
+    private static IEnumerable<string> Weak(CarStanding standing, State stance) => standing.Carriers(stance)
+        .Select(part => (standing.Parts[part].Name, Why: Failing(standing, part)))
+        .Where(carrier => carrier.Why is not null)
+        .Select(carrier => $"{stance.Name}: {carrier.Name} {carrier.Why}");
+
+    /// <summary>Why a part does not carry the car; null where it does.</summary>
+    private static string? Failing(CarStanding standing, string part) => standing.Car.Unsound.Contains(part)
+        ? "has to carry the car and was found too weak"
+        : standing.IsTrue(Fact.Off(part)) ? "has to carry the car and is off" : null;
 
     private static IEnumerable<string> Fires(CarStanding standing, Joint joint)
     {

@@ -7,6 +7,9 @@ internal static class Workplace
 {
     public const string Bench = "bench";
 
+    /// <summary>The posture of who works below the car.</summary>
+    public const string Under = "under";
+
     private const string BareHands = "hands";
 
     /// <summary>The tool that decides the way.</summary>

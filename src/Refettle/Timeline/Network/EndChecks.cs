@@ -81,5 +81,5 @@ internal sealed class EndChecks(NetworkDraft draft, CarStanding standing, RefitT
     /// <summary>Something of the running gear: at a corner, or worked at from below.</summary>
     private bool IsUnderneath(Joint joint) => joint.Holds.Select(part => standing.Parts[part]).Where(part => !part.Fixed)
         .Any(part => part.Zone.StartsWith("corner-", StringComparison.Ordinal)
-            || (standing.Zones.TryGetValue(part.Zone, out var zone) && zone.Posture == "under"));
+            || (standing.Zones.TryGetValue(part.Zone, out var zone) && zone.Posture == Access.Ordering.Workplace.Under));
 }

@@ -38,7 +38,7 @@ internal sealed class RefitWays
         {
             Tool = own.Tool,
             Posture = own.Posture ?? Workplace.Posture(way, place, _back) ?? step.Posture,
-            Cautions = own.Posture == "under" ? cautions.Append(UsualCautions.Under).Distinct().ToValueList() : cautions,
+            Cautions = own.Posture == Workplace.Under ? cautions.Append(UsualCautions.Under).Distinct().ToValueList() : cautions,
             Origin = own.Origin,
         };
     }

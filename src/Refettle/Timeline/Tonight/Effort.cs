@@ -6,7 +6,8 @@ namespace Refettle.Timeline.Tonight;
 internal static class Effort
 {
     /// <summary>On one's back, with fire, or with a second pair of hands.</summary>
-    public static bool IsHard(WorkTask task) => task.Posture == "under" || task.Kind == TaskKind.Brace || task.Uses.Contains(Needed.Helper)
+    public static bool IsHard(WorkTask task) =>
+        task.Posture == Access.Ordering.Workplace.Under || task.Kind == TaskKind.Brace || task.Uses.Contains(Needed.Helper)
         || task.Rungs.Any(rung => (rung.Danger & Danger.Fire) != 0);
 
     /// <summary>At a table, or with clean hands.</summary>
