@@ -69,6 +69,10 @@ public sealed class CarStanding
     public IEnumerable<string> Carriers(State stance) => stance.Id is not (Car.OnWheels or Car.AtRideHeight) ? stance.Supports
         : stance.Supports.Concat(Parts.Values.Where(part => part.Roles.Contains(Part.Wheel)).Select(part => part.Id)).Distinct();
 
+    /// <summary>Whether a part or sub-assembly that comes off by a fact carries the car in a stance.</summary>
+    public bool TakesOffCarrier(Fact fact, State stance) => fact.Kind is FactKind.Off or FactKind.Free
+        && (SubAssemblies.TryGetValue(fact.Subject, out var unit) ? unit.Members : [fact.Subject]).Intersect(Carriers(stance)).Any();
+
     private bool IsMarkedOff(string part) =>
         _done.Contains(Fact.Off(part)) || _done.Contains(Fact.Free(part))
         || SubAssembliesOf(part).Any(unit => _done.Contains(Fact.Off(unit.Id)));

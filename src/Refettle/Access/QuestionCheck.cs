@@ -18,10 +18,13 @@ public static class QuestionCheck
         var stances = question.Goals.Where(goal => standing.IsStance(goal)).Distinct().ToArray();
         if (stances.Length > 1)
             faults.Add(new("question", $"{string.Join(" and ", stances)} exclude each other", "Ask for one stance at a time."));
-        foreach (var (stance,
-            goal) in stances.SelectMany(stance => OffUnder(standing, stance, question.Goals).Select(goal => (stance, goal))))
-            faults.Add(new("question", $"{goal} takes off what the car stands on in {stance}",
-                "Ask for one of them, or for another stance."));
+        foreach (var stance in stances)
+        {
+            faults.AddRange(question.Goals.Where(goal => standing.TakesOffCarrier(goal, standing.States[stance.Subject])).Select(goal =>
+                new Fault("question", $"{goal} takes off what the car stands on in {stance}",
+                    "Ask for one of them, or for another stance.")));
+        }
+
         foreach (var part in question.Without.Where(part => !standing.Parts.ContainsKey(part)))
             faults.Add(Unknown("without", "part", part, standing.Parts.Keys));
         return faults.ToValueList();
@@ -30,14 +33,6 @@ public static class QuestionCheck
     /// <summary>Whether goals can be asked of a car without an error.</summary>
     public static bool CanBeAsked(CarStanding standing, ValueList<Fact> goals) =>
         Of(standing, new() { Goals = goals }).All(fault => fault.Severity != Severity.Error);
-
-    private static IEnumerable<Fact> OffUnder(CarStanding standing, Fact stance, ValueList<Fact> goals)
-    {
-        var carriers = standing.Carriers(standing.States[stance.Subject]).ToHashSet();
-        return goals.Where(goal => goal.Kind is FactKind.Off or FactKind.Free
-            && (carriers.Contains(goal.Subject)
-                || (standing.SubAssemblies.TryGetValue(goal.Subject, out var unit) && unit.Members.Any(carriers.Contains))));
-    }
 
     private static IEnumerable<Fault> GoalFaults(CarStanding standing, Fact goal, ValueList<string> without)
     {

@@ -13,6 +13,9 @@ internal sealed class PlanBuilder(CarStanding standing)
     private readonly HashSet<string> _uniquesTaken = [];
     private string? _stance = standing.Car.Stance;
 
+    /// <summary>The one that the car is in by now; null where its sheet has none by that name.</summary>
+    private State? Stance => _stance is { } taken ? standing.States.GetValueOrDefault(taken) : null;
+
     /// <summary>Minutes of stance changes after the first into each stance.</summary>
     public Minutes ExtraStanceChanges { get; private set; }
 
@@ -26,6 +29,7 @@ internal sealed class PlanBuilder(CarStanding standing)
     private Step StepOf(WaySource way)
     {
         var place = Workplace.Zone(way, standing);
+        var posture = Workplace.Posture(way, place, standing);
         var step = new Step
         {
             Fact = way.Fact,
@@ -34,11 +38,11 @@ internal sealed class PlanBuilder(CarStanding standing)
             Tool = Workplace.Tool(way, standing) ?? "hands",
             Cost = CostOf(way),
             Place = place ?? Zone.WholeCar,
-            Posture = Workplace.Posture(way, place, standing) ?? "standing",
+            Posture = posture ?? "standing",
             Stance = _stance,
             Needs = way.Needs.ToValueList(),
             Destroys = way.Way?.Destroys ?? [],
-            Cautions = [.. Weak(Workplace.Posture(way, place, standing)), .. StoodOn(way), .. Cautions.Of(way, standing, _gone)],
+            Cautions = [.. Weak(posture), .. StoodOn(way), .. Cautions.Of(way, standing, _gone)],
             Prop = Propping.Of(way, standing, _opened, _toLift, _spared, _gone),
             Origin = way.Way?.Origin ?? Workplace.OutOf(way, standing)?.Origin ?? Origin.Default,
         };
@@ -53,7 +57,7 @@ internal sealed class PlanBuilder(CarStanding standing)
 
     /// <summary>No stance is taken that rests on what is too weak, but the car may stand so already.</summary>
     private IEnumerable<string> Weak(string? posture) =>
-        posture == Workplace.Under && _stance is { } taken && standing.States.TryGetValue(taken, out var stance)
+        posture == Workplace.Under && Stance is { } stance
             ? standing.Carriers(stance).Where(standing.Car.Unsound.Contains).Select(part =>
                 $"Not under it: {standing.Parts[part].Name} was found too weak to carry the car, and the car stands on it now ({stance.Name}).")
             : [];
@@ -61,8 +65,7 @@ internal sealed class PlanBuilder(CarStanding standing)
     /// <summary>No order of the steps keeps on what carries the car, or none was asked for: then it is said.</summary>
     private IEnumerable<string> StoodOn(WaySource way)
     {
-        if (way.Fact.Kind == FactKind.Off && IsLifted(way) && _stance is { } taken && standing.States.TryGetValue(taken, out var stance)
-            && Fire.FireNeeds.HeldBy(way.Fact, standing).Intersect(standing.Carriers(stance)).Any())
+        if (way.Fact.Kind == FactKind.Off && IsLifted(way) && Stance is { } stance && standing.TakesOffCarrier(way.Fact, stance))
             yield return $"The car stands on it now ({stance.Name}): carry the car some other way before it comes off.";
     }
 

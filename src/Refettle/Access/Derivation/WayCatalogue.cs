@@ -112,10 +112,9 @@ internal sealed class WayCatalogue(CarStanding standing, ValueList<string> witho
     private bool IsOnNothing(IReadOnlyCollection<Fact> clear)
     {
         var stances = clear.Where(standing.IsStance).Distinct().ToList();
-        var off = clear.Where(fact => fact.Kind is FactKind.Off or FactKind.Free)
-            .SelectMany(fact => standing.SubAssemblies.TryGetValue(fact.Subject, out var unit) ? unit.Members : [fact.Subject]);
         return isGated
-            && (stances.Count > 1 || stances.Exists(stance => off.Intersect(standing.Carriers(standing.States[stance.Subject])).Any()));
+            && (stances.Count > 1
+                || stances.Exists(stance => clear.Any(fact => standing.TakesOffCarrier(fact, standing.States[stance.Subject]))));
     }
 
     private IReadOnlyList<Fact>? FireOf(Danger danger, ValueList<string> held, bool onBench = false) =>
