@@ -39,8 +39,8 @@ internal static class KitTimes
     private static (Structure Car, int Added) Fill(KitShelf shelf)
     {
         var (car, added) = (shelf.Start, 0);
-        foreach (var (kit,
-            spot) in shelf.Kits.SelectMany(kit => (kit.Spots.Count == 0 ? [Spot.None] : kit.Spots).Select(spot => (kit, spot))))
+        foreach (var (kit, spot) in shelf.Kits
+            .SelectMany(kit => (kit.Spots.Count == 0 ? [Spot.None] : kit.Spots).Select(spot => (kit, spot))))
         {
             var addition = KitAddition.Propose(car, kit, spot);
             if (!addition.IsGood)

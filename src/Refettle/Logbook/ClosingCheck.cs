@@ -37,10 +37,8 @@ internal static class ClosingCheck
             yield return new("alignment", $"there is no corner {wheel.Corner}", "Give fl, fr, rl or rr.");
         foreach (var twice in measured.Wheels.GroupBy(wheel => wheel.Corner).Where(group => group.Count() > 1))
             yield return new($"alignment {twice.Key}", "it is there twice", "Give each wheel once.");
-        foreach (var (wheel, name, angle,
-            most) in measured.Wheels
-                .SelectMany(wheel => new[] { (wheel, "toe", wheel.Toe, 5m), (wheel, "camber", wheel.Camber, 15m),
-                    (wheel, "caster", wheel.Caster, 20m) }))
+        foreach (var (wheel, name, angle, most) in measured.Wheels.SelectMany(wheel => new[]
+            { (wheel, "toe", wheel.Toe, 5m), (wheel, "camber", wheel.Camber, 15m), (wheel, "caster", wheel.Caster, 20m) }))
         {
             if (Math.Abs(angle ?? 0) > most)
                 yield return new($"alignment {wheel.Corner}", $"{name} {AlignmentWords.Degrees(angle)}",

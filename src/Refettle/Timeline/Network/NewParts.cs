@@ -7,9 +7,9 @@ internal sealed class NewParts(NetworkDraft draft, CarStanding standing, StripTa
 {
     public void Add()
     {
-        foreach (var (part,
-            task) in strip.Made.SelectMany(made => made.Chunk.Steps.SelectMany(step => step.Destroys).Select(part => (part, made.Task)))
-                .DistinctBy(pair => pair.part).ToList())
+        foreach (var (part, task) in strip.Made
+            .SelectMany(made => made.Chunk.Steps.SelectMany(step => step.Destroys).Select(part => (part, made.Task)))
+            .DistinctBy(pair => pair.part).ToList())
         {
             foreach (var back in Around(part).Append(refit.MirrorOf(task)).Distinct().ToList())
                 parts.Take(back, $"part {part}", "new, as it was destroyed",
