@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Refettle.Timeline.Scheduling;
+using Refettle.Timeline.Scheduling.Proving;
 
 namespace Refettle.Solvers.Scheduling;
 
@@ -11,16 +12,11 @@ internal sealed class FinishSearch
     /// <summary>Activities placed while breeding, for each unit of work that the solver is given.</summary>
     private const double PlacedPerWork = 1_000_000;
 
-    /// <summary>Breeding and proving take turns: what is easy is proven soon, and what is hard is
-    /// proven from a better schedule. Each ends at a part of the time, or after some seconds if those are fewer: breeding gets within one
-    /// of the best there in a tenth of a second, and what it gains later the proof finds too.</summary>
-    private static readonly (bool IsBreeding, double Part, double Seconds)[] Turns =
-        [(true, 0.05, 0.05), (false, 0.05, 0.25), (true, 0.15, 0.65), (false, 1, double.MaxValue)];
-
     private readonly ScheduleQuestion _question;
     private readonly Effort _effort;
     private readonly Builder _builder;
     private readonly BestFinish _best;
+    private ProofSearch[]? _proofs;
     private bool _isImpossible;
 
     public FinishSearch(ScheduleQuestion question, Effort effort, IProgress<ScheduleAnswer>? progress)
@@ -34,6 +30,8 @@ internal sealed class FinishSearch
     public Builder Builder => _builder;
 
     private bool IsOver => _isImpossible || _best.IsProven;
+
+    private bool CanProve => _best.Starts is not null && ProofSearch.CanTake(_builder);
 
     public void Run(double share)
     {
@@ -73,29 +71,39 @@ internal sealed class FinishSearch
             Mix(_effort.Limits.Time.TotalSeconds);
     }
 
+    /// <summary>Breeding and proving take turns: what is easy is proven soon, and what is hard is proven from a better schedule. Breeding
+    /// gets within one of the best there in a tenth of a second. One above the bound, the best is more often not yet found than the bound
+    /// too low.</summary>
     private void Within(double seconds)
     {
-        foreach (var (isBreeding, part, most) in Turns)
-        {
-            var until = Math.Min(part * seconds, most);
-            if (IsOver || _effort.SecondsPassed >= until)
-                continue;
-            if (isBreeding)
-                BreedTogether(until);
-            else if (_best.Starts is null || _builder.Network.HasWindows)
-                Mix(until);
-            else
-                Prove(until);
-        }
+        double Part(double part, double most = double.MaxValue) => Math.Min(part * seconds, most);
+        BreedTogether(Part(0.05, 0.05));
+        Look(Part(0.05, 0.25));
+        BreedTogether(Part(0.15, 1.5));
+        if (CanProve && _best.Makespan - _best.Bound == 1)
+            BreedTogether(Part(0.6));
+        Look(seconds);
+    }
+
+    private bool IsTimeUp(double until) => IsOver || _effort.SecondsPassed >= until;
+
+    private void Look(double until)
+    {
+        if (IsTimeUp(until))
+            return;
+        if (CanProve)
+            Prove(until);
+        else
+            Mix(until);
     }
 
     /// <summary>Breeds on as many islands as there are workers; an island that has got no further
     /// begins anew from the best of all.</summary>
     private void BreedTogether(double until)
     {
-        if (_best.Starts is null)
+        if (_best.Starts is null || IsTimeUp(until))
             return;
-        using var stop = _effort.Until(() => _best.IsProven || _effort.SecondsPassed >= until);
+        using var stop = _effort.Until(() => IsTimeUp(until));
         var islands = Enumerable.Range(0, _effort.Limits.Workers).Select(island => Task.Run(() =>
         {
             var builder = island == 0 ? _builder : new Builder(_builder.Network);
@@ -128,13 +136,35 @@ internal sealed class FinishSearch
         Learn(model, new ConstraintSearch(_effort).Run(model, until, _effort.Limits.Work, _best.Keep));
     }
 
-    /// <summary>Looks for a proof that nothing finishes earlier than the best known.</summary>
+    /// <summary>Looks for a proof that nothing finishes earlier than the best known, and goes on where the last turn ended.</summary>
     private void Prove(double until)
     {
-        if (Model(_best.Makespan - 1) is not { } model)
+        if (_proofs is null && !BeginProofs())
             return;
-        model.Timings.Hint(_best.Starts!);
-        Learn(model, new ConstraintSearch(_effort).Prove(model, until, _best.Keep));
+        using var stop = _effort.Until(() => IsTimeUp(until));
+        Task.WaitAll([.. _proofs!.Select(proof => Task.Run(() =>
+        {
+            if (!proof.Run(() => _best.Makespan - 1, _best.Keep, stop.Token))
+                return;
+            Exclude(_best.Makespan - 1);
+            stop.Cancel();
+        }))]);
+        stop.Cancel();
+    }
+
+    private bool BeginProofs()
+    {
+        var most = _best.Makespan - 1;
+        if (_builder.Latest(most) is not { } latest)
+        {
+            Exclude(most);
+            return false;
+        }
+
+        var exchange = new Exchange();
+        _proofs = [.. Enumerable.Range(0, _effort.Limits.Workers)
+            .Select(place => new ProofSearch(_builder.Network, _builder.Earliest!, latest, _effort.Limits.Seed, exchange, place))];
+        return true;
     }
 
     /// <summary>Schedules that finish at a time at the latest; null, and that is noted, when there is none.</summary>

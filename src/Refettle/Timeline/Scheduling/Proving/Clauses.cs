@@ -1,0 +1,214 @@
+namespace Refettle.Timeline.Scheduling.Proving;
+
+/// <summary>Learned clauses, of whose statements one at least is true. Two of each are watched: while neither of them is false, nothing
+/// follows from it (Moskewicz et al. 2001).</summary>
+internal sealed class Clauses
+{
+    // A clause in the arena: how many statements, how many levels they were of, how useful it was (the bits of a float), the statements;
+    // the first two are watched.
+    private const int Levels = 1, Usefulness = 2, Head = 3;
+
+    /// <summary>A clause of statements of no more levels than these is kept for good.</summary>
+    private const int FewLevels = 3;
+
+    private readonly Bounds _bounds;
+    private readonly int[] _first;
+    private readonly WatchList[] _watches;
+    private int[] _arena = new int[1 << 16];
+    private List<int> _clauses = [];
+    private int _used;
+    private float _gain = 1;
+
+    public Clauses(Bounds bounds)
+    {
+        _bounds = bounds;
+        _first = new int[bounds.Sides];
+        var count = 0;
+        for (var side = 0; side < bounds.Sides; side++)
+        {
+            _first[side] = count - bounds[side];
+            count += Math.Max(0, -bounds[side ^ 1] - bounds[side]) + 2;
+        }
+
+        _watches = new WatchList[count];
+    }
+
+    public int Count => _clauses.Count;
+
+    public ReadOnlySpan<int> this[int clause] => _arena.AsSpan(clause + Head, _arena[clause]);
+
+    /// <param name="levels">How many levels the statements were of.</param>
+    /// <returns>Where it is kept.</returns>
+    public int Add(ReadOnlySpan<int> statements, int levels)
+    {
+        var clause = _used;
+        _used += Head + statements.Length;
+        if (_used > _arena.Length)
+            Array.Resize(ref _arena, 2 * _used);
+        (_arena[clause], _arena[clause + Levels], _arena[clause + Usefulness]) = (statements.Length, levels, BitConverter.SingleToInt32Bits(_gain));
+        statements.CopyTo(_arena.AsSpan(clause + Head));
+        Register(clause);
+        return clause;
+    }
+
+    /// <summary>Notes that a clause served to explain something.</summary>
+    public void Praise(int clause)
+    {
+        var usefulness = BitConverter.Int32BitsToSingle(_arena[clause + Usefulness]) + _gain;
+        _arena[clause + Usefulness] = BitConverter.SingleToInt32Bits(usefulness);
+        if (usefulness > 1e20f)
+            Rescale();
+    }
+
+    /// <summary>What is praised later counts more.</summary>
+    public void Age() => _gain *= 1.001f;
+
+    /// <summary>Draws what follows when a side steps up.</summary>
+    /// <returns>False when something would have to be that cannot.</returns>
+    public bool Follow(int side, int before, int after)
+    {
+        for (var value = before + 1; value <= after; value++)
+        {
+            ref var list = ref _watches[_first[side] + value];
+            if (list.Count > 0 && !Follow(new Statement(side, value).Not.Packed, ref list))
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>Adds a clause while nothing is being tried, without what is false by then.</summary>
+    /// <returns>False when nothing is left of it.</returns>
+    public bool AddAtRoot(ReadOnlySpan<int> statements, int levels)
+    {
+        Span<int> open = stackalloc int[statements.Length];
+        var count = 0;
+        foreach (var packed in statements)
+        {
+            if (_bounds.Holds(new(packed)))
+                return true;
+            if (!_bounds.IsFalse(new(packed)))
+                open[count++] = packed;
+        }
+
+        if (count > 1)
+            Add(open[..count], levels);
+        return count > 1 || (count == 1 && _bounds.TrySet(new(open[0]), default));
+    }
+
+    /// <summary>Forgets the less useful half of what is of many levels, and all that holds whatever is tried. Nothing may be being tried.</summary>
+    /// <returns>False when nothing is left of a clause.</returns>
+    public bool Forget()
+    {
+        var ordered = _clauses.OrderBy(clause => _arena[clause + Levels] > FewLevels)
+            .ThenByDescending(clause => BitConverter.Int32BitsToSingle(_arena[clause + Usefulness])).ToList();
+        var kept = Math.Max(_clauses.Count / 2, _clauses.Count(clause => _arena[clause + Levels] <= FewLevels));
+        var old = _arena;
+        (_arena, _used, _clauses) = (new int[old.Length], 0, []);
+        foreach (ref var list in _watches.AsSpan())
+            list.Count = 0;
+        return ordered.Take(kept).Order().ToList().TrueForAll(clause => Move(old, clause));
+    }
+
+    private bool Move(int[] old, int clause)
+    {
+        var place = _used;
+        if (!AddAtRoot(old.AsSpan(clause + Head, old[clause]), old[clause + Levels]))
+            return false;
+        if (_used > place)
+            _arena[place + Usefulness] = old[clause + Usefulness];
+        return true;
+    }
+
+    private bool Follow(int falseNow, ref WatchList list)
+    {
+        var values = _bounds.Values;
+        var (watches, count, kept) = (list.Watches, list.Count, 0);
+        for (var w = 0; w < count; w++)
+        {
+            var watch = watches[w];
+            if (new Statement(watch.Other).HoldsFor(values))
+            {
+                watches[kept++] = watch;
+                continue;
+            }
+
+            var other = Other(watch.Clause, falseNow);
+            if (!new Statement(other).HoldsFor(values) && Rewatch(watch.Clause, other, values))
+                continue;
+            watches[kept++] = watch with { Other = other };
+            if (_bounds.TrySet(new(other), Reason.OfClause(watch.Clause)))
+                continue;
+            watches.AsSpan(w + 1, count - w - 1).CopyTo(watches.AsSpan(kept));
+            list.Count = kept + count - w - 1;
+            return false;
+        }
+
+        list.Count = kept;
+        return true;
+    }
+
+    /// <summary>Puts the watched statement that is false now second.</summary>
+    /// <returns>The other that is watched.</returns>
+    private int Other(int clause, int falseNow)
+    {
+        var watched = _arena.AsSpan(clause + Head, 2);
+        if (watched[0] == falseNow)
+            (watched[0], watched[1]) = (watched[1], watched[0]);
+        return watched[0];
+    }
+
+    /// <summary>Watches, instead of the second, one that is not false.</summary>
+    private bool Rewatch(int clause, int other, ReadOnlySpan<int> values)
+    {
+        var statements = _arena.AsSpan(clause + Head, _arena[clause]);
+        for (var s = 2; s < statements.Length; s++)
+        {
+            if (new Statement(statements[s]).IsFalseFor(values))
+                continue;
+            (statements[1], statements[s]) = (statements[s], statements[1]);
+            Watch(statements[1], clause, other);
+            return true;
+        }
+
+        return false;
+    }
+
+    private void Register(int clause)
+    {
+        _clauses.Add(clause);
+        var statements = this[clause];
+        Watch(statements[0], clause, statements[1]);
+        Watch(statements[1], clause, statements[0]);
+    }
+
+    private void Watch(int packed, int clause, int other)
+    {
+        var opposite = new Statement(packed).Not;
+        _watches[_first[opposite.Side] + opposite.Least].Add(new(clause, other));
+    }
+
+    private void Rescale()
+    {
+        foreach (var clause in _clauses)
+            _arena[clause + Usefulness] = BitConverter.SingleToInt32Bits(BitConverter.Int32BitsToSingle(_arena[clause + Usefulness]) * 1e-20f);
+        _gain *= 1e-20f;
+    }
+
+    /// <param name="Other">A statement of the clause: while it is true, there is no need to look at the clause.</param>
+    private readonly record struct Watched(int Clause, int Other);
+
+    private struct WatchList
+    {
+        public Watched[] Watches;
+        public int Count;
+
+        public void Add(Watched watch)
+        {
+            Watches ??= new Watched[4];
+            if (Count == Watches.Length)
+                Array.Resize(ref Watches, 2 * Count);
+            Watches[Count++] = watch;
+        }
+    }
+}
