@@ -39,6 +39,7 @@ internal static class Serving
             Kits = shelf.Kits,
             Start = shelf.Start,
             Photos = store.Photos,
+            Names = store.Devices.Names,
             Port = port,
             Devices = reach == Reach.ThisMachine ? null : store.Devices,
             Certificate = own,

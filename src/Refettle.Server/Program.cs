@@ -33,6 +33,7 @@ await using var server = RefettleHost.Build(new()
     Ladders = ladders.IsGood ? ladders.Value : new([]),
     Start = shelf.Value.Start,
     Photos = logbook.Photos,
+    Names = logbook.Devices.Names,
     Port = int.TryParse(settings["port"], out var port) ? port : 5188,
 });
 await server.StartAsync();

@@ -51,6 +51,9 @@ public sealed record HostOptions
     /// <summary>Who may come in from other machines on the network; null listens on 127.0.0.1 only.</summary>
     public PairedDevices? Devices { get; init; }
 
+    /// <summary>What the devices are called that wrote entries.</summary>
+    public Func<DeviceNames> Names { get; init; } = () => DeviceNames.None;
+
     /// <summary>Also serves encrypted, at the port after <see cref="Port"/>, under this certificate; null does not.</summary>
     public OwnCertificate? Certificate { get; init; }
 }
@@ -122,7 +125,7 @@ public static class RefettleHost
         api.MapGet("health",
             () => Results.Json(new { status = "ok", version = typeof(RefettleHost).Assembly.GetName().Version?.ToString(3) }));
         api.MapGet("kits", () => Results.Json(new KitTable(options.Start, options.Kits), ExchangeJson.Options));
-        LogRoutes.Map(api);
+        LogRoutes.Map(api, options.Names);
         QuestionRoutes.Map(api);
         PhotoRoutes.Map(api, options.Photos);
         PairingRoutes.Map(app, api, doorway, options.Certificate?.Authority);

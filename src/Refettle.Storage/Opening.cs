@@ -9,7 +9,7 @@ namespace Refettle.Storage;
 internal static class Opening
 {
     /// <summary>How many migrations there are; the file carries the number, so that opening one that is up to date is quick.</summary>
-    public const long Schema = 2;
+    public const long Schema = 3;
 
     /// <summary>"Rftl", written into the file's header: what another program made is never touched.</summary>
     private const long ApplicationId = 0x5266746C;

@@ -54,6 +54,7 @@ internal sealed partial class TestGarage : IAsyncDisposable
             Start = kits?.Start ?? Structure.Empty,
             Ladders = ladders ?? new([]),
             Photos = PhotoStore.Beside(logbook.Path),
+            Names = logbook.Devices.Names,
             Devices = toNetwork ? logbook.Devices : null
         });
         await server.StartAsync();

@@ -60,6 +60,19 @@ public sealed class PairedDevicesTests : IDisposable
     }
 
     [Fact]
+    public void A_writer_is_known_by_the_name_of_its_last_pairing_beyond_its_end()
+    {
+        foreach (var device in new[] { Paired("phone").Device, Paired("pit phone").Device })
+        {
+            Assert.True(Devices.Wrote(device, ["browser-1", "browser-1"]).IsGood);
+            Assert.True(Devices.Revoke(device.Id).IsGood);
+            Assert.Equal(device.Name, Devices.Names().Of("browser-1"));
+        }
+
+        Assert.Equal("browser-2", Devices.Names().Of("browser-2"));
+    }
+
+    [Fact]
     public void Neither_code_nor_token_lies_in_the_file()
     {
         var code = Devices.NewCode().Value;

@@ -63,8 +63,9 @@ internal static class StoreCheckup
         ? new("store", Health.Wrong, $"{store.Path}: {damage}", "Copy it away as it is, then restore a backup or one of the daily copies.")
         : new("store", Health.Good, $"{store.Path} is whole");
 
-    private static IEnumerable<CheckupLine> Entries(ILogbook store, TimeProvider clock)
+    private static IEnumerable<CheckupLine> Entries(IGarageStore store, TimeProvider clock)
     {
+        var names = store.Devices.Names();
         foreach (var car in store.Cars())
         {
             var entries = store.Read(car.Id).Select(kept => kept.Entry).ToList();
@@ -73,7 +74,7 @@ internal static class StoreCheckup
                 ? new($"log of {car.Id}", Health.Wrong, breaks[0].ToFault().ToString(),
                     "Entries are missing or were changed: import the log of the device that wrote them, or restore a copy.")
                 : new($"log of {car.Id}", Health.Good, $"{Views.Wording.Count(entries.Count, "entry", "entries")}, chains unbroken");
-            foreach (var doubt in ClockDoubts.Ahead(entries, clock.GetUtcNow()).Select(doubt => doubt.Says(store.Device)))
+            foreach (var doubt in ClockDoubts.Ahead(entries, clock.GetUtcNow()).Select(doubt => doubt.Says(store.Device, names)))
                 yield return new("clock", Health.Mind, $"{car.Id}: {doubt.Found}", doubt.Mend);
         }
     }

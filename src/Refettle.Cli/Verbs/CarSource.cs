@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Refettle.Logbook;
 
 namespace Refettle.Cli.Verbs;
 
@@ -20,9 +19,9 @@ internal sealed class CarSource
 
     public Reply With(Desk desk, ParseResult parsed, Func<Car, Reply> answer) => With(desk, parsed, (car, _) => answer(car));
 
-    /// <param name="answer">The history is null for a sheet, which has none.</param>
-    public Reply With(Desk desk, ParseResult parsed, Func<Car, CarHistory?, Reply> answer) =>
+    /// <param name="answer">There is no open log for a sheet.</param>
+    public Reply With(Desk desk, ParseResult parsed, Func<Car, OpenCar?, Reply> answer) =>
         parsed.GetValue(_sheet) is { } file
             ? Reply.To(SheetFiles.Car(file), car => answer(car, null))
-            : desk.WithCar(parsed, open => answer(open.Car, open.History));
+            : desk.WithCar(parsed, open => answer(open.Car, open));
 }

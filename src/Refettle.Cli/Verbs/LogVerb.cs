@@ -16,25 +16,27 @@ internal static class LogVerb
             {
                 var lines = open.History.Lines;
                 var shown = parsed.GetValue(most) is > 0 and var limit ? lines.TakeLast(limit).ToValueList() : lines;
-                return new(LogView.Of(shown, lines.Count, desk.WallOf(open.Car)),
-                    new { car = open.Car.Id, lines = shown.Select(Form).ToValueList() })
-                { Faults = [.. open.History.Faults, .. Clocks(desk, open)] };
+                var names = open.Logbook.Devices.Names();
+                return new(LogView.Of(shown, lines.Count, desk.WallOf(open.Car), names),
+                    new { car = open.Car.Id, lines = shown.Select(line => Form(line, names)).ToValueList() })
+                { Faults = [.. open.History.Faults, .. Clocks(desk, open, names)] };
             }));
     }
 
     /// <summary>What is wrong with clocks, as far as the log shows it.</summary>
-    private static IEnumerable<Fault> Clocks(Desk desk, OpenCar open) => ClockDoubts.Of(open.History, desk.Around.Clock.GetUtcNow())
-        .Select(doubt => doubt.Says(open.Logbook.Device));
+    private static IEnumerable<Fault> Clocks(Desk desk, OpenCar open, DeviceNames names) =>
+        ClockDoubts.Of(open.History, desk.Around.Clock.GetUtcNow()).Select(doubt => doubt.Says(open.Logbook.Device, names));
 
     /// <summary>The last letters of an identifier: its first ones are the time, alike for entries of one evening.</summary>
     public static string Mark(Guid id) => $"{id:N}"[^MarkLength..];
 
-    private static object Form(HistoryLine line) => new
+    private static object Form(HistoryLine line, DeviceNames names) => new
     {
         id = line.Entry.Id,
         mark = Mark(line.Entry.Id),
         at = line.Entry.At,
         device = line.Entry.Device,
+        deviceName = names.Of(line.Entry.Device),
         sequence = line.Entry.Sequence,
         kind = line.Entry.Kind,
         says = Told.Of(line),

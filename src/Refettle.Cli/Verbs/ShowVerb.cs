@@ -14,10 +14,10 @@ internal static class ShowVerb
         { Description = "A thing: part ID, joint ID, state ID, space ID, sub-assembly ID; nothing for the whole car; or parts, joints, states, spaces.", Arity = ArgumentArity.ZeroOrMore };
         var source = new CarSource();
         return source.AddTo(new("show", "What the car is made of, or all about one thing.") { what })
-            .Answers(desk, parsed => source.With(desk, parsed, (car, history) => Answer(car, history, parsed.GetValue(what) ?? [])));
+            .Answers(desk, parsed => source.With(desk, parsed, (car, open) => Answer(car, open, parsed.GetValue(what) ?? [])));
     }
 
-    private static Reply Answer(Car car, CarHistory? history, string[] what)
+    private static Reply Answer(Car car, OpenCar? open, string[] what)
     {
         if (what.Length == 0)
             return new(CarView.Of(car), CarForm(car));
@@ -28,10 +28,11 @@ internal static class ShowVerb
             return Reply.Bad([new(text, "this names no thing", "Write part x, joint x, state x, space x, sub-assembly x or zone x.")]);
         if (Unknown.Of(what[0], thing.Id, Ids(car.Structure, thing.Kind)) is { } fault)
             return Reply.Bad([fault]);
-        var undecided = thing.Kind == ThingKind.Joint && history is not null
-            ? TorqueConflicts.Of(history).FirstOrDefault(conflict => conflict.Joint == thing.Id)
+        var undecided = thing.Kind == ThingKind.Joint && open is not null
+            ? TorqueConflicts.Of(open.History).FirstOrDefault(conflict => conflict.Joint == thing.Id)
             : null;
-        return new(ThingView.Of(car, thing, undecided), WithTorques(ThingForm(car.Structure, thing), undecided));
+        return new(ThingView.Of(car, thing, undecided, open?.Logbook.Devices.Names()),
+            WithTorques(ThingForm(car.Structure, thing), undecided));
     }
 
     /// <summary>The thing as in the log; a joint whose torque is undecided with one field more.</summary>

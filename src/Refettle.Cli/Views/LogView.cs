@@ -10,7 +10,7 @@ namespace Refettle.Cli.Views;
 /// <summary>The logbook, a line an entry.</summary>
 internal static class LogView
 {
-    public static IRenderable Of(IReadOnlyCollection<HistoryLine> shown, int all, WallClock clock)
+    public static IRenderable Of(IReadOnlyCollection<HistoryLine> shown, int all, WallClock clock, DeviceNames names)
     {
         var table = new Table { Border = TableBorder.None };
         table.AddColumns("Mark", $"When ({clock.Zone.Id})", "Device", "What");
@@ -18,7 +18,7 @@ internal static class LogView
             column.NoWrap();
         foreach (var line in shown)
             table.AddRow(new Text(LogVerb.Mark(line.Entry.Id)), new Text(DayWords.Moment(clock.At(line.Entry.At))),
-                new Text(line.Entry.Device), What(line));
+                new Text(names.Of(line.Entry.Device)), What(line));
         return shown.Count == all ? table : new Rows(new Text($"The newest {shown.Count} of {all} entries (--most 0 for all):"), table);
     }
 

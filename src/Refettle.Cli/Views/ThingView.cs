@@ -10,20 +10,21 @@ namespace Refettle.Cli.Views;
 internal static class ThingView
 {
     /// <param name="undecided">Torques of the joint that contradict each other; null when there are none.</param>
-    public static IRenderable Of(Car car, Thing thing, TorqueConflict? undecided = null)
+    /// <param name="names">What the devices are called that recorded them.</param>
+    public static IRenderable Of(Car car, Thing thing, TorqueConflict? undecided = null, DeviceNames? names = null)
     {
         var grid = new Grid();
         grid.AddColumn(new GridColumn().NoWrap());
         grid.AddColumn();
         foreach (var (key, value) in Rows(car.Structure, thing).Where(row => !string.IsNullOrEmpty(row.Value)))
             grid.AddRow(new Text(key), new Text(value!));
-        return new Rows([new Markup($"[bold]{thing.ToString().Safe()}[/]"), grid, .. Undecided(undecided)]);
+        return new Rows([new Markup($"[bold]{thing.ToString().Safe()}[/]"), grid, .. Undecided(undecided, names ?? DeviceNames.None)]);
     }
 
-    private static IEnumerable<IRenderable> Undecided(TorqueConflict? conflict) => conflict is null ? [] :
+    private static IEnumerable<IRenderable> Undecided(TorqueConflict? conflict, DeviceNames names) => conflict is null ? [] :
     [
         new Markup("[bold]Undecided: torques are recorded that did not know of each other[/]"),
-        .. conflict.Told.Select(one => new Text($"  {one.Says}")),
+        .. conflict.Told.Select(one => new Text($"  {one.Says(names)}")),
         new Text($"Decide by an entry: refettle strike the wrong one, or refettle torqued {conflict.Joint} anew."),
     ];
 

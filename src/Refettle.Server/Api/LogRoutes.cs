@@ -1,5 +1,6 @@
 using Refettle.Logbook;
 using Refettle.Server.Guards;
+using Refettle.Server.Pairing;
 using Refettle.Web.Garage;
 
 namespace Refettle.Server.Api;
@@ -9,10 +10,12 @@ internal static class LogRoutes
 {
     private const long MostBytes = 40_000_000;
 
-    public static void Map(IEndpointRouteBuilder api)
+    /// <param name="names">What writers of entries are called.</param>
+    public static void Map(IEndpointRouteBuilder api, Func<DeviceNames> names)
     {
         api.MapGet("cars", (ILogbook logbook) => Results.Json(logbook.Cars(), ExchangeJson.Options));
         api.MapGet("cars/{car}/entries", Entries);
+        api.MapGet("writers", () => Results.Json(names(), ExchangeJson.Options));
         api.MapPost("cars/{car}/entries", TakeAsync).WithMetadata(new BodyLimit(MostBytes));
     }
 
@@ -28,13 +31,16 @@ internal static class LogRoutes
         return new(kept.Select(one => one.Entry).ToValueList(), kept.Length == 0 ? last : kept.Max(one => one.Position));
     }
 
-    private static async Task<IResult> TakeAsync(string car, HttpRequest request, ILogbook logbook, CancellationToken cancel)
+    private static async Task<IResult> TakeAsync(
+        string car, HttpRequest request, ILogbook logbook, Doorway doorway, CancellationToken cancel)
     {
         var sent = await Body.ReadAsync<ValueList<Entry>>(request, cancel);
         if (!sent.IsGood)
             return Problems.Of(sent.Faults[0]);
         var faults = sent.Value.SelectMany(entry => Wrong(entry, car)).ToArray();
         var taken = faults.Length > 0 ? Result<int>.Bad(faults) : logbook.Append(sent.Value);
+        if (taken.IsGood && DeviceGate.Of(request, doorway.Devices) is { } sender)
+            doorway.Devices!.Wrote(sender, sent.Value.Select(entry => entry.Device));
         return taken.IsGood
             ? Results.Json(new EntriesKept(taken.Value), ExchangeJson.Options)
             : Problems.Of(StatusCodes.Status422UnprocessableEntity, "The logbook did not take the entries",

@@ -21,8 +21,11 @@ internal sealed class DeviceGate(RequestDelegate next, Doorway doorway)
     /// <summary>Only who sits at this machine comes in at 127.0.0.1.</summary>
     private static bool IsHere(ConnectionInfo connection) => IPAddress.Loopback.Equals(connection.LocalIpAddress);
 
-    private bool IsPaired(HttpRequest request) =>
-        request.Cookies.TryGetValue(Cookie, out var token) && token is { Length: > 0 } && doorway.Devices?.Find(token) is not null;
+    private bool IsPaired(HttpRequest request) => Of(request, doorway.Devices) is not null;
+
+    /// <summary>The paired device that asks; null when it is none.</summary>
+    public static PairedDevice? Of(HttpRequest request, PairedDevices? devices) =>
+        request.Cookies.TryGetValue(Cookie, out var token) && token is { Length: > 0 } ? devices?.Find(token) : null;
 
     private static async Task TurnAwayAsync(HttpContext context)
     {

@@ -125,6 +125,20 @@ namespace Refettle.Storage.Migrations
 
                     b.ToTable("Identity", (string)null);
                 });
+
+            modelBuilder.Entity("Refettle.Storage.Tables.WriterRow", b =>
+                {
+                    b.Property<string>("Device")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Device");
+
+                    b.ToTable("Writers");
+                });
 #pragma warning restore 612, 618
         }
     }

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using Microsoft.EntityFrameworkCore;
+using Refettle.Logbook;
 using Refettle.Storage.Tables;
 
 namespace Refettle.Storage.Pairing;
@@ -70,6 +71,26 @@ public sealed class PairedDevices
         context.Devices.Remove(row);
         return Result<PairedDevice>.Good(Of(row));
     });
+
+    /// <summary>Remembers whose entries these are. A device has a new name in entries once its pages' memory was cleared.</summary>
+    /// <param name="writers">Names in the entries that it sent as its own.</param>
+    public Result<int> Wrote(PairedDevice device, IEnumerable<string> writers) => _tables.Run(context =>
+    {
+        foreach (var writer in writers.Distinct(StringComparer.Ordinal))
+        {
+            if (context.Writers.Find(writer) is { } known)
+                known.Name = device.Name;
+            else
+                context.Writers.Add(new() { Device = writer, Name = device.Name });
+        }
+
+        return Result<int>.Good(context.ChangeTracker.Entries<WriterRow>().Count(row => row.State != EntityState.Unchanged));
+    });
+
+    /// <summary>What the writers of entries are called, as far as they were paired when they sent them.</summary>
+    /// <exception cref="LogbookException">The store refused.</exception>
+    public DeviceNames Names() => new(_tables.Ask(context => context.Writers.AsNoTracking().OrderBy(row => row.Device).AsEnumerable()
+        .Select(row => new NamedDevice(row.Device, row.Name)).ToValueList()));
 
     private long Now => _clock.GetUtcNow().ToUnixTimeMilliseconds();
 

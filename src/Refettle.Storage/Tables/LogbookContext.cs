@@ -12,6 +12,8 @@ internal class LogbookContext(DbContextOptions options) : DbContext(options)
 
     public DbSet<CodeRow> Codes => Set<CodeRow>();
 
+    public DbSet<WriterRow> Writers => Set<WriterRow>();
+
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<EntryRow>(entry =>
@@ -33,6 +35,7 @@ internal class LogbookContext(DbContextOptions options) : DbContext(options)
             device.HasIndex(row => row.TokenHash).IsUnique();
         });
         modelBuilder.Entity<CodeRow>().HasKey(row => row.CodeHash);
+        modelBuilder.Entity<WriterRow>().HasKey(row => row.Device);
     }
 }
 

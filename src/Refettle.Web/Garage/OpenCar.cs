@@ -13,6 +13,7 @@ namespace Refettle.Web.Garage;
 public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device, Lookout lookout, PhotoOutbox photos, TimeProvider clock)
     : IDisposable
 {
+    private const string NamesKey = "names";
     private string? _id;
     private Task _opened = Task.CompletedTask;
     private CarLog? _log;
@@ -62,9 +63,14 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
     /// <summary>This device's clock is not that of the garage's machine.</summary>
     public Fault? Clock => ClockDoubts.OfThisDevice(server.Ahead);
 
+    /// <summary>What the devices are called that wrote entries, as the server said last.</summary>
+    public DeviceNames Names { get; private set; } = DeviceNames.None;
+
     /// <summary>Where clocks contradict each other in the log.</summary>
     public ValueList<Fault> ClocksApart =>
-        History is { } history ? ClockDoubts.Of(history, clock.GetUtcNow()).Select(doubt => doubt.Says(_log!.Device)).ToValueList() : [];
+        History is { } history
+            ? ClockDoubts.Of(history, clock.GetUtcNow()).Select(doubt => doubt.Says(_log!.Device, Names)).ToValueList()
+            : [];
 
     /// <summary>Without a network the plan on hand stays good, so that alone is no fault.</summary>
     private ValueList<Fault> PlanFaults => _plan is { Plan: not null } && !IsReached ? [] : _plan?.Faults ?? [];
@@ -155,6 +161,7 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
         Fold();
         await photos.LoadAsync();
         await log.SyncAsync();
+        await LearnNamesAsync();
         if (_log != log)
             return;
         Opening = false;
@@ -172,6 +179,13 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
         else
             Show();
         await SendPhotosAsync();
+    }
+
+    private async Task LearnNamesAsync()
+    {
+        if (await server.NamesAsync() is { IsGood: true } told)
+            await keeper.PutAsync(NamesKey, told.Value);
+        Names = await keeper.GetAsync<DeviceNames>(NamesKey) ?? DeviceNames.None;
     }
 
     private async Task SendPhotosAsync()

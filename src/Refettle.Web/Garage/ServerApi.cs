@@ -30,6 +30,8 @@ public sealed class ServerApi(HttpClient http, TimeProvider? clock = null)
 
     public Task<Reply<PhotoArrived>> PhotoProgressAsync(string hash) => GetAsync<PhotoArrived>($"api/photos/{hash}/progress");
 
+    public Task<Reply<DeviceNames>> NamesAsync() => GetAsync<DeviceNames>("api/writers");
+
     /// <summary>Sends a piece of a picture; doing it twice does no harm.</summary>
     public Task<Reply<PhotoArrived>> SendPhotoAsync(string hash, long from, long of, byte[] piece)
     {

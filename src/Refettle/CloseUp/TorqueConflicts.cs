@@ -21,8 +21,8 @@ public sealed record TorqueConflict(string Joint, ValueList<ToldTorque> Told)
 public sealed record ToldTorque(Guid Entry, string Device, DateTimeOffset At, NewtonMetres Torque, string? By)
 {
     /// <summary>Value, who, when, and the entry's mark.</summary>
-    public string Says =>
-        $"{Torque}, by {By ?? $"somebody at {Device}"}, {At.UtcDateTime:yyyy-MM-dd HH:mm} UTC, entry {$"{Entry:N}"[^8..]}";
+    public string Says(DeviceNames names) =>
+        $"{Torque}, by {By ?? $"somebody at {names.Of(Device)}"}, {At.UtcDateTime:yyyy-MM-dd HH:mm} UTC, entry {$"{Entry:N}"[^8..]}";
 }
 
 /// <summary>Finds torques that contradict each other.</summary>

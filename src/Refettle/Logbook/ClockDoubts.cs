@@ -11,18 +11,19 @@ public sealed record ClockDoubt(string Device, TimeSpan By, string? Other)
 
     /// <summary>One plain line.</summary>
     /// <param name="own">The device on which it is read.</param>
-    public Fault Says(string own) => new("clock", Found(own), Mend) { Severity = Severity.Note };
+    /// <param name="names">What the others are called; null for their names in entries.</param>
+    public Fault Says(string own, DeviceNames? names = null) =>
+        new("clock", Found(own, device => device == own ? "this device" : (names ?? DeviceNames.None).Of(device)), Mend)
+        { Severity = Severity.Note };
 
-    private string Found(string own) => (Device == own, Other) switch
+    private string Found(string own, Func<string, string> name) => (Device == own, Other) switch
     {
         (true, null) =>
             $"this device's clock stands {ClocksApart.Words(By)} before its own newest entry: it was ahead then, or is behind now",
-        (_, null) => $"entries of {Device} lie {ClocksApart.Words(By)} ahead of this device's clock",
-        var (_, other) when other == Device => $"the clock of {Name(own)} was set back by {ClocksApart.Words(By)}",
-        _ => $"{Name(own)} wrote at a time that lies {ClocksApart.Words(By)} before that of what it knew from {(Other == own ? "this device" : Other)}: the clock of one of them is off",
+        (_, null) => $"entries of {name(Device)} lie {ClocksApart.Words(By)} ahead of this device's clock",
+        var (_, other) when other == Device => $"the clock of {name(Device)} was set back by {ClocksApart.Words(By)}",
+        _ => $"{name(Device)} wrote at a time that lies {ClocksApart.Words(By)} before that of what it knew from {name(Other!)}: the clock of one of them is off",
     };
-
-    private string Name(string own) => Device == own ? "this device" : Device;
 }
 
 /// <summary>Finds by what clocks contradict each other. It changes nothing: <see cref="EntryOrder"/> looks at no clock.</summary>

@@ -41,6 +41,19 @@ public sealed class LogVerbTests
     }
 
     [Fact]
+    public void The_log_names_a_paired_device_as_its_owner_does_and_keeps_what_it_wrote_under()
+    {
+        using var bench = new Bench().WithCar();
+        var wrote = bench.Json("log").GetProperty("lines")[0].GetProperty("device").GetString()!;
+        using (var store = Store.Open(bench.Around.Store).Value)
+            Assert.True(store.Devices.Wrote(new("a1", "pit phone", DateTimeOffset.UnixEpoch), [wrote]).IsGood);
+        Assert.Contains("pit phone", bench.Out("log"), StringComparison.Ordinal);
+        Assert.DoesNotContain(wrote, bench.Out("log"), StringComparison.Ordinal);
+        var line = bench.Json("log").GetProperty("lines")[0];
+        Assert.Equal((wrote, "pit phone"), (line.GetProperty("device").GetString(), line.GetProperty("deviceName").GetString()));
+    }
+
+    [Fact]
     public void A_mark_that_fits_nothing_changes_nothing()
     {
         using var bench = new Bench().WithCar();

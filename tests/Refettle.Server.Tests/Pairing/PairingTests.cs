@@ -1,4 +1,6 @@
 using System.Net;
+using System.Security.Cryptography;
+using Refettle.Logbook;
 using Refettle.Storage.Pairing;
 using Refettle.Web.Garage;
 
@@ -39,6 +41,23 @@ public sealed class PairingTests
         var device = (await (await page.GetAsync("api/devices")).ReadAsync<ValueList<PairedDevice>>()).Single();
         Assert.Equal(HttpStatusCode.OK, (await page.PostTextAsync($"api/devices/{device.Id}/revoke", "{}")).StatusCode);
         Assert.Equal(HttpStatusCode.Unauthorized, (await phone.GetAsync("api/cars")).StatusCode);
+    }
+
+    [Fact]
+    public async Task What_a_paired_device_sends_is_known_by_the_name_it_was_paired_under_and_kept_as_written()
+    {
+        await using var garage = await TestGarage.OpenAsync(toNetwork: true);
+        using var phone = FromElsewhere(garage);
+        using var page = garage.Page();
+        await PairAsync(phone, garage.Logbook.Devices.NewCode().Value);
+        await SendAsync(phone, "browser-1");
+        await SendAsync(page, "browser-2");
+        var known = garage.Logbook.Devices.All().Single();
+        Assert.True(garage.Logbook.Devices.Revoke(known.Id).IsGood);
+
+        var names = await (await page.GetAsync("api/writers")).ReadAsync<DeviceNames>();
+        Assert.Equal(new NamedDevice("browser-1", "phone"), Assert.Single(names.Known));
+        Assert.Equal(["browser-1", "browser-2"], garage.Logbook.Read(SmallCar.Id).Select(kept => kept.Entry.Device).Distinct().Skip(1));
     }
 
     [Fact]
@@ -110,4 +129,11 @@ public sealed class PairingTests
 
     private static Task<HttpResponseMessage> PairAsync(HttpClient client, string code) =>
         client.PostAsync("pair", new FormUrlEncodedContent(new Dictionary<string, string> { ["code"] = code, ["name"] = "phone" }));
+
+    private static async Task SendAsync(HttpClient client, string device)
+    {
+        ValueList<Entry> sent = [new LogWriter(device, TimeProvider.System, RandomNumberGenerator.Create())
+            .Next(SmallCar.Id, LogEnd.Of(device, []), new Noted("seen", null))];
+        Assert.Equal(HttpStatusCode.OK, (await client.PostJsonAsync($"api/cars/{SmallCar.Id}/entries", sent)).StatusCode);
+    }
 }

@@ -64,7 +64,10 @@ public sealed class TorqueConflictTests
         var struck = Assert.IsType<Struck>(Assert.Single(conflict.Decided(new(54))));
         Assert.Equal(new(45), conflict.Told.Single(told => told.Entry == struck.Target).Torque);
         Assert.Empty(After(_bench.Known.ToList(), struck));
-        Assert.All(conflict.Told, told => Assert.Contains($"somebody at {told.Device}", told.Says, StringComparison.Ordinal));
+        Assert.All(conflict.Told,
+            told => Assert.Contains($"somebody at {told.Device}", told.Says(DeviceNames.None), StringComparison.Ordinal));
+        var called = new DeviceNames([new(conflict.Told[0].Device, "pit phone")]);
+        Assert.Contains("somebody at pit phone", conflict.Told[0].Says(called), StringComparison.Ordinal);
     }
 
     private static ValueList<TorqueConflict> After(IEnumerable<Entry> known, Happening happening)

@@ -35,6 +35,7 @@ public sealed class ClockDoubtsTests
         Assert.Equal(new("phone", TimeSpan.FromDays(1), "garage"), doubt);
         Assert.Equal("phone wrote at a time that lies 1 day before that of what it knew from this device: the clock of one of them is off",
             doubt.Says("garage").Found);
+        Assert.StartsWith("pit phone wrote", doubt.Says("garage", new([new("phone", "pit phone")])).Found, StringComparison.Ordinal);
     }
 
     [Fact]

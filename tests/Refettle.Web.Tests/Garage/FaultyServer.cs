@@ -24,6 +24,9 @@ internal sealed class FaultyServer : HttpMessageHandler
     /// <summary>It works nothing out: requests for a timeline are lost.</summary>
     public bool KeepsLogsOnly { get; init; }
 
+    /// <summary>What it calls the devices that wrote entries.</summary>
+    public DeviceNames Names { get; set; } = DeviceNames.None;
+
     /// <summary>No request goes on before this is over.</summary>
     public Task Held { get; set; } = Task.CompletedTask;
 
@@ -45,6 +48,8 @@ internal sealed class FaultyServer : HttpMessageHandler
                 new Problem("Refused", "See the faults.", [new("entry", "it is refused", "Try another.")]));
         object answer = request.RequestUri!.AbsolutePath == "/api/cars"
             ? Cars()
+            : request.RequestUri!.AbsolutePath == "/api/writers"
+            ? Names
             : request.Method == HttpMethod.Get
             ? Page(request.RequestUri!)
             : Take(await request.Content!.ReadFromJsonAsync<ValueList<Entry>>(ExchangeJson.Options, cancellationToken));

@@ -65,6 +65,19 @@ public sealed class OpenCarTests : IDisposable
     }
 
     [Fact]
+    public async Task What_devices_are_called_is_known_without_a_network_too()
+    {
+        await BeginAsync("a");
+        _server.Names = new([new("browser-1", "pit phone")]);
+        await _open.OpenAsync("a");
+        _server.Next = () => FaultyServer.Fate.RequestLost;
+        using var later = new OpenCar(
+            _server.Api, _browser, new(_browser, TimeProvider.System), _lookout, _photos, TimeProvider.System);
+        await later.OpenAsync("a");
+        Assert.Equal("pit phone", later.Names.Of("browser-1"));
+    }
+
+    [Fact]
     public async Task A_step_is_marked_and_the_mark_is_struck_when_it_is_taken_back()
     {
         await _open.BeginAsync(SmallCar.Id, SmallCar.Happenings);

@@ -146,6 +146,20 @@ namespace Refettle.Storage.Migrations.Postgres
 
                     b.ToTable("Pictures", (string)null);
                 });
+
+            modelBuilder.Entity("Refettle.Storage.Tables.WriterRow", b =>
+                {
+                    b.Property<string>("Device")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Device");
+
+                    b.ToTable("Writers");
+                });
 #pragma warning restore 612, 618
         }
     }
