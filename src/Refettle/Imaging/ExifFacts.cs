@@ -30,8 +30,24 @@ internal readonly record struct ExifFacts(int Orientation, string? Taken)
         }
     }
 
+    /// <summary>Of the data itself, as a PNG or WebP chunk holds it; some writers put JPEG's mark before it.</summary>
+    public static ExifFacts OfChunk(ReadOnlySpan<byte> data) => OfTiff(data.StartsWith("Exif\0\0"u8) ? data[6..] : data);
+
     /// <summary>A whole APP1 segment with its marker.</summary>
     public byte[] Segment()
+    {
+        var tiff = Tiff();
+        var segment = new byte[10 + tiff.Length];
+        segment[0] = 0xFF;
+        segment[1] = 0xE1;
+        BinaryPrimitives.WriteUInt16BigEndian(segment.AsSpan(2), (ushort)(8 + tiff.Length));
+        "Exif\0\0"u8.CopyTo(segment.AsSpan(4));
+        tiff.CopyTo(segment, 10);
+        return segment;
+    }
+
+    /// <summary>The data itself.</summary>
+    public byte[] Tiff()
     {
         var tiff = new byte[Taken is null ? 26 : 26 + 12 + 18 + TakenLength];
         "MM\0*"u8.CopyTo(tiff);
@@ -46,13 +62,7 @@ internal readonly record struct ExifFacts(int Orientation, string? Taken)
             Encoding.ASCII.GetBytes(taken, tiff.AsSpan(56));
         }
 
-        var segment = new byte[10 + tiff.Length];
-        segment[0] = 0xFF;
-        segment[1] = 0xE1;
-        BinaryPrimitives.WriteUInt16BigEndian(segment.AsSpan(2), (ushort)(8 + tiff.Length));
-        "Exif\0\0"u8.CopyTo(segment.AsSpan(4));
-        tiff.CopyTo(segment, 10);
-        return segment;
+        return tiff;
     }
 
     /// <summary>Damaged data says nothing; it is no reason to refuse a photo.</summary>

@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using CsCheck;
 using MetadataExtractor;
 using MetadataExtractor.Formats.Exif;
@@ -77,6 +78,29 @@ public sealed class PictureFileTests
         Assert.Equal("2026:11:25 18:40:02", exif.OfType<ExifSubIfdDirectory>().Single().GetString(ExifDirectoryBase.TagDateTimeOriginal));
     }
 
+    /// <summary>An eXIf chunk holds the data of TIFF 6.0 itself (PNG, third edition, 11.3.3.4). The CRC is that of Python's zlib.</summary>
+    [Fact]
+    public void Which_way_is_up_stays_in_a_PNG()
+    {
+        var picture = Read("phone.png");
+        byte[] turned = [.. picture[..33], 0, 0, 0, (byte)Turned.Length, .. "eXIf"u8, .. Turned, 0, 0, 0, 0, .. picture[33..]];
+        var plain = OnlyTurned(turned);
+        Assert.True(plain.AsSpan().IndexOf((byte[])[0, 0, 0, 26, .. "eXIf"u8, .. OnlyOrientation, 0xD6, 0x67, 0x4B, 0x69]) > 0);
+    }
+
+    /// <summary>EXIF holds the same, and the bit 8 of VP8X announces it: RFC 9649, 2.7.</summary>
+    [Fact]
+    public void Which_way_is_up_stays_in_a_WebP()
+    {
+        var picture = Read("phone.webp");
+        byte[] turned = [.. picture[..30], .. "EXIF"u8, (byte)Turned.Length, 0, 0, 0, .. Turned, .. picture[30..]];
+        BinaryPrimitives.WriteInt32LittleEndian(turned.AsSpan(4), turned.Length - 8);
+        var plain = OnlyTurned(turned);
+        Assert.Equal(8, plain[20] & 0x0C);
+        Assert.True(plain.AsSpan().IndexOf((byte[])[.. "EXIF"u8, 26, 0, 0, 0, .. OnlyOrientation]) > 0);
+        Assert.Equal(plain.Length - 8, BinaryPrimitives.ReadInt32LittleEndian(plain.AsSpan(4)));
+    }
+
     [Theory]
     [MemberData(nameof(Files))]
     public void Doing_it_twice_changes_nothing_more(string name)
@@ -115,6 +139,25 @@ public sealed class PictureFileTests
             ? PictureFile.Plain(plain.Value) is { IsGood: true } again && again.Value.AsSpan().SequenceEqual(plain.Value)
             : plain.Faults.Count == 1;
     }, iter: 2000);
+
+    /// <summary>TIFF 6.0: lying on its side (6), by somebody.</summary>
+    private static readonly byte[] Turned =
+    [
+        .. "II*\0"u8, 8, 0, 0, 0, 2, 0, 0x12, 1, 3, 0, 1, 0, 0, 0, 6, 0, 0, 0, 0x3B, 1, 2, 0, 9, 0, 0, 0, 38, 0, 0, 0, 0, 0, 0, 0,
+        .. "Somebody\0\0"u8,
+    ];
+
+    private static readonly byte[] OnlyOrientation = [.. "MM\0*"u8, 0, 0, 0, 8, 0, 1, 1, 0x12, 0, 3, 0, 0, 0, 1, 0, 6, 0, 0, 0, 0, 0, 0];
+
+    private static byte[] OnlyTurned(byte[] turned)
+    {
+        var plain = PictureFile.Plain(turned).Value;
+        var exif = ImageMetadataReader.ReadMetadata(new MemoryStream(plain)).OfType<ExifIfd0Directory>().Single();
+        Assert.Equal(6, exif.GetInt32(ExifDirectoryBase.TagOrientation));
+        Assert.DoesNotContain("Somebody", System.Text.Encoding.Latin1.GetString(plain), StringComparison.Ordinal);
+        Assert.Equal(plain, PictureFile.Plain(plain).Value);
+        return plain;
+    }
 
     private static byte[] Read(string name) => File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "Imaging", "Files", name));
 
