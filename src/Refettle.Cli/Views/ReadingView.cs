@@ -20,7 +20,7 @@ internal static class ReadingView
     }
 
     public static string Says(Reading reading) =>
-        $"{Word(reading.Kind)}{(reading.About is null ? "" : $": {reading.About}")}{string.Concat(Figures(reading).Select(figure => $", {figure}"))}";
+        $"{Word(reading.Kind)}{(reading.About is null ? "" : $": {string.Join(", ", reading.Also.Prepend(reading.About))}")}{string.Concat(Figures(reading).Select(figure => $", {figure}"))}";
 
     private static string Word(LineKind kind) => kind switch
     {

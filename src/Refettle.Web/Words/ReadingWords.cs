@@ -27,7 +27,7 @@ public static class ReadingWords
     {
         null => reading.Kind == LineKind.Note ? "the whole car" : null,
         ["corner", var corner] => Spots.TryParse(corner, out var spot) ? spot.Words().ToLowerInvariant() : corner,
-        _ => CaptureWords.Thing(reading.About!, car),
+        _ => CaptureWords.Things(reading.Also.Prepend(reading.About!).ToValueList(), car),
     };
 
     private static IEnumerable<string> Figures(Reading reading, CarLookup car)

@@ -12,7 +12,7 @@ internal static class BagLine
         for (var i = 0; i < words.Count; i++)
         {
             if (IsBag(words, i) && Code(words, i + 1) is { } code && !(IsEmptied(words) && Denial.Of(words, words.Count - 1)))
-                return Of(words, i, i + 1 + code.Words, code.Code, line, things);
+                return BagsLine.Read(words, i, line) ?? Of(words, i, i + 1 + code.Words, code.Code, line, things);
         }
 
         return null;
@@ -23,7 +23,7 @@ internal static class BagLine
     private static bool IsBag(List<string> words, int place) => words[place] == "bag"
         || (words[place] is "back" or "beg" or "bac" or "bags" && (place == 0 || Before.Contains(words[place - 1])));
 
-    private static (string Code, int Words)? Code(List<string> words, int place)
+    internal static (string Code, int Words)? Code(List<string> words, int place)
     {
         var skipped = place < words.Count && words[place] is "number" or "no" or "nr" ? 1 : 0;
         place += skipped;
@@ -39,14 +39,20 @@ internal static class BagLine
     {
         var about = new Reading { Kind = LineKind.BagPacked, About = $"bag {code}", Fit = 1 };
         var after = words.Skip(rest).ToList();
-        if (IsEmptied(words) || (after is ["used", "up", ..]) || (words.Contains("everything") && words.Contains("out")))
-            return about with { Kind = LineKind.BagEmptied };
-        if (Place(after) is { } place)
-            return about with { Kind = LineKind.BagMoved, Words = place };
+        if (Whole(words, after) is { } whole)
+            return whole with { About = about.About };
         var held = string.Join(' ', words.Take(bag).Concat(after)).Trim();
         return about with
         { Words = held.Length == 0 ? line.Trim() : Written(line, after, held), For = things([.. words.Take(bag), .. after]) };
     }
+
+    /// <summary>What a line tells of a bag as a whole; null when it tells what is in it.</summary>
+    internal static Reading? Whole(List<string> words, List<string> after) =>
+        IsEmptied(words) || (after is ["used", "up", ..]) || (words.Contains("everything") && words.Contains("out"))
+            ? new() { Kind = LineKind.BagEmptied, Fit = 1 }
+            : Place(after) is { } place
+            ? new() { Kind = LineKind.BagMoved, Fit = 1, Words = place }
+            : null;
 
     private static bool IsEmptied(List<string> words) => words.Exists(word => word is "empty" or "emptied");
 
@@ -55,11 +61,12 @@ internal static class BagLine
     {
         var skip = after switch
         {
-            ["is", "now", "in" or "on" or "under", ..] => 3,
-            ["is", "in" or "on" or "under", ..] => 2,
+            ["is" or "are", "now", "in" or "on" or "under", ..] => 3,
+            ["is" or "are", "in" or "on" or "under", ..] => 2,
             ["moved", "to", ..] => 2,
             ["lies" or "lie", "in" or "on" or "under", ..] => 2,
             ["now", "in" or "on" or "under", ..] => 2,
+            ["in" or "on" or "under", _, ..] when !after.Exists(word => KindWords.IsFastener(LineWords.Stem(word))) => 1,
             _ => 0,
         };
         var place = after.Skip(skip).Where((word, i) => word != "now" || i < after.Count - skip - 1);

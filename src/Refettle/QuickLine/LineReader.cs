@@ -19,7 +19,7 @@ public sealed class LineReader(Structure structure)
     public LineAnswer Read(string line, string? near = null)
     {
         if (BagLine.Read(line, BelongsTo) is { } bag)
-            return new(line, [bag, NoteOf(bag.About, bag.Fit)], []);
+            return new(line, bag.Kind == LineKind.Note ? [bag] : [bag, NoteOf(bag.Also.Count > 0 ? null : bag.About, bag.Fit)], []);
         var words = LineWords.Of(line);
         var kinds = KindJudge.Of(words);
         var readings = kinds.SelectMany((kind, place) => Readings(kind, words, near).Take(place == 0 ? MostThings : 1)).ToList();

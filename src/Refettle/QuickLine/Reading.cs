@@ -39,6 +39,9 @@ public sealed record Reading
     /// <summary>What it is about: <c>part x</c>, <c>joint x</c>, <c>bag 14</c>, <c>corner rl</c>; null for the whole car.</summary>
     public string? About { get; init; }
 
+    /// <summary>Further bags of which it tells the same: <c>bag 15</c>.</summary>
+    public ValueList<string> Also { get; init; } = [];
+
     /// <summary>How well the words of the line fit the thing, 0 to 1: a share of words, no probability.</summary>
     public double Fit { get; init; }
 

@@ -9,7 +9,8 @@ public static class Telling
     public static ValueList<Happening> Of(Car car, LineAnswer answer, Reading reading)
     {
         var note = new Noted(answer.Line.Trim(), Named(reading.About));
-        var facts = Facts(car, answer.Line, reading).ToList();
+        var facts = reading.Also.Prepend(reading.About)
+            .SelectMany(about => Facts(car, answer.Line, reading with { About = about })).ToList();
         var isSaid = facts.Count > 0
             && (reading != answer.Best || answer.Unread.Count == 0 || reading.Words is not null || reading.Scale is not null);
         return [.. facts, .. isSaid ? [] : new[] { note }, .. Wanted(reading)];

@@ -83,6 +83,18 @@ public sealed class TellingTests
         { "bag 14 four washers", [new BagPacked("14", "four washers", [], null)] },
         { "bag 14 is in the blue box", [new BagMoved("14", "the blue box")] },
         { "bag 14 empty", [new BagEmptied("14")] },
+        { "bag 12 on shelf 2", [new BagMoved("12", "shelf 2")] },
+        { "bag 12 under seat bolts", [new BagPacked("12", "under seat bolts", ["joint rl-damper-bolt"], null)] },
+        { "bag 12 - 4 washers", [new BagPacked("12", "4 washers", [], null)] },
+        { "bags 12 and 13 on shelf 2", [new BagMoved("12", "shelf 2"), new BagMoved("13", "shelf 2")] },
+        { "bags 12, 13 and 14 are in the blue box",
+            [new BagMoved("12", "the blue box"), new BagMoved("13", "the blue box"), new BagMoved("14", "the blue box")] },
+        { "bag twelve and bag a7 moved to shelf 2", [new BagMoved("12", "shelf 2"), new BagMoved("a7", "shelf 2")] },
+        { "bags 12 and 13 are empty", [new BagEmptied("12"), new BagEmptied("13")] },
+        { "bags 12 to 14 on shelf 2", [new Noted("bags 12 to 14 on shelf 2", null)] },
+        { "bags 12-14 on shelf 2", [new Noted("bags 12-14 on shelf 2", null)] },
+        { "bags 12 and 13 shims", [new Noted("bags 12 and 13 shims", null)] },
+        { "bags 12 four washers", [new BagPacked("12", "four washers", [], null)] },
         { "milk", [new Noted("milk", null)] },
     };
 

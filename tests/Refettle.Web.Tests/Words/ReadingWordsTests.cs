@@ -13,6 +13,7 @@ public sealed class ReadingWordsTests
     [InlineData("rear axle rusty", "Condition: Rear axle, no word of its scale: kept as a note")]
     [InlineData("rear axle off 25 min", "Off or open: Rear axle, 25 min")]
     [InlineData("bag 14 four washers thick ones outside", "Put into: Bag 14, four washers thick ones outside")]
+    [InlineData("bags 12 and 13 on shelf 2", "Moved: Bag 12, Bag 13, shelf 2")]
     [InlineData("height rl 382", "Ride height: rear left, 382 mm")]
     [InlineData("buy milk", "Note: the whole car")]
     [InlineData("bolt left leaf spring body moved after 2 soaks", "Tried: Bolt: Rear left leaf spring – Body shell, soak, soaked: free")]
