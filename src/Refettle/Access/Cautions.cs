@@ -25,6 +25,15 @@ internal static class Cautions
             .Concat(Passed(way, parts, standing, gone)).Concat(Beside(way, parts, standing, gone)).Distinct().ToValueList();
     }
 
+    /// <summary>Under a car that stands on what was found too weak. No stance is taken that rests on that, but the car may stand so
+    /// already.</summary>
+    /// <param name="taken">The stance that the car is in by then; null when it is not known.</param>
+    public static IEnumerable<string> Weak(CarStanding standing, string? taken, string? posture) =>
+        posture == Ordering.Workplace.Under && taken is not null && standing.States.GetValueOrDefault(taken) is { } stance
+            ? standing.Carriers(stance).Where(standing.Car.Unsound.Contains).Select(part =>
+                $"Not under it: {standing.Parts[part].Name} was found too weak to carry the car, and the car stands on it now ({stance.Name}).")
+            : [];
+
     /// <summary>Of posture, tool, and states that are brought about.</summary>
     private static IEnumerable<string> Working(WaySource way, CarStanding standing)
     {

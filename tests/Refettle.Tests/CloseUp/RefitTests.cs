@@ -52,6 +52,25 @@ public sealed class RefitTests
         Assert.Equal("above-axle", Assert.Single(sheet.Steps.Single(step => step.Fact == Fact.Off("axle-unit")).LastLooks).Space);
     }
 
+    /// <summary>It stands on its stands, and its sill turns out to be rust.</summary>
+    [Fact]
+    public void Nobody_is_sent_back_under_what_stands_on_a_weak_part_without_a_word()
+    {
+        var stands = new Structure
+        {
+            States = [new() { Id = "on-stands", Name = "On stands", IsStance = true, Supports = ["body"], Ways = [] },
+                new() { Id = "on-wheels", Name = "On its wheels", IsStance = true, Ways = [] }],
+        };
+        const string Weak = "Not under it: Body was found too weak to carry the car, and the car stands on it now (On stands).";
+        RefitSheet Back(params Happening[] then) =>
+            RefitPlanner.Of(History([.. Begin(), new StructureAdded("sheet", stands, []), .. Strip().Skip(2), .. then]));
+        var weak = Back(new StanceTaken("on-stands"), new SoundnessJudged("body", false)).Steps.Where(step => step.Stance is null).ToList();
+        Assert.NotEmpty(weak);
+        Assert.All(weak, step => Assert.Equal(Weak, step.Cautions[0]));
+        Assert.All(Back(new StanceTaken("on-wheels"), new SoundnessJudged("body", false)).Steps.Concat(Back(new StanceTaken("on-stands")).Steps),
+            step => Assert.DoesNotContain(Weak, step.Cautions));
+    }
+
     [Fact]
     public void A_step_says_what_the_strip_remembers_where_its_parts_are_and_how_tight()
     {

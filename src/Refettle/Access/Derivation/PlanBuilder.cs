@@ -42,7 +42,7 @@ internal sealed class PlanBuilder(CarStanding standing)
             Stance = _stance,
             Needs = way.Needs.ToValueList(),
             Destroys = way.Way?.Destroys ?? [],
-            Cautions = [.. Weak(posture), .. StoodOn(way), .. Cautions.Of(way, standing, _gone)],
+            Cautions = [.. Cautions.Weak(standing, _stance, posture), .. StoodOn(way), .. Cautions.Of(way, standing, _gone)],
             Prop = Propping.Of(way, standing, _opened, _toLift, _spared, _gone),
             Origin = way.Way?.Origin ?? Workplace.OutOf(way, standing)?.Origin ?? Origin.Default,
         };
@@ -54,13 +54,6 @@ internal sealed class PlanBuilder(CarStanding standing)
             _spared.Add(way.Fact.Subject);
         return step;
     }
-
-    /// <summary>No stance is taken that rests on what is too weak, but the car may stand so already.</summary>
-    private IEnumerable<string> Weak(string? posture) =>
-        posture == Workplace.Under && Stance is { } stance
-            ? standing.Carriers(stance).Where(standing.Car.Unsound.Contains).Select(part =>
-                $"Not under it: {standing.Parts[part].Name} was found too weak to carry the car, and the car stands on it now ({stance.Name}).")
-            : [];
 
     /// <summary>No order of the steps keeps on what carries the car, or none was asked for: then it is said.</summary>
     private IEnumerable<string> StoodOn(WaySource way)

@@ -14,7 +14,9 @@ public static class RefitPlanner
         var network = NetworkPlanner.Of(new() { Car = car, Plan = Plan.Nothing });
         var (standing, memory) = (new CarStanding(car), new StripMemory(history));
         var held = new HeldSteps(standing, network, absent);
-        var steps = RefitOrder.Of(network, memory, held).SelectMany(task => Steps(standing, task, memory, held)).ToValueList();
+        var stance = car.Stance;
+        var steps = RefitOrder.Of(network, memory, held)
+            .SelectMany(task => Steps(standing, task, stance = task.Stance ?? stance, memory, held)).ToValueList();
         return new(steps, Leftover(car, steps), ToBleed(standing),
             network.Tasks
                 .Where(task => task.Kind == TaskKind.Check || task is { Kind: TaskKind.HandIn, Mark: not { Progress: TaskProgress.Done } })
@@ -23,12 +25,13 @@ public static class RefitPlanner
     }
 
     /// <summary>A change of stance is one step; what follows by itself from another step is none.</summary>
-    private static IEnumerable<RefitStep> Steps(CarStanding standing, WorkTask task, StripMemory memory, HeldSteps held)
+    /// <param name="stance">The one that the car is in by then.</param>
+    private static IEnumerable<RefitStep> Steps(CarStanding standing, WorkTask task, string? stance, StripMemory memory, HeldSteps held)
     {
         if (task.Kind == TaskKind.Stance)
         {
-            var stance = task.Stance is { } named ? Fact.State(named) : default;
-            yield return new(stance, task.Says, Side.None, Zone.WholeCar, task.Stance, task.Takes, task.Origin, null, [], [], [],
+            var taken = task.Stance is { } named ? Fact.State(named) : default;
+            yield return new(taken, task.Says, Side.None, Zone.WholeCar, task.Stance, task.Takes, task.Origin, null, [], [], [],
                 task.Cautions, [])
             { WaitsFor = held.Of(task, null) };
         }
@@ -39,7 +42,8 @@ public static class RefitPlanner
             yield return new(step.Fact, PuttingBack.Says(step, standing), SideOf(step.Fact, standing), step.Place, task.Stance,
                 step.Cost.Close, step.Origin, joint is null ? null : CardOf(joint),
                 memory.Of(step.Fact), memory.PhotosOf(step.Fact), memory.BagsOf(step.Fact),
-                Cautions(step, joint, standing, memory), LooksOf(step.Fact, standing.Car, memory))
+                [.. Access.Cautions.Weak(standing, stance, step.Posture).Union(Cautions(step, joint, standing, memory))],
+                LooksOf(step.Fact, standing.Car, memory))
             { WaitsFor = held.Of(task, step) };
         }
     }
