@@ -22,7 +22,7 @@ public static class SettingsEdit
     /// <summary>The settings with some changed, or all faults of the keys and values.</summary>
     public static Result<Settings> Of(Settings settings, ValueList<KeyValue> values)
     {
-        var wrong = _table.Faults("settings", values).ToList();
+        var wrong = _table.Faults("settings", values).Concat(Empty(settings, values)).ToList();
         if (wrong.Count > 0)
             return Result<Settings>.Bad(wrong);
         var given = new Given("settings").With(values, _table.Lists);
@@ -43,6 +43,14 @@ public static class SettingsEdit
         ("place-change", $"{settings.PlaceChange}", "what a change of zone is worth in the order of steps"),
         ("posture-change", $"{settings.PostureChange}", "what a change of posture is worth in the order of steps"),
     ];
+
+    /// <summary>Each of them counts, so none can be without a value but a list.</summary>
+    private static IEnumerable<Fault> Empty(Settings settings, ValueList<KeyValue> values) =>
+        from value in values
+        where value.Value.Length == 0 && !_table.Lists.Contains(value.Key)
+        from row in Rows(settings, "")
+        where row.Key == value.Key
+        select new Fault("settings", $"{value.Key} has no value", $"Say how much; it is {value.Key}={row.Value.Trim()} now.");
 
     private static Settings Read(Fields fields, Settings old) => new()
     {

@@ -125,6 +125,20 @@ public sealed class HandEditTests
     }
 
     [Fact]
+    public void A_setting_without_a_value_is_asked_for_and_what_it_is_can_be_given_again()
+    {
+        foreach (var key in SettingsEdit.Rows(Settings.Standard, "").Select(row => row.Key).Where(key => key != "lifted"))
+        {
+            var fault = Assert.Single(SettingsEdit.Of(Settings.Standard, Keys($"{key}=")).Faults);
+            Assert.Equal($"{key} has no value", fault.Found);
+            var again = fault.Mend["Say how much; it is ".Length..^" now.".Length];
+            Assert.Equal(Settings.Standard, SettingsEdit.Of(Settings.Standard, Keys(again)).Value);
+        }
+
+        Assert.Empty(SettingsEdit.Of(Settings.Standard with { Lifted = ["damper"] }, Keys("lifted=")).Value.Lifted);
+    }
+
+    [Fact]
     public void Settings_change_key_by_key()
     {
         var settings = SettingsEdit.Of(Settings.Standard, Keys("per-hour=45", "unique-off=2 h", "lifted=damper")).Value;
