@@ -52,7 +52,7 @@ internal static class CoatingCheck
         foreach (var row in rows)
         {
             if (row.Celsius is < -30 or > 80 || row.OpensHours is < 0 or > 10_000 || row.ClosesHours is < 0 or > 100_000)
-                yield return new($"{place} recoat", $"{row.OpensHours:0.##} to {row.ClosesHours:0.##} h at {row.Celsius:0.#} °C",
+                yield return new($"{place} recoat", $"{Window(row)} at {row.Celsius:0.#} °C",
                     "Give -30 to 80 °C, 0 to 10000 h for the shortest and up to 100000 h for the longest time.");
             if (row.ClosesHours <= row.OpensHours)
                 yield return new($"{place} recoat", $"the window at {row.Celsius:0.#} °C closes before it opens",
@@ -64,6 +64,10 @@ internal static class CoatingCheck
         if (rows.Select(row => row.Celsius).Distinct().Count() < rows.Count)
             yield return new($"{place} recoat", "two rows are for one temperature", "Give each temperature once.");
     }
+
+    private static string Window(RecoatRow row) => row.ClosesHours is { } closes
+        ? $"{row.OpensHours:0.##} to {closes:0.##} h"
+        : $"{row.OpensHours:0.##} h or longer";
 
     private static IEnumerable<Fault> System(Car car, CoatingSystem system)
     {

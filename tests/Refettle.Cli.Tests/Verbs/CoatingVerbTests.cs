@@ -72,6 +72,7 @@ public sealed class CoatingVerbTests
     [InlineData("pot-life=4", "unit")]
     [InlineData("recoat=16h..7d", "@20C")]
     [InlineData("recoat=7d..16h@20C", "shortest time first")]
+    [InlineData("recoat=100000000h..open@20C", "100000000 h or longer at 20 °C")]
     [InlineData("solids=140%", "1 to 100")]
     [InlineData("kind=epoxi-primer", "epoxy-primer")]
     [InlineData("potlife=4h", "pot-life")]
