@@ -44,8 +44,22 @@ public sealed class CarForecastTests
         { Overrun = Punctual, Missed = 0 };
     }
 
+    private static WorkTask Parcel() => Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait) with { Promised = Promiser.Supplier };
+
     private static WorkTask Task(string id, decimal minutes, TaskKind kind = TaskKind.Work) =>
         new() { Id = id, Kind = kind, Says = id, Takes = new(minutes), Pace = kind == TaskKind.Wait ? Pace.WallClock : Pace.Pausing };
+
+    /// <summary>What the owner calls a wait of his own makes nobody promise it.</summary>
+    [Theory]
+    [InlineData("wait.shop.one")]
+    [InlineData("wait.delivery.one")]
+    public void A_wait_is_late_by_whose_promise_it_is_and_not_by_its_name(string name)
+    {
+        var wait = Task(name, 24 * 60, TaskKind.Wait);
+        var question = Small(wait, Task("fit", 60));
+        Assert.Null(new Consignments(question).Of(wait));
+        Assert.DoesNotContain(CarForecast.Of(question).Value.Assumed, line => line.StartsWith("Deliveries", StringComparison.Ordinal));
+    }
 
     [Fact]
     public void What_takes_what_was_planned_is_finished_as_planned()
@@ -67,7 +81,7 @@ public sealed class CarForecastTests
         var cure = Task("wait.cure.one", 24 * 60, TaskKind.Wait) with { AtWorst = new(5 * 24 * 60) };
         var forecast = CarForecast.Of(Small(Task("one", 120), cure, Task("two", 90))).Value;
         Assert.True(forecast.At(forecast.Answer.NineteenInTwenty.Time!.Value) > new LocalDateTime(2027, 3, 4, 19, 30));
-        var parcel = Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait) with { AtWorst = new(20 * 24 * 60) };
+        var parcel = Parcel() with { AtWorst = new(20 * 24 * 60) };
         var question = Small(parcel, Task("fit", 60));
         var promise = Assert.IsType<Promise>(new Consignments(question).Of(parcel));
         Assert.Equal((10 * 24 * 60, 1.0), (promise.Promised, promise.Lateness.Factor));
@@ -82,7 +96,7 @@ public sealed class CarForecastTests
     [Fact]
     public void An_order_is_placed_so_early_that_it_holds_nothing_up()
     {
-        var question = Small(Task("order.part", 10, TaskKind.Order), Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait),
+        var question = Small(Task("order.part", 10, TaskKind.Order), Parcel(),
             Task("fit", 60)) with
         { Confidence = 0.5, Futures = 20_000 };
         var latest = Assert.Single(CarForecast.Of(question).Value.Answer.OrderBy);
@@ -109,7 +123,7 @@ public sealed class CarForecastTests
     [Fact]
     public void Hardly_any_confidence_takes_the_luckiest_future()
     {
-        var question = Small(Task("order.part", 10, TaskKind.Order), Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait),
+        var question = Small(Task("order.part", 10, TaskKind.Order), Parcel(),
             Task("fit", 60)) with
         { Confidence = 1e-18 };
         Assert.Equal("wait.delivery.part", Assert.Single(CarForecast.Of(question).Value.Answer.OrderBy).Id);
@@ -181,7 +195,7 @@ public sealed class CarForecastTests
     [Fact]
     public void A_supplier_who_is_known_to_be_late_moves_the_finish()
     {
-        var way = Task("wait.delivery.part", 10 * 24 * 60, TaskKind.Wait) with
+        var way = Parcel() with
         { Delivery = new("part", "On the way", "Harbour Rubber", null, 10, 10, Origin.User) };
         var asked = Small(Task("order.part", 10, TaskKind.Order), way, Task("fit", 60));
         var known = asked with

@@ -54,14 +54,15 @@ internal sealed class Consignments(CarForecastQuestion question)
         }
     }
 
-    private static Lateness? Usual(WorkTask task) => !task.IsWait ? null
-        : task.Id.StartsWith("wait.delivery.", StringComparison.Ordinal) ? Lateness.OfDeliveries
-        : IsShop(task) ? Lateness.OfShops
-        : null;
+    private static Lateness? Usual(WorkTask task) => task.Promised switch
+    {
+        Promiser.Supplier => Lateness.OfDeliveries,
+        Promiser.Shop => Lateness.OfShops,
+        _ => null,
+    };
 
-    private static bool IsShop(WorkTask task) => task.Id.StartsWith("wait.shop.", StringComparison.Ordinal);
-
-    private static bool IsOf(KnownLateness known, WorkTask task) => task.Delivery?.From == known.Who && known.IsShop == IsShop(task);
+    private static bool IsOf(KnownLateness known, WorkTask task) =>
+        task.Delivery?.From == known.Who && known.IsShop == (task.Promised == Promiser.Shop);
 
     /// <summary>The quantiles of what is left of a log-normal time, given that so much of it has passed.</summary>
     internal static Func<double, double> Left(double median, double sigma, double passed)

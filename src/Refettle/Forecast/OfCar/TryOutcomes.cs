@@ -44,9 +44,10 @@ internal sealed class TryOutcomes
                 goesOn: others.Count == before.Count || !others.Exists(other => IsBefore(task, other))));
     }
 
+    /// <summary>The tries that only ease a joint come before those that open it.</summary>
     private bool IsBefore(WorkTask one, WorkTask other) =>
         _question.Network.Links.Any(link => link.Before == one.Id && link.After == other.Id)
-        || (one.Id.StartsWith("ease.", StringComparison.Ordinal) && other.Id.StartsWith("try.", StringComparison.Ordinal));
+        || (one.Steps.Count == 0 && other.Steps.Count > 0);
 
     /// <summary>The joint before the first try of the plan: soaked where the plan soaks it.</summary>
     private NextTryQuestion? Begin(Joint joint)

@@ -31,13 +31,19 @@ public static class Deliveries
             OnTheWay(about, things, wait?.Days, wait?.Origin ?? Origin.Default) with { AtWorst = AtWorst(wait) });
 
     /// <summary>The way of what the shelf knows: under way since it was ordered, or behind one sitting for its supplier.</summary>
-    /// <param name="name">Of its wait; where something else has it the wait gets a number.</param>
-    internal static string Of(NetworkDraft draft, Consignment consignment, string? name = null)
+    internal static string Of(NetworkDraft draft, Consignment consignment) =>
+        Of(draft, consignment, Name(consignment.Id), Promiser.Supplier);
+
+    /// <summary>The same of what is at a shop.</summary>
+    internal static string Back(NetworkDraft draft, Consignment consignment, string asked) =>
+        Of(draft, consignment, asked, Promiser.Shop);
+
+    /// <param name="asked">The name of its wait; where something else has it the wait gets a number.</param>
+    private static string Of(NetworkDraft draft, Consignment consignment, string asked, Promiser promised)
     {
-        var asked = name ?? Name(consignment.Id);
         if (draft.Named(asked).FirstOrDefault(one => draft[one].Delivery == consignment) is { } known)
             return known;
-        var id = draft.Add(TryTasks.Wait(asked, consignment.Says, Days(consignment.Days), consignment.Origin) with
+        var id = draft.Add(TryTasks.Wait(asked, consignment.Says, Days(consignment.Days), consignment.Origin, promised) with
         { Delivery = consignment });
         draft.Change(id, task => task with { Mark = consignment.On is { } on ? new(id, TaskProgress.Begun, on.AtMidnight()) : null });
         if (consignment.On is null)
@@ -60,7 +66,7 @@ public static class Deliveries
     private static string Name(string about) => $"wait.delivery.{about}";
 
     private static WorkTask OnTheWay(string about, string things, decimal? days, Origin origin) =>
-        TryTasks.Wait(Name(about), $"On the way: {things}", Days(days ?? DefaultDays), days is null ? Origin.Default : origin);
+        TryTasks.Wait(Name(about), $"On the way: {things}", Days(days ?? DefaultDays), days is null ? Origin.Default : origin, Promiser.Supplier);
 
     private static string Behind(NetworkDraft draft, string order, WorkTask wait)
     {

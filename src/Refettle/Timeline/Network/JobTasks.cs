@@ -31,8 +31,8 @@ internal sealed class JobTasks(NetworkDraft draft, StripTasks strip, RefitTasks 
         foreach (var wait in job.Waits.Where(wait => wait.Kind == WaitKind.OutsideShop).Reverse())
         {
             var send = draft.Add(Task($"send.{job.Id}", TaskKind.Send, $"Pack, count, photograph and send out: {wait.Says}", 30, job));
-            var away = draft.Add(TryTasks.Wait($"wait.shop.{job.Id}", $"At the shop: {wait.Says}", Deliveries.Days(wait.Days),
-                wait.Origin) with
+            var away = draft.Add(TryTasks.Wait(TryTasks.AtShop(job.Id), $"At the shop: {wait.Says}", Deliveries.Days(wait.Days),
+                wait.Origin, Promiser.Shop) with
             { Jobs = [job.Id], AtWorst = Deliveries.AtWorst(wait) });
             var back = draft.Add(Task($"return.{job.Id}", TaskKind.Return, $"Count and look over what comes back: {wait.Says}", 20, job));
             draft.Link(send, away);

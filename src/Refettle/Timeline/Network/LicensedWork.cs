@@ -32,7 +32,8 @@ internal sealed class LicensedWork(NetworkDraft draft)
             Cautions = [Way]
         });
         var wait = draft.Add(
-            TryTasks.Wait($"wait.shop.{task.Id}", $"Until the appointment: {task.Says}", Deliveries.Days(DefaultDays), Origin.Default));
+            TryTasks.Wait(TryTasks.AtShop(task.Id), $"Until the appointment: {task.Says}", Deliveries.Days(DefaultDays), Origin.Default,
+                Promiser.Shop));
         draft.Link(book, wait);
         draft.Link(wait, task.Id, why: "licensed people only");
         draft.Change(task.Id, one => one with { Pace = Pace.WallClock, Uses = [], Says = $"At the licensed workshop: {one.Says}" });

@@ -69,8 +69,9 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
             return Return(part, back);
         var send = Work($"send.{part.Id}", $"Pack, count, photograph and send out: {part.Name}", 30, Origin.CommonPractice, opened,
             TaskKind.Send);
-        var away = draft.Add(TryTasks.Wait($"wait.shop.{part.Id}", $"At the shop: {part.Name}",
-            Deliveries.Days(estimate?.OutsideDays ?? DefaultShopDays), estimate?.OutsideDays is null ? Origin.Default : Origin.User));
+        var away = draft.Add(TryTasks.Wait(TryTasks.AtShop(part.Id), $"At the shop: {part.Name}",
+            Deliveries.Days(estimate?.OutsideDays ?? DefaultShopDays), estimate?.OutsideDays is null ? Origin.Default : Origin.User,
+            Promiser.Shop));
         draft.Link(send, away);
         return Return(part, away);
     }
@@ -102,8 +103,12 @@ internal sealed class PartTasks(NetworkDraft draft, CarStanding standing, StripT
         var exposure = standing.Zones.TryGetValue(part.Zone, out var zone) ? zone.Exposure : 0;
         if (standing.Car.Coating.Of(part.Id) is not null
             || (exposure >= 3 && !part.Hazards.Any(hazard => hazard is Hazard.Rubber or Hazard.Plastic)))
-            last = new CoatTasks(draft, standing.Car, parts)
-                .Add(part, Work($"derust.{part.Id}", $"Derust to bright metal, degrease: {part.Name}", 60, Origin.CommonPractice, last));
+        {
+            var bare = Work($"derust.{part.Id}", $"Derust to bright metal, degrease: {part.Name}", 60, Origin.CommonPractice, last);
+            draft.Change(bare, task => task with { Bares = part.Id });
+            last = new CoatTasks(draft, standing.Car, parts).Add(part, bare);
+        }
+
         return Work($"rebuild.{part.Id}", $"Rebuild, measure, grease: {part.Name}", estimate?.Work?.Value ?? RebuildMinutes,
             estimate?.Work is null ? Origin.Default : Origin.User, last);
     }

@@ -10,13 +10,12 @@ internal sealed class PartsWaits(NetworkDraft draft, PartsAhead? ahead)
     public bool IsAsked => ahead is not null;
 
     /// <summary>The wait for a part that is at a shop; null when it is not.</summary>
-    public string? Back(string part) => _away.TryGetValue(part, out var away) ? Deliveries.Of(draft, away.Work, Name(part)) : null;
+    public string? Back(string part) =>
+        _away.TryGetValue(part, out var away) ? Deliveries.Back(draft, away.Work, TryTasks.AtShop(part)) : null;
 
     /// <summary>Parts at a shop that nothing waits for yet.</summary>
     public IEnumerable<AwayPart> Unawaited =>
-        _away.Values.Where(one => !draft.Named(Name(one.Part)).Any(id => draft[id].Delivery == one.Work)).ToList();
-
-    private static string Name(string part) => $"wait.shop.{part}";
+        _away.Values.Where(one => !draft.Named(TryTasks.AtShop(one.Part)).Any(id => draft[id].Delivery == one.Work)).ToList();
 
     /// <summary>A task takes what goes onto a place.</summary>
     /// <param name="unasked">Makes the wait where the shelf was not asked; null for what is taken to be there then.</param>

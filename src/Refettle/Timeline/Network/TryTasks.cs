@@ -146,8 +146,11 @@ internal sealed class TryTasks(NetworkDraft draft, CarStanding standing, StripTa
     private static string Some(ValueList<string> things) =>
         $"{string.Join(", ", things.Take(3))}{(things.Count > 3 ? $" and {things.Count - 3} more" : "")}";
 
-    public static WorkTask Wait(string id, string says, Minutes minutes, Origin origin) =>
-        new() { Id = id, Kind = TaskKind.Wait, Says = says, Takes = minutes, Origin = origin, Pace = Pace.WallClock };
+    public static WorkTask Wait(string id, string says, Minutes minutes, Origin origin, Promiser promised = Promiser.Nobody) => new()
+    { Id = id, Kind = TaskKind.Wait, Says = says, Takes = minutes, Origin = origin, Pace = Pace.WallClock, Promised = promised };
+
+    /// <summary>The name of the wait for what is at a shop.</summary>
+    public static string AtShop(string about) => $"wait.shop.{about}";
 
     private static ValueList<string> Cautions(WorkTask task, ValueList<Rung> rungs) =>
         task.Cautions.Concat(rungs.SelectMany(rung => rung.Cautions)).Distinct().ToValueList();

@@ -31,7 +31,7 @@ internal sealed class WasteOf(NetworkDraft draft, CarStanding standing, IReadOnl
     }
 
     /// <summary>The tasks after which it is there.</summary>
-    public IEnumerable<string> Tasks() => draft.Tasks.Where(task => task.Kind == TaskKind.Coat || IsDerusting(task)
+    public IEnumerable<string> Tasks() => draft.Tasks.Where(task => task.Kind == TaskKind.Coat || task.Bares is not null
         || (task.Kind is TaskKind.Strip or TaskKind.Try
             && task.Steps.Any(step => IsSource(new(step.Fact, step.Destroys, IsHandedIn: false))))).Select(task => task.Id).ToList();
 
@@ -47,9 +47,9 @@ internal sealed class WasteOf(NetworkDraft draft, CarStanding standing, IReadOnl
         if (_off.Where(IsSuspect).ToList() is { Count: > 0 } suspect)
             yield return WasteRules.Of(WasteKind.SuspectedAsbestos, "Old linings, gaskets and their dust",
                 suspect.Select(part => $"{part.Name}{(IsSaidSuspect(part) ? "" : ByItsName)}"));
-        if (draft.Tasks.Where(IsDerusting).ToList() is { Count: > 0 } bare)
+        if (draft.Tasks.Select(task => task.Bares).OfType<string>().ToList() is { Count: > 0 } bare)
             yield return WasteRules.Of(WasteKind.Dust, "Blasting and sanding dust",
-                bare.Select(task => standing.Parts[task.Id["derust.".Length..]].Name));
+                bare.Select(part => standing.Parts[part].Name));
     }
 
     private IEnumerable<Waste> Coats()
@@ -58,7 +58,7 @@ internal sealed class WasteOf(NetworkDraft draft, CarStanding standing, IReadOnl
             .Concat(PaintLeft.Of(standing.Car)).ToList();
         if (coats.Count > 0)
             yield return WasteRules.Of(WasteKind.Paint, "Remains of paint and hardener", coats);
-        if (coats.Count > 0 || draft.Tasks.Any(IsDerusting))
+        if (coats.Count > 0 || draft.Tasks.Any(task => task.Bares is not null))
             yield return WasteRules.Of(WasteKind.Solvent, "Used thinner and degreaser", []);
     }
 
@@ -75,8 +75,6 @@ internal sealed class WasteOf(NetworkDraft draft, CarStanding standing, IReadOnl
         WasteKind.Mercury => "Switches with mercury",
         _ => "Old tyres",
     };
-
-    private static bool IsDerusting(WorkTask task) => task.Id.StartsWith("derust.", StringComparison.Ordinal);
 
     /// <summary>As the description says; else a gasket by its name.</summary>
     private static bool IsSuspect(Part part) => IsSaidSuspect(part) || IsCalled(part, "gasket");

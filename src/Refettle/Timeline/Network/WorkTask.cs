@@ -68,6 +68,12 @@ public sealed record WorkTask
     /// <summary>Of a wait, what it takes at worst, where the owner said so.</summary>
     public Minutes? AtWorst { get; init; }
 
+    /// <summary>Whose promise a wait is.</summary>
+    public Promiser Promised { get; init; }
+
+    /// <summary>The part that it bares to bright metal, by identifier.</summary>
+    public string? Bares { get; init; }
+
     /// <summary>What a wait is for, where the shelf knows it.</summary>
     public Consignment? Delivery { get; init; }
 
