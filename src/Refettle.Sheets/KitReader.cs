@@ -89,7 +89,7 @@ public static class KitReader
                 Name = role,
                 Role = role,
                 IsOptional = true,
-                Means = "sub-assembly that these parts leave with",
+                Means = $"sub-assembly that these parts leave with: {role.Replace('-', ' ')}",
                 Joins = joins.Texts(role)
             };
     }

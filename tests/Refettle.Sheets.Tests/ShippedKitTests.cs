@@ -25,6 +25,12 @@ public sealed class ShippedKitTests
         None(files.SelectMany(file => SheetReader.Read(File.ReadAllBytes(file), file).Faults));
     }
 
+    /// <summary>A page asks for all of them in a row.</summary>
+    [Fact]
+    public void No_kit_asks_for_two_connections_in_the_same_words() =>
+        Assert.Empty(Checkout.Shelf.Kits.SelectMany(kit => kit.Holes.GroupBy(hole => hole.Means).Where(same => same.Count() > 1)
+            .Select(same => $"{kit.Id}: {same.Key}")));
+
     /// <summary>Kits that are alternatives (two kinds of front suspension) have identifiers in common: the second one is refused, so both
     /// orders are tried.</summary>
     [Theory]
