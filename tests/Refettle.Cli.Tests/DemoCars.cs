@@ -28,6 +28,9 @@ public class DemoCars : IDisposable
     /// <summary>What the estate's answer says to a person.</summary>
     public string Tell(params string[] words) => _bench.Out([.. words, "--car", "heron-22"]);
 
+    /// <summary>What was said beside the last answer.</summary>
+    public string Aside => _bench.Error;
+
     /// <summary>The answer of an estate at which nothing was done yet.</summary>
     public JsonElement AskWhole(params string[] words) => _bench.Json([.. words, "--sheet", Sheet("heron-22")]);
 

@@ -41,6 +41,20 @@ public sealed class DemoAnswersTests(DemoCars cars) : IClassFixture<DemoCars>
         Assert.InRange(Count(cars.Ask("coating", "plan"), "sessions"), 2, 4);
     }
 
+    /// <summary>The timeline names the order; what came of it only the books know. A task of a job has no place in them.</summary>
+    [Theory]
+    [InlineData("order.harbour-rubber", true)]
+    [InlineData("order.dampers", false)]
+    public void An_order_that_is_marked_is_told_how_it_is_booked(string order, bool isTold)
+    {
+        foreach (var (mark, isSaid) in new[] { ("done", isTold), ("begun", isTold), ("ahead", false) })
+        {
+            cars.Tell("task", mark, order);
+            Assert.Equal(isSaid, cars.Aside.Contains("refettle orders place SUPPLIER", StringComparison.Ordinal));
+            cars.Tell("strike", "last");
+        }
+    }
+
     /// <summary>What follows from what was done is not told again, an end that many cars lack is none, and a number has its name.</summary>
     [Fact]
     public void Nothing_is_told_twice_or_by_number_alone()

@@ -129,7 +129,10 @@ internal static class TaskVerb
     private static Reply Write(Desk desk, OpenCar open, Happening happening) =>
         desk.Record(open, [happening],
             now => SpellVerb.Said(now, $"{CalendarWords.Sentence(happening)}.")
-                .With(TaskNames.Unknown(desk, now, Named(happening)).ToList()));
+                .With(TaskNames.Notes(desk, now, Named(happening), Marked(happening))));
+
+    private static string? Marked(Happening happening) =>
+        happening is TaskMarked { Mark: { Progress: not TaskProgress.Ahead } mark } ? mark.Task : null;
 
     /// <summary>Tasks of the timeline that it speaks of.</summary>
     private static IEnumerable<string> Named(Happening happening) => happening switch
