@@ -160,13 +160,14 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
         (_log, _plan) = (log, plan);
         Fold();
         await photos.LoadAsync();
+        Names = await keeper.GetAsync<DeviceNames>(NamesKey) ?? DeviceNames.None;
         await log.SyncAsync();
-        await LearnNamesAsync();
         if (_log != log)
             return;
         Opening = false;
         Fold();
         await lookout.BeginAsync(() => Opening ? Task.CompletedTask : SyncAsync());
+        await LearnNamesAsync();
         await SendPhotosAsync();
     }
 
@@ -183,9 +184,10 @@ public sealed class OpenCar(ServerApi server, IKeeper keeper, ThisDevice device,
 
     private async Task LearnNamesAsync()
     {
-        if (await server.NamesAsync() is { IsGood: true } told)
-            await keeper.PutAsync(NamesKey, told.Value);
-        Names = await keeper.GetAsync<DeviceNames>(NamesKey) ?? DeviceNames.None;
+        if (await server.NamesAsync() is not { IsGood: true } told)
+            return;
+        Names = told.Value;
+        await keeper.PutAsync(NamesKey, told.Value);
     }
 
     private async Task SendPhotosAsync()
