@@ -161,7 +161,7 @@ internal sealed class FinishSearch
             return false;
         }
 
-        var exchange = new Exchange();
+        var exchange = new Exchange(_effort.Limits.Workers);
         _proofs = [.. Enumerable.Range(0, _effort.Limits.Workers)
             .Select(place => new ProofSearch(_builder.Network, _builder.Earliest!, latest, _effort.Limits.Seed, exchange, place))];
         return true;

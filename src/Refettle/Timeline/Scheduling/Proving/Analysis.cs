@@ -1,7 +1,8 @@
 namespace Refettle.Timeline.Scheduling.Proving;
 
 /// <summary>Learns from what cannot be: a clause that excludes all that leads there, of whose statements one only is of the last level
-/// (the first unique implication point: Zhang, Madigan, Moskewicz and Malik 2001). Of each side only the greatest value asked for counts.</summary>
+/// (the first unique implication point: Zhang, Madigan, Moskewicz and Malik 2001). Of each side only the greatest value
+/// asked for counts.</summary>
 internal sealed class Analysis(Deduction deduction, int[] duration, Branching branching)
 {
     private const int Unasked = int.MinValue;
@@ -136,7 +137,8 @@ internal sealed class Analysis(Deduction deduction, int[] duration, Branching br
             case ReasonKind.Full:
                 var activity = statement.Side >> 1;
                 var isDelay = (statement.Side & 1) == 0;
-                _explained.Add(isDelay ? Statement.From(activity, reason.With + 1 - duration[activity]) : Statement.Until(activity, reason.With));
+                _explained.Add(isDelay ? Statement.From(activity, reason.With + 1 - duration[activity])
+                    : Statement.Until(activity, reason.With));
                 deduction.Profile.Explain(activity, reason.What, reason.With, before, _explained);
                 break;
         }

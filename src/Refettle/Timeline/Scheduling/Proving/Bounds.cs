@@ -4,7 +4,7 @@ namespace Refettle.Timeline.Scheduling.Proving;
 internal sealed class Bounds
 {
     private readonly int[] _value;
-    private readonly int[] _root;
+    private readonly int[] _rootEarliest;
     private readonly int[] _last;
     private readonly List<int> _levels = [];
     private Step[] _steps = new Step[1024];
@@ -12,7 +12,7 @@ internal sealed class Bounds
     public Bounds(int[] earliest, int[] latest)
     {
         _value = [.. earliest.SelectMany((start, i) => new[] { start, -latest[i] })];
-        _root = [.. _value];
+        _rootEarliest = [.. earliest];
         _last = [.. _value.Select(_ => -1)];
     }
 
@@ -36,7 +36,7 @@ internal sealed class Bounds
     public int Latest(int activity) => -_value[(2 * activity) + 1];
 
     /// <summary>The earliest start before anything was found out.</summary>
-    public int RootEarliest(int activity) => _root[2 * activity];
+    public int RootEarliest(int activity) => _rootEarliest[activity];
 
     public bool Holds(Statement statement) => statement.HoldsFor(_value);
 

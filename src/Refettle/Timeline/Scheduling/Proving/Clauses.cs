@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Refettle.Timeline.Scheduling.Proving;
 
 /// <summary>Learned clauses, of whose statements one at least is true. Two of each are watched: while neither of them is false, nothing
@@ -45,7 +47,8 @@ internal sealed class Clauses
         _used += Head + statements.Length;
         if (_used > _arena.Length)
             Array.Resize(ref _arena, 2 * _used);
-        (_arena[clause], _arena[clause + Levels], _arena[clause + Usefulness]) = (statements.Length, levels, BitConverter.SingleToInt32Bits(_gain));
+        (_arena[clause], _arena[clause + Levels]) = (statements.Length, levels);
+        UsefulnessOf(clause) = _gain;
         statements.CopyTo(_arena.AsSpan(clause + Head));
         Register(clause);
         return clause;
@@ -54,8 +57,8 @@ internal sealed class Clauses
     /// <summary>Notes that a clause served to explain something.</summary>
     public void Praise(int clause)
     {
-        var usefulness = BitConverter.Int32BitsToSingle(_arena[clause + Usefulness]) + _gain;
-        _arena[clause + Usefulness] = BitConverter.SingleToInt32Bits(usefulness);
+        ref var usefulness = ref UsefulnessOf(clause);
+        usefulness += _gain;
         if (usefulness > 1e20f)
             Rescale();
     }
@@ -96,12 +99,13 @@ internal sealed class Clauses
         return count > 1 || (count == 1 && _bounds.TrySet(new(open[0]), default));
     }
 
-    /// <summary>Forgets the less useful half of what is of many levels, and all that holds whatever is tried. Nothing may be being tried.</summary>
+    /// <summary>Forgets the less useful half of what is of many levels, and all that holds whatever is tried. Nothing may be being
+    /// tried.</summary>
     /// <returns>False when nothing is left of a clause.</returns>
     public bool Forget()
     {
         var ordered = _clauses.OrderBy(clause => _arena[clause + Levels] > FewLevels)
-            .ThenByDescending(clause => BitConverter.Int32BitsToSingle(_arena[clause + Usefulness])).ToList();
+            .ThenByDescending(clause => UsefulnessOf(clause)).ToList();
         var kept = Math.Max(_clauses.Count / 2, _clauses.Count(clause => _arena[clause + Levels] <= FewLevels));
         var old = _arena;
         (_arena, _used, _clauses) = (new int[old.Length], 0, []);
@@ -188,10 +192,12 @@ internal sealed class Clauses
         _watches[_first[opposite.Side] + opposite.Least].Add(new(clause, other));
     }
 
+    private ref float UsefulnessOf(int clause) => ref Unsafe.As<int, float>(ref _arena[clause + Usefulness]);
+
     private void Rescale()
     {
         foreach (var clause in _clauses)
-            _arena[clause + Usefulness] = BitConverter.SingleToInt32Bits(BitConverter.Int32BitsToSingle(_arena[clause + Usefulness]) * 1e-20f);
+            UsefulnessOf(clause) *= 1e-20f;
         _gain *= 1e-20f;
     }
 

@@ -1,6 +1,7 @@
 namespace Refettle.Timeline.Scheduling.Proving;
 
-/// <summary>What follows from one side for others: with each lag the earliest start of the one after, and the latest of the one before.</summary>
+/// <summary>What follows from one side for others: with each lag the earliest start of the one after, and the latest of
+/// the one before.</summary>
 internal sealed class Lags
 {
     private readonly Bounds _bounds;

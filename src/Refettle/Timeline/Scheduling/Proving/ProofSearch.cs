@@ -25,7 +25,6 @@ internal sealed class ProofSearch
     private readonly Deduction _deduction;
     private readonly Branching _branching;
     private readonly Analysis _analysis;
-    private int _heard;
     private int _finish = int.MaxValue;
     private int _forgetAt = FirstForgetting;
 
@@ -49,7 +48,8 @@ internal sealed class ProofSearch
 
     private Clauses Clauses => _deduction.Clauses;
 
-    /// <summary>Whether a project is of the kind that can be searched, and small enough: each possible start of each activity has its place.</summary>
+    /// <summary>Whether a project is of the kind that can be searched, and small enough: each possible start of each activity has
+    /// its place.</summary>
     public static bool CanTake(Builder builder)
     {
         var network = builder.Network;
@@ -120,7 +120,7 @@ internal sealed class ProofSearch
 
     private bool Hear()
     {
-        foreach (var told in _exchange.Hear(_place, ref _heard))
+        foreach (var told in _exchange.Hear(_place))
         {
             if (!Clauses.AddAtRoot(told.Statements, told.Levels))
                 return false;

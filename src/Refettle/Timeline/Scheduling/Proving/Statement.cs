@@ -2,7 +2,8 @@ namespace Refettle.Timeline.Scheduling.Proving;
 
 /// <summary>That a side has come to a value. Activity i has two sides: 2i, its earliest start, and 2i + 1, its latest start with the sign
 /// turned; the deeper a search is, the greater both.</summary>
-/// <param name="Packed">The side above, the least value in the lower sixteen bits: what is learned is read far more often than written.</param>
+/// <param name="Packed">The side above, the least value in the lower sixteen bits: what is learned is read far more often than
+/// written.</param>
 internal readonly record struct Statement(int Packed)
 {
     public Statement(int side, int least)
