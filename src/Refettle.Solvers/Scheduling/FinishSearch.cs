@@ -154,13 +154,8 @@ internal sealed class FinishSearch
 
     private bool BeginProofs()
     {
-        var most = _best.Makespan - 1;
-        if (_builder.Latest(most) is not { } latest)
-        {
-            Exclude(most);
+        if (LatestOrExclude(_best.Makespan - 1) is not { } latest)
             return false;
-        }
-
         var exchange = new Exchange(_effort.Limits.Workers);
         _proofs = [.. Enumerable.Range(0, _effort.Limits.Workers)
             .Select(place => new ProofSearch(_builder.Network, _builder.Earliest!, latest, _effort.Limits.Seed, exchange, place))];
@@ -170,15 +165,20 @@ internal sealed class FinishSearch
     /// <summary>Schedules that finish at a time at the latest; null, and that is noted, when there is none.</summary>
     private ScheduleModel? Model(int most)
     {
-        if (_builder.Latest(most) is not { } latest)
-        {
-            Exclude(most);
+        if (LatestOrExclude(most) is not { } latest)
             return null;
-        }
-
         var model = new ScheduleModel(_builder.Network, _builder.Earliest!, latest, _best.Bound, most);
         model.Model.Minimize(model.Makespan);
         return model;
+    }
+
+    /// <summary>The latest starts for a finish; null, and that is noted, when already lags exclude it.</summary>
+    private int[]? LatestOrExclude(int finish)
+    {
+        var latest = _builder.Latest(finish);
+        if (latest is null)
+            Exclude(finish);
+        return latest;
     }
 
     private void Learn(ScheduleModel model, (CpSolverStatus Status, double Bound, int[]? Starts) found)
