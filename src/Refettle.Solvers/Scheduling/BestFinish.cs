@@ -7,7 +7,10 @@ namespace Refettle.Solvers.Scheduling;
 /// <param name="better">Told of every better schedule, one at a time.</param>
 internal sealed class BestFinish(Builder builder, int bound, Action better)
 {
+    private const int MostKept = 50;
+
     private readonly Lock _lock = new();
+    private readonly Queue<int[]> _equals = new();
 
     /// <summary>Of equals the latest; null until there is one.</summary>
     public int[]? Starts { get; private set; }
@@ -29,9 +32,25 @@ internal sealed class BestFinish(Builder builder, int bound, Action better)
             if (makespan > Makespan)
                 return;
             var isBetter = makespan < Makespan;
+            if (isBetter)
+                _equals.Clear();
+            else if (_equals.Count == MostKept)
+                _equals.Dequeue();
             (Starts, Makespan) = ([.. starts], makespan);
+            _equals.Enqueue(Starts);
             if (isBetter)
                 better();
+        }
+    }
+
+    /// <summary>One of the latest that finish as early as the best, each in its turn; null until there is one.</summary>
+    public int[]? OneOfEquals()
+    {
+        lock (_lock)
+        {
+            if (_equals.TryDequeue(out var starts))
+                _equals.Enqueue(starts);
+            return starts;
         }
     }
 

@@ -54,10 +54,10 @@ internal sealed class Effort(ScheduleLimits limits, TimeProvider clock, Cancella
     /// <summary>A token that is also cancelled when so many seconds have passed since the beginning.</summary>
     public CancellationTokenSource Until(double seconds) => Until(() => SecondsPassed >= seconds);
 
-    /// <summary>A token that is also cancelled when something is so; it is asked again and again.</summary>
-    public CancellationTokenSource Until(Func<bool> isSo)
+    /// <summary>A token that is also cancelled when something is so, which is asked again and again, or with another.</summary>
+    public CancellationTokenSource Until(Func<bool> isSo, CancellationToken other = default)
     {
-        var source = CancellationTokenSource.CreateLinkedTokenSource(cancel);
+        var source = CancellationTokenSource.CreateLinkedTokenSource(cancel, other);
         Timer? timer = null;
         timer = new Timer(_ =>
         {

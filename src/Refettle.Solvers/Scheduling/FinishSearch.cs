@@ -16,7 +16,9 @@ internal sealed class FinishSearch
     private readonly Effort _effort;
     private readonly Builder _builder;
     private readonly BestFinish _best;
-    private ProofSearch[]? _proofs;
+    private readonly Builder?[] _islands;
+    private FinishProof? _proof;
+    private int _begun;
     private bool _isImpossible;
 
     public FinishSearch(ScheduleQuestion question, Effort effort, IProgress<ScheduleAnswer>? progress)
@@ -24,6 +26,8 @@ internal sealed class FinishSearch
         (_question, _effort) = (question, effort);
         _builder = new(Network.Of(question.Project));
         _best = new(_builder, LowerBounds.Of(_builder), () => progress?.Report(Answer()));
+        _islands = new Builder?[effort.Limits.Workers];
+        _islands[0] = _builder;
         _isImpossible = _builder.Earliest is null;
     }
 
@@ -66,22 +70,19 @@ internal sealed class FinishSearch
     private void Repeatably(double work)
     {
         if (_best.Starts is not null && !IsOver)
-            Breed(_builder, 0, (long)(work * PlacedPerWork / _builder.Network.Count), _effort.Cancel);
+            Breed(0, (long)(work * PlacedPerWork / _builder.Network.Count), _effort.Cancel);
         if (!IsOver)
             Mix(_effort.Limits.Time.TotalSeconds);
     }
 
-    /// <summary>Breeding and proving take turns: what is easy is proven soon, and what is hard is proven from a better schedule. Breeding
-    /// gets within one of the best there in a tenth of a second. One above the bound, the best is more often not yet found than the bound
-    /// too low.</summary>
+    /// <summary>What is easy is proven soon; what is hard is proven from a better schedule. Breeding gets within one of the best there
+    /// in a tenth of a second.</summary>
     private void Within(double seconds)
     {
-        double Part(double part, double most = double.MaxValue) => Math.Min(part * seconds, most);
+        double Part(double part, double most) => Math.Min(part * seconds, most);
         BreedTogether(Part(0.05, 0.05));
         Look(Part(0.05, 0.25));
-        BreedTogether(Part(0.15, 1.5));
-        if (CanProve && _best.Makespan - _best.Bound == 1)
-            BreedTogether(Part(0.6));
+        BreedTogether(Part(0.07, 0.7));
         Look(seconds);
     }
 
@@ -104,22 +105,20 @@ internal sealed class FinishSearch
         if (_best.Starts is null || IsTimeUp(until))
             return;
         using var stop = _effort.Until(() => IsTimeUp(until));
-        var islands = Enumerable.Range(0, _effort.Limits.Workers).Select(island => Task.Run(() =>
+        Task.WaitAll([.. _islands.Select((_, island) => Task.Run(() =>
         {
-            var builder = island == 0 ? _builder : new Builder(_builder.Network);
-            for (var round = 0; !stop.IsCancellationRequested; round++)
-                Breed(builder, _effort.Limits.Workers * round + island, long.MaxValue / 2, stop.Token);
-        })).ToArray();
-        Task.WaitAll(islands);
+            while (!stop.IsCancellationRequested)
+                Breed(island, long.MaxValue / 2, stop.Token);
+        }))]);
         stop.Cancel();
     }
 
-    private void Breed(Builder builder, int stream, long mostBuilt, CancellationToken cancel)
+    private void Breed(int island, long mostBuilt, CancellationToken cancel)
     {
+        var builder = _islands[island] ??= new(_builder.Network);
         builder.MostPutBack = builder.Network.Count;
-        var search = new GeneticSearch(builder, _best.Starts!, new Random(_effort.Limits.Seed * 31 + stream), PopulationSize);
-        search.Run(_best.Bound, mostBuilt, _best.Keep, cancel);
-        _best.Keep(search.Best);
+        var random = new Random(_effort.Limits.Seed * 31 + Interlocked.Increment(ref _begun) - 1);
+        new GeneticSearch(builder, _best.Starts!, random, PopulationSize).Run(_best.Bound, mostBuilt, _best.Keep, cancel);
     }
 
     /// <summary>Looks with all that the solver has, from the best known.</summary>
@@ -136,49 +135,26 @@ internal sealed class FinishSearch
         Learn(model, new ConstraintSearch(_effort).Run(model, until, _effort.Limits.Work, _best.Keep));
     }
 
-    /// <summary>Looks for a proof that nothing finishes earlier than the best known, and goes on where the last turn ended.</summary>
     private void Prove(double until)
     {
-        if (_proofs is null && !BeginProofs())
-            return;
+        _proof ??= new(_builder, _best, _effort, (island, stop) => Breed(island, long.MaxValue / 2, stop));
         using var stop = _effort.Until(() => IsTimeUp(until));
-        Task.WaitAll([.. _proofs!.Select(proof => Task.Run(() =>
-        {
-            if (!proof.Run(() => _best.Makespan - 1, _best.Keep, stop.Token))
-                return;
-            Exclude(_best.Makespan - 1);
-            stop.Cancel();
-        }))]);
+        _proof.Run(stop.Token);
         stop.Cancel();
-    }
-
-    private bool BeginProofs()
-    {
-        if (LatestOrExclude(_best.Makespan - 1) is not { } latest)
-            return false;
-        var exchange = new Exchange(_effort.Limits.Workers);
-        _proofs = [.. Enumerable.Range(0, _effort.Limits.Workers)
-            .Select(place => new ProofSearch(_builder.Network, _builder.Earliest!, latest, _effort.Limits.Seed, exchange, place))];
-        return true;
     }
 
     /// <summary>Schedules that finish at a time at the latest; null, and that is noted, when there is none.</summary>
     private ScheduleModel? Model(int most)
     {
-        if (LatestOrExclude(most) is not { } latest)
+        if (_builder.Latest(most) is not { } latest)
+        {
+            Exclude(most);
             return null;
+        }
+
         var model = new ScheduleModel(_builder.Network, _builder.Earliest!, latest, _best.Bound, most);
         model.Model.Minimize(model.Makespan);
         return model;
-    }
-
-    /// <summary>The latest starts for a finish; null, and that is noted, when already lags exclude it.</summary>
-    private int[]? LatestOrExclude(int finish)
-    {
-        var latest = _builder.Latest(finish);
-        if (latest is null)
-            Exclude(finish);
-        return latest;
     }
 
     private void Learn(ScheduleModel model, (CpSolverStatus Status, double Bound, int[]? Starts) found)

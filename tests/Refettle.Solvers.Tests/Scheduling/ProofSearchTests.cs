@@ -59,8 +59,8 @@ public sealed class ProofSearchTests
         var exchange = new Exchange(2);
         using var stop = new CancellationTokenSource();
         var search = Search(builder, known, exchange);
-        Assert.False(search.Run(() => search.Conflicts > 5000 ? Stop(stop, known) : known, _ => stop.Cancel(), stop.Token));
-        var learned = exchange.Hear(listener: 1);
+        Assert.False(search.Run(() => search.Conflicts > 5000 ? Stop(stop, known) : known, None, _ => stop.Cancel(), stop.Token));
+        var learned = exchange.Hear(listener: 1, known);
         Assert.True(learned.Count > 300, $"{learned.Count}");
         foreach (var clause in learned)
             Assert.Contains(clause.Statements, packed => Holds(new(packed), breeding.Best));
@@ -74,7 +74,7 @@ public sealed class ProofSearchTests
         var exchange = new Exchange(2);
         var searches = Enumerable.Range(0, 2).Select(place => Search(builder, optimum - 1, exchange, place)).ToList();
         foreach (var search in searches)
-            Assert.True(search.Run(() => optimum - 1, _ => Assert.Fail("earlier than the published optimum"), CancellationToken.None));
+            Assert.True(search.Run(() => optimum - 1, None, _ => Assert.Fail("earlier than the published optimum"), CancellationToken.None));
         Assert.True(searches[1].Conflicts < searches[0].Conflicts / 2, $"{searches[1].Conflicts} of {searches[0].Conflicts}");
     }
 
@@ -82,10 +82,35 @@ public sealed class ProofSearchTests
     public void Nobody_is_told_again_what_he_told_nor_what_he_heard()
     {
         var exchange = new Exchange(2);
-        exchange.Tell(0, [1, 2], 1);
-        exchange.Tell(1, [3, 4], 1);
-        Assert.Equal([3, 4], Assert.Single(exchange.Hear(0)).Statements);
-        Assert.Empty(exchange.Hear(0));
+        exchange.Tell(0, 9, [1, 2], 1);
+        exchange.Tell(1, 9, [3, 4], 1);
+        Assert.Equal([3, 4], Assert.Single(exchange.Hear(0, 9)).Statements);
+        Assert.Empty(exchange.Hear(0, 9));
+    }
+
+    [Fact]
+    public void What_was_learned_of_a_finish_is_heard_by_those_who_want_it_or_an_earlier_one()
+    {
+        var exchange = new Exchange(2);
+        exchange.Tell(0, 8, [1, 2], 1);
+        exchange.Tell(0, 9, [3, 4], 1);
+        Assert.Equal([3, 4], Assert.Single(exchange.Hear(1, 9)).Statements);
+        Assert.Equal([1, 2], Assert.Single(exchange.Hear(1, 7)).Statements);
+    }
+
+    [SharedDataTheory]
+    [InlineData("j60", "j6025_8.sm")]
+    public void What_is_likely_is_tried_first(string set, string name)
+    {
+        var builder = new Builder(Network.Of(PublishedProject.Parse(SharedData.Read("rcpsp_sm", set, name), ".sm")));
+        var first = new FirstSchedule(builder, new Random(1));
+        first.Run(200, 0);
+        int[]? found = null;
+        using var stop = new CancellationTokenSource();
+        var search = Search(builder, builder.Makespan(first.Best!), new(1));
+        search.Run(() => builder.Makespan(first.Best!), () => first.Best, starts => (found, _) = (starts, Stop(stop, 0)), stop.Token);
+        Assert.Equal(0, search.Conflicts);
+        Assert.Equal(first.Best, found);
     }
 
     [Fact]
@@ -98,7 +123,7 @@ public sealed class ProofSearchTests
         if (builder.Earliest is null || builder.Latest(most) is null)
             return null;
         int? best = null;
-        var isProven = Search(builder, most, new(1)).Run(() => best - 1 ?? most, starts =>
+        var isProven = Search(builder, most, new(1)).Run(() => best - 1 ?? most, None, starts =>
         {
             var schedule = builder.ToSchedule(starts);
             Assert.Empty(ScheduleCheck.Of(project, schedule));
@@ -111,6 +136,8 @@ public sealed class ProofSearchTests
 
     private static ProofSearch Search(Builder builder, int most, Exchange exchange, int place = 0) =>
         new(builder.Network, builder.Earliest!, builder.Latest(most)!, 1, exchange, place);
+
+    private static int[]? None() => null;
 
     private static int Stop(CancellationTokenSource stop, int finish)
     {

@@ -34,20 +34,20 @@ internal sealed class GeneticSearch
 
     /// <summary>Breeds until the bound is met, nothing comes of it any more, or it is told to stop.</summary>
     /// <param name="mostBuilt">Schedules built at most.</param>
-    /// <param name="better">Told of every better schedule; what it is given changes afterwards.</param>
-    public void Run(int bound, long mostBuilt, Action<int[]>? better = null, CancellationToken cancel = default)
+    /// <param name="kept">Told of every schedule as good as the best or better; what it is given changes afterwards.</param>
+    public void Run(int bound, long mostBuilt, Action<int[]>? kept = null, CancellationToken cancel = default)
     {
         var end = _builder.Built + mostBuilt;
         (_built, _builtAtBetter) = (_builder.Built, _builder.Built);
         bool GoesOn() => Makespan > bound && _builder.Built < end && IsFruitful && !cancel.IsCancellationRequested;
         while (GoesOn())
         {
-            Begin(GoesOn, better);
+            Begin(GoesOn, kept);
             for (var idle = 0; idle < MostIdle && GoesOn();)
             {
                 var before = _left.Makespans + Makespan;
-                Breed(_left, _right, toRight: true, GoesOn, better);
-                Breed(_right, _left, toRight: false, GoesOn, better);
+                Breed(_left, _right, toRight: true, GoesOn, kept);
+                Breed(_right, _left, toRight: false, GoesOn, kept);
                 idle = _left.Makespans + Makespan < before ? 0 : idle + 1;
             }
         }
@@ -57,20 +57,20 @@ internal sealed class GeneticSearch
     private bool IsFruitful => _builder.Built - _builtAtBetter < Math.Max(PatienceAtLeast, 2 * (_builtAtBetter - _built));
 
     /// <summary>A new population: the best so far blurred more and more. Blurring less ends where it began.</summary>
-    private void Begin(Func<bool> goesOn, Action<int[]>? better)
+    private void Begin(Func<bool> goesOn, Action<int[]>? kept)
     {
         for (var member = 0; member < _left.Size; member++)
         {
             var width = Makespan * (0.3 + 1.7 * member / _left.Size);
             for (var i = 0; i < _count; i++)
                 _keys[i] = Best[i] * 16L + (long)(16 * width * _random.NextDouble());
-            _left.Set(member, _child, goesOn() ? Build(toRight: false, Makespan, better) : Fitness.None);
+            _left.Set(member, _child, goesOn() ? Build(toRight: false, Makespan, kept) : Fitness.None);
         }
     }
 
     /// <summary>Each member has two children with its mate, one with either as the mother; the
     /// better one takes its place on the other side. No child is changed at random: here that does harm.</summary>
-    private void Breed(Population from, Population to, bool toRight, Func<bool> goesOn, Action<int[]>? better)
+    private void Breed(Population from, Population to, bool toRight, Func<bool> goesOn, Action<int[]>? kept)
     {
         for (var member = 0; member < from.Size && goesOn(); member++)
         {
@@ -82,7 +82,7 @@ internal sealed class GeneticSearch
             {
                 var end = from.FitnessOf(mother).Makespan;
                 Cross(from.Starts(mother), from.Starts(father), end, toRight);
-                var child = Build(toRight, end, better);
+                var child = Build(toRight, end, kept);
                 if (child.CompareTo(best) >= 0)
                     continue;
                 to.Set(member, _child, child);
@@ -106,7 +106,7 @@ internal sealed class GeneticSearch
     }
 
     /// <summary>Builds a child.</summary>
-    private Fitness Build(bool toRight, int finish, Action<int[]>? better)
+    private Fitness Build(bool toRight, int finish, Action<int[]>? kept)
     {
         if (toRight ? !_builder.Backwards(_keys, finish, _child) : !_builder.Forwards(_keys, _child))
             return Fitness.None;
@@ -114,14 +114,16 @@ internal sealed class GeneticSearch
         if (toRight)
             return ToFloor(makespan, finish);
         if (makespan <= Makespan)
-            _child.CopyTo(Best, 0);
-        if (makespan < Makespan)
-        {
-            (Makespan, _builtAtBetter) = (makespan, _builder.Built);
-            better?.Invoke(Best);
-        }
-
+            Keep(makespan, kept);
         return new(makespan, Lateness(toRight: false, _builder.Floor));
+    }
+
+    private void Keep(int makespan, Action<int[]>? kept)
+    {
+        _child.CopyTo(Best, 0);
+        if (makespan < Makespan)
+            (Makespan, _builtAtBetter) = (makespan, _builder.Built);
+        kept?.Invoke(Best);
     }
 
     /// <summary>Pushed to the right a child begins later instead of finishing earlier: what it has gained lies before its first start. It

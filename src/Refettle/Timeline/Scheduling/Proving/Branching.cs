@@ -32,7 +32,11 @@ internal sealed class Branching
             Insert(question);
     }
 
-    /// <summary>The next to try, late before early: where there is no room, that shows soonest. Null when all starts are fixed.</summary>
+    /// <summary>Starts that are tried first (solution-based phase saving: Demirović, Chu and Stuckey 2018); null when late comes before
+    /// early: where there is no room, that shows soonest.</summary>
+    public int[]? Likely { get; set; }
+
+    /// <summary>The next to try; null when all starts are fixed.</summary>
     public Statement? Next()
     {
         while (_count > 0)
@@ -40,7 +44,7 @@ internal sealed class Branching
             var question = Pop();
             var (activity, time) = (_activity[question], Time(question));
             if (_bounds.Earliest(activity) <= time && time < _bounds.Latest(activity))
-                return Statement.From(activity, time + 1);
+                return Likely?[activity] <= time ? Statement.Until(activity, time) : Statement.From(activity, time + 1);
         }
 
         return null;

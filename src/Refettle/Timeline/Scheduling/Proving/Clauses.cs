@@ -6,9 +6,11 @@ namespace Refettle.Timeline.Scheduling.Proving;
 /// follows from it (Moskewicz et al. 2001).</summary>
 internal sealed class Clauses
 {
-    // A clause in the arena: how many statements, how many levels they were of, how useful it was (the bits of a float), the statements;
-    // the first two are watched.
-    private const int Levels = 1, Usefulness = 2, Head = 3;
+    // A clause in the arena: how many statements, how many levels they were of, how useful it was (the bits of a float), where the search
+    // for one to watch ended last (Gent 2013), the statements; the first two are watched.
+    private const int Levels = 1, Usefulness = 2, Looked = 3, Head = 4;
+
+    private const int FirstUnwatched = 2;
 
     /// <summary>A clause of statements of no more levels than these is kept for good.</summary>
     private const int FewLevels = 3;
@@ -47,7 +49,7 @@ internal sealed class Clauses
         _used += Head + statements.Length;
         if (_used > _arena.Length)
             Array.Resize(ref _arena, 2 * _used);
-        (_arena[clause], _arena[clause + Levels]) = (statements.Length, levels);
+        (_arena[clause], _arena[clause + Levels], _arena[clause + Looked]) = (statements.Length, levels, FirstUnwatched);
         UsefulnessOf(clause) = _gain;
         statements.CopyTo(_arena.AsSpan(clause + Head));
         Register(clause);
@@ -166,16 +168,27 @@ internal sealed class Clauses
     private bool Rewatch(int clause, int other, ReadOnlySpan<int> values)
     {
         var statements = _arena.AsSpan(clause + Head, _arena[clause]);
-        for (var s = 2; s < statements.Length; s++)
+        ref var looked = ref _arena[clause + Looked];
+        var open = NotFalse(statements, looked, statements.Length, values);
+        if (open < 0)
+            open = NotFalse(statements, FirstUnwatched, looked, values);
+        if (open < 0)
+            return false;
+        (statements[1], statements[open]) = (statements[open], statements[1]);
+        looked = open;
+        Watch(statements[1], clause, other);
+        return true;
+    }
+
+    private static int NotFalse(ReadOnlySpan<int> statements, int from, int to, ReadOnlySpan<int> values)
+    {
+        for (var s = from; s < to; s++)
         {
-            if (new Statement(statements[s]).IsFalseFor(values))
-                continue;
-            (statements[1], statements[s]) = (statements[s], statements[1]);
-            Watch(statements[1], clause, other);
-            return true;
+            if (!new Statement(statements[s]).IsFalseFor(values))
+                return s;
         }
 
-        return false;
+        return -1;
     }
 
     private void Register(int clause)

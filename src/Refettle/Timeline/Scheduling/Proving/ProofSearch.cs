@@ -63,14 +63,16 @@ internal sealed class ProofSearch
     private static bool IsSmall(int amount) => amount < short.MaxValue / 2;
 
     /// <param name="finish">The finish wanted; asked again from time to time, it may have become earlier.</param>
+    /// <param name="likely">A schedule whose starts are tried first, also asked again; null when there is none.</param>
     /// <param name="found">Told of each schedule that finishes by then, and makes the finish wanted earlier.</param>
     /// <returns>Whether it is proven that there is none; false when the search was stopped.</returns>
-    public bool Run(Func<int> finish, Action<int[]> found, CancellationToken cancel)
+    public bool Run(Func<int> finish, Func<int[]?> likely, Action<int[]> found, CancellationToken cancel)
     {
         for (var run = 1; !cancel.IsCancellationRequested; run++)
         {
             if (!Prepare(finish()))
                 return true;
+            _branching.Likely = likely()?.Select(start => start - _origin).ToArray();
             var until = Conflicts + (Patience * Luby(run));
             while (Conflicts < until && !cancel.IsCancellationRequested)
             {
@@ -120,7 +122,7 @@ internal sealed class ProofSearch
 
     private bool Hear()
     {
-        foreach (var told in _exchange.Hear(_place))
+        foreach (var told in _exchange.Hear(_place, _finish))
         {
             if (!Clauses.AddAtRoot(told.Statements, told.Levels))
                 return false;
@@ -142,7 +144,7 @@ internal sealed class ProofSearch
         TakeBack(_analysis.BackTo);
         var learned = _analysis.Learned;
         if (_analysis.Levels <= WorthTelling)
-            _exchange.Tell(_place, learned, _analysis.Levels);
+            _exchange.Tell(_place, _finish, learned, _analysis.Levels);
         var reason = learned.Length > 1 ? Reason.OfClause(Clauses.Add(learned, _analysis.Levels)) : default;
         Bounds.TrySet(new(learned[0]), reason);
         _branching.Age();
