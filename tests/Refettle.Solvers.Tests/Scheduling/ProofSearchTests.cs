@@ -74,7 +74,7 @@ public sealed class ProofSearchTests
         var exchange = new Exchange(2);
         var searches = Enumerable.Range(0, 2).Select(place => Search(builder, optimum - 1, exchange, place)).ToList();
         foreach (var search in searches)
-            Assert.True(search.Run(() => optimum - 1, None, _ => Assert.Fail("earlier than the published optimum"), CancellationToken.None));
+            Assert.True(search.Run(() => optimum - 1, None, _ => Assert.Fail("earlier than published"), CancellationToken.None));
         Assert.True(searches[1].Conflicts < searches[0].Conflicts / 2, $"{searches[1].Conflicts} of {searches[0].Conflicts}");
     }
 
