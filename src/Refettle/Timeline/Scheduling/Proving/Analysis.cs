@@ -41,7 +41,7 @@ internal sealed class Analysis(Deduction deduction, int[] duration, Branching br
         _learned.Add(point.Not.Packed);
         foreach (var side in _listed)
         {
-            if (_asked[side] != Unasked && side != point.Side && !Follows(new(side, _asked[side]), 0))
+            if (_asked[side] != Unasked && side != point.Side && IsNeeded(side))
                 _learned.Add(new Statement(side, _asked[side]).Not.Packed);
         }
 
@@ -95,7 +95,19 @@ internal sealed class Analysis(Deduction deduction, int[] duration, Branching br
         _listed.Add(side);
     }
 
-    /// <summary>Whether a statement follows from others that are asked for, so that the clause can do without it.</summary>
+    /// <summary>Whether what is asked of a side does not follow from what is asked of the others. If it does, it is asked no more: two that
+    /// follow from each other must not both be left out.</summary>
+    private bool IsNeeded(int side)
+    {
+        var least = _asked[side];
+        _asked[side] = Unasked;
+        if (Follows(new(side, least), 0))
+            return false;
+        _asked[side] = least;
+        return true;
+    }
+
+    /// <summary>Whether a statement follows from others that are asked for.</summary>
     private bool Follows(Statement statement, int depth)
     {
         var at = _bounds.StepOf(statement);
@@ -106,13 +118,13 @@ internal sealed class Analysis(Deduction deduction, int[] duration, Branching br
         Explain(statement, reason, at);
         var follows = true;
         for (var cause = first; follows && cause < _explained.Count; cause++)
-            follows = IsGiven(_explained[cause], statement.Side, depth);
+            follows = IsGiven(_explained[cause], depth);
         _explained.RemoveRange(first, _explained.Count - first);
         return follows;
     }
 
-    private bool IsGiven(Statement statement, int except, int depth) =>
-        (statement.Side != except && _asked[statement.Side] >= statement.Least)
+    private bool IsGiven(Statement statement, int depth) =>
+        _asked[statement.Side] >= statement.Least
         || _bounds.LevelOf(statement) == 0
         || (depth < Depth && Follows(statement, depth + 1));
 
