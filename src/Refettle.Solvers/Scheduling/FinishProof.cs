@@ -4,8 +4,8 @@ using Refettle.Timeline.Scheduling.Proving;
 namespace Refettle.Solvers.Scheduling;
 
 /// <summary>Looks for a proof that nothing finishes earlier than the best known, and for what does. While the bound is more than one below
-/// the best, the first worker leaves out the finish just below: that two below is too early shows far sooner if the best cannot be improved,
-/// and if it can, that worker is ahead. The others look near schedules as good as the best, of which they breed more from time to
+/// the best, the first worker leaves out the finish just below: that two below is too early shows far sooner if the best cannot be
+/// improved, and if it can, that worker is ahead. The others look near schedules as good as the best, of which they breed more from time to
 /// time.</summary>
 /// <param name="breed">Breeds until it is stopped; told for which worker.</param>
 internal sealed class FinishProof(Builder builder, BestFinish best, Effort effort, Action<int, CancellationToken> breed)
