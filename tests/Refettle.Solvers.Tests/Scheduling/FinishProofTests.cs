@@ -30,7 +30,7 @@ public sealed class FinishProofTests
         }
     }
 
-    /// <summary>Of a clause, two statements that follow from each other were both left out: one answer in some twenty said that 81 is the
+    /// <summary>Of a clause, two statements that follow from each other were both left out: now and then an answer said that 81 is the
     /// earliest finish of the first.</summary>
     [SharedDataTheory]
     [InlineData("j605_3.sm", 80, 20)]

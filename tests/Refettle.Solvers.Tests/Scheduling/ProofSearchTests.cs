@@ -48,8 +48,6 @@ public sealed class ProofSearchTests
     [SharedDataTheory]
     [InlineData("j60", "j6046_9.sm", 69)]
     [InlineData("j60", "j6025_8.sm", 99)]
-    [InlineData("j60", "j605_3.sm", 80)]
-    [InlineData("j60", "j6014_10.sm", 72)]
     public void No_learned_clause_excludes_a_schedule_that_breeding_found(string set, string name, int best)
     {
         var builder = new Builder(Network.Of(PublishedProject.Parse(SharedData.Read("rcpsp_sm", set, name), ".sm")));
@@ -63,8 +61,10 @@ public sealed class ProofSearchTests
             var exchange = new Exchange(2);
             using var stop = new CancellationTokenSource();
             var search = Search(builder, known, exchange, seed: seed);
-            search.Run(() => search.Conflicts > 5000 ? Stop(stop, known) : known, None, _ => stop.Cancel(), stop.Token);
-            foreach (var clause in exchange.Hear(listener: 1, known))
+            Assert.False(search.Run(() => search.Conflicts > 5000 ? Stop(stop, known) : known, None, _ => stop.Cancel(), stop.Token));
+            var learned = exchange.Hear(listener: 1, known);
+            Assert.True(learned.Count > 300, $"seed {seed}: {learned.Count}");
+            foreach (var clause in learned)
                 Assert.Contains(clause.Statements, packed => Holds(new(packed), breeding.Best));
         }
     }
