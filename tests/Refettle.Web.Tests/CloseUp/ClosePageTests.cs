@@ -26,7 +26,7 @@ public sealed class ClosePageTests : BunitContext
         var page = Render<ClosePage>(parameters => parameters.Add(shown => shown.Id, SmallCar.Id));
         page.WaitForAssertion(() => Assert.Equal("It stands so", page.Find("button.main").TextContent));
         var entries = _server.Entries.Count;
-        await page.Find("button.main").ClickAsync();
+        await page.TouchAsync("button.main", element => element.ClickAsync());
         page.WaitForAssertion(() => Assert.Contains("part body must carry the car and was found unsound", page.Find("main").TextContent));
         Assert.Equal(entries, _server.Entries.Count);
     }

@@ -36,7 +36,7 @@ public sealed class NextPageTests : BunitContext
         await page.InvokeAsync(() => open.WriteAsync(new SoundnessJudged("body", false)));
         page.WaitForAssertion(() => Assert.Contains("too weak to carry it, changed since", page.Find("main > .caution").TextContent,
             StringComparison.Ordinal));
-        await page.Find("button.main").ClickAsync();
+        await page.TouchAsync("button.main", element => element.ClickAsync());
         page.WaitForAssertion(() => Assert.Contains("part body must carry the car and was found unsound", page.Find(".faults").TextContent,
             StringComparison.Ordinal));
         Assert.Equal("on-wheels", open.Car.Car.Stance);
@@ -52,7 +52,7 @@ public sealed class NextPageTests : BunitContext
             [.. SmallCar.Happenings, new JobEntered(axle),
                 new JobEntered(axle with { Id = "left", Name = "Left", Goals = [Fact.Free("left-damper")], Wish = Wish.Maybe })]);
         var page = Render<NextPage>(parameters => parameters.Add(shown => shown.Id, SmallCar.Id));
-        page.WaitForElement("main button.main").Click();
+        await page.TouchAsync("main button.main", element => element.ClickAsync());
         page.WaitForAssertion(() => Assert.Equal([Fact.Free("rear-axle")], open.Question!.Goals));
     }
 }

@@ -25,9 +25,9 @@ public sealed class StockPagesTests : BunitContext
             new NumberDescribed(new() { Id = "4410-22", Name = "Shackle bush" }, []));
         var page = Render<ShelfPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
         page.WaitForAssertion(() => Assert.Contains("2 new", page.Find("summary").TextContent));
-        await page.Find("#count-number").InputAsync("4410-22");
-        await page.Find("#count-new").InputAsync("5");
-        await page.FindAll("form")[^1].SubmitAsync();
+        await page.TouchAsync("#count-number", element => element.InputAsync("4410-22"));
+        await page.TouchAsync("#count-new", element => element.InputAsync("5"));
+        await page.TouchAsync("form", element => element.SubmitAsync(), ^1);
         page.WaitForAssertion(() => Assert.Contains("5 new", page.Find("summary").TextContent));
     }
 
@@ -51,7 +51,7 @@ public sealed class StockPagesTests : BunitContext
             new Ordered("Harbour Rubber", [new("4410-22", 2)], new(2026, 3, 1), null, null, null));
         await WriteAsync("estate", new CarOpened("Estate", null, "EUR"));
         var page = Render<OrdersPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
-        page.WaitForElement("button[aria-label='Came: 4410-22']").Click();
+        await page.TouchAsync("button[aria-label='Came: 4410-22']", element => element.ClickAsync());
         page.WaitForAssertion(() => Assert.Contains("Nothing is to come", page.Markup));
         page.WaitForAssertion(() => Assert.Equal("saloon", _server.Entries.Single(entry => entry.Kind == "arrived").Car));
     }
@@ -64,7 +64,7 @@ public sealed class StockPagesTests : BunitContext
         await WriteAsync("estate", new CarOpened("Estate", null, "EUR"), new StructureAdded("sheet", lid, []),
             new PiecesWanted("part lid", 2));
         var page = Render<BasketPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
-        page.WaitForElement("button[aria-label='Not needed: Boot lid']").Click();
+        await page.TouchAsync("button[aria-label='Not needed: Boot lid']", element => element.ClickAsync());
         page.WaitForAssertion(() => Assert.DoesNotContain("Boot lid", page.Find("main").TextContent));
         page.WaitForAssertion(() => Assert.Equal(["pieces-wanted", "pieces-wanted"],
             _server.Entries.Select(entry => entry.Kind).Where(kind => kind == "pieces-wanted")));
@@ -77,8 +77,8 @@ public sealed class StockPagesTests : BunitContext
             new SentOut("Plater", "zinc", [new("bolts", 8, null, [])], new(2026, 3, 1), null, null));
         var page = Render<OrdersPage>(parameters => parameters.Add(shown => shown.Id, "estate"));
         page.WaitForAssertion(() => Assert.True(page.Find("fieldset button.main").HasAttribute("disabled")));
-        await page.Find("input[id$=found]").InputAsync("all there, bright");
-        await page.Find("fieldset button.main").ClickAsync();
+        await page.TouchAsync("input[id$=found]", element => element.InputAsync("all there, bright"));
+        await page.TouchAsync("fieldset button.main", element => element.ClickAsync());
         page.WaitForAssertion(() => Assert.Contains("nothing is away", page.Markup));
         page.WaitForAssertion(
             () => Assert.Contains("all there, bright", _server.Entries.Single(entry => entry.Kind == "came-back").Payload));

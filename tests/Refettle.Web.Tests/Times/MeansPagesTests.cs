@@ -25,16 +25,16 @@ public sealed class MeansPagesTests : BunitContext
     {
         await OpenAsync();
         var page = Render<FacilitiesPage>(parameters => parameters.Add(shown => shown.Id, SmallCar.Id));
-        page.WaitForElement("#facility-kind").Change("SprayCorner");
-        page.Find("#facility-name").Change("Paint tent");
-        page.Find("#facility-pieces").Change("6");
-        page.Find("#facility-first").Change("2027-03-01");
-        await page.Find("form").SubmitAsync();
+        await page.TouchAsync("#facility-kind", element => element.ChangeAsync("SprayCorner"));
+        await page.TouchAsync("#facility-name", element => element.ChangeAsync("Paint tent"));
+        await page.TouchAsync("#facility-pieces", element => element.ChangeAsync("6"));
+        await page.TouchAsync("#facility-first", element => element.ChangeAsync("2027-03-01"));
+        await page.TouchAsync("form", element => element.SubmitAsync());
         page.WaitForAssertion(() => Assert.Contains("Paint tent (a spray corner, 6 pieces fit in at one time, from Mon 2027-03-01)",
             page.Find("ul.plain-list").TextContent));
-        page.Find("button[aria-label='Change Paint tent']").Click();
-        page.Find("#facility-area").Change("4");
-        await page.Find("form").SubmitAsync();
+        await page.TouchAsync("button[aria-label='Change Paint tent']", element => element.ClickAsync());
+        await page.TouchAsync("#facility-area", element => element.ChangeAsync("4"));
+        await page.TouchAsync("form", element => element.SubmitAsync());
         page.WaitForAssertion(() => Assert.Equal(new FacilityAdded(new()
         {
             Id = "paint-tent",
@@ -44,7 +44,7 @@ public sealed class MeansPagesTests : BunitContext
             MostSquareMetres = 4,
             From = new(2027, 3, 1)
         }), Last));
-        page.Find("button[aria-label='Take out Paint tent']").Click();
+        await page.TouchAsync("button[aria-label='Take out Paint tent']", element => element.ClickAsync());
         page.WaitForAssertion(() => Assert.Equal(new FacilityRemoved("paint-tent"), Last));
     }
 
@@ -54,8 +54,8 @@ public sealed class MeansPagesTests : BunitContext
         await OpenAsync();
         var before = _server.Entries.Count;
         var page = Render<FacilitiesPage>(parameters => parameters.Add(shown => shown.Id, SmallCar.Id));
-        page.WaitForElement("#facility-count").Change("none");
-        await page.Find("form").SubmitAsync();
+        await page.TouchAsync("#facility-count", element => element.ChangeAsync("none"));
+        await page.TouchAsync("form", element => element.SubmitAsync());
         Assert.Contains("how many there are is “none”", page.Find("form .faults").TextContent);
         Assert.Equal(before, _server.Entries.Count);
     }
@@ -66,12 +66,12 @@ public sealed class MeansPagesTests : BunitContext
         await OpenAsync(new FacilityAdded(new() { Id = "bay", Name = "Bay", Kind = FacilityKind.Place }),
             new TaskAdded(new() { Id = "wash", Name = "Wash", Takes = new(20) }));
         var page = Render<OwnTasksPage>(parameters => parameters.Add(shown => shown.Id, SmallCar.Id));
-        page.WaitForElement("#task-name").Change("Weld the floor");
-        page.Find("#task-minutes").Change("90");
-        page.FindAll(".check input")[^1].Change(true);
-        page.FindAll("input[type=search]")[0].Input("wash");
-        page.WaitForElement(".found button").Click();
-        page.FindAll("button.main")[^1].Click();
+        await page.TouchAsync("#task-name", element => element.ChangeAsync("Weld the floor"));
+        await page.TouchAsync("#task-minutes", element => element.ChangeAsync("90"));
+        await page.TouchAsync(".check input", element => element.ChangeAsync(true), ^1);
+        await page.TouchAsync("input[type=search]", element => element.InputAsync("wash"));
+        await page.TouchAsync(".found button", element => element.ClickAsync());
+        await page.TouchAsync("button.main", element => element.ClickAsync(), ^1);
         page.WaitForAssertion(() => Assert.Equal(new TaskAdded(new()
         { Id = "weld-the-floor", Name = "Weld the floor", Takes = new(90), After = ["wash"], Uses = ["bay"] }), Last));
         Assert.Contains("Weld the floor, 90 min, after Wash, uses Bay", page.Find("ul.plain-list").TextContent);
