@@ -1,3 +1,5 @@
+using Refettle.Peers.Projects;
+
 namespace Refettle.Solvers.Tests.Published;
 
 /// <summary>Published instances, in a folder beside the checkout or where REFETTLE_SHARED says.</summary>
@@ -6,6 +8,13 @@ internal static class SharedData
     public static string? Folder { get; } = Candidates().FirstOrDefault(folder => Directory.Exists(Path.Combine(folder, "data")));
 
     public static string Read(params string[] path) => File.ReadAllText(Path.Combine([Folder!, "data", .. path]));
+
+    /// <summary>The published finishes of one set of projects.</summary>
+    public static IReadOnlyDictionary<string, PublishedFinish> Finishes(string collection, string set)
+    {
+        using var text = new StringReader(Read(collection, "best_known.csv"));
+        return PublishedFinish.Read(text, set);
+    }
 
     private static IEnumerable<string> Candidates()
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Refettle.Peers.Projects;
 using Refettle.Solvers.Tests.Published;
 using Refettle.Timeline;
@@ -166,7 +165,6 @@ public sealed class ProofSearchTests
         return new([.. activities], [.. resources], [.. lags]);
     }
 
-    private static IEnumerable<(string Name, int Finish)> Optima(string set) => SharedData.Read("rcpsp_sm", "best_known.csv").Split('\n')
-        .Select(line => line.Split(',')).Where(row => row[0] == set && row[6] == "opt")
-        .Select(row => (row[1], int.Parse(row[5], CultureInfo.InvariantCulture)));
+    private static IEnumerable<(string Name, int Finish)> Optima(string set) => SharedData.Finishes("rcpsp_sm", set)
+        .Where(row => row.Value.Low == row.Value.High).Select(row => (row.Key, row.Value.High!.Value));
 }

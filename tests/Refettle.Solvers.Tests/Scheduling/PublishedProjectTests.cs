@@ -30,19 +30,14 @@ public sealed class PublishedProjectTests
 
     private static void Compare(string collection, string set, Func<string, int, bool> isTaken)
     {
-        var rows = SharedData.Read(collection, "best_known.csv").Split('\n').Select(line => line.Split(',')).ToList();
-        int Column(string name) => Array.IndexOf(rows[0], name);
-        var instances = rows.Where(row => row[0] == set).Where((row, place) => isTaken(row[1], place)).ToList();
-        Assert.NotEmpty(instances);
-        foreach (var row in instances)
+        var published = SharedData.Finishes(collection, set).Where((row, place) => isTaken(row.Key, place)).ToList();
+        Assert.NotEmpty(published);
+        foreach (var (name, finish) in published)
         {
-            var project = PublishedProject.Parse(SharedData.Read(collection, set, row[1]), Path.GetExtension(row[1]));
+            var project = PublishedProject.Parse(SharedData.Read(collection, set, name), Path.GetExtension(name));
             var answer = new ConstraintScheduler().Solve(new(project), Limits);
-            var expected = row[Column("status")] == "infeasible"
-                ? (int?)null
-                : int.Parse(row[Column("best_ub")], CultureInfo.InvariantCulture);
-            Assert.Equal((row[1], expected), (row[1], answer.Schedule?.Makespan));
-            Assert.Equal(expected is null ? ScheduleStatus.Impossible : ScheduleStatus.Optimal, answer.Status);
+            Assert.Equal((name, finish.High), (name, answer.Schedule?.Makespan));
+            Assert.Equal(finish.High is null ? ScheduleStatus.Impossible : ScheduleStatus.Optimal, answer.Status);
             Assert.Empty(answer.Schedule is { } schedule ? ScheduleCheck.Of(project, schedule) : []);
         }
     }
