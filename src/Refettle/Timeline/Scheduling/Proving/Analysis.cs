@@ -116,11 +116,24 @@ internal sealed class Analysis(Deduction deduction, int[] duration, Branching br
             return false;
         var first = _explained.Count;
         Explain(statement, reason, at);
+        if (depth == 0 && reason.Kind != ReasonKind.Lag)
+            PraiseExplained(first);
         var follows = true;
         for (var cause = first; follows && cause < _explained.Count; cause++)
             follows = IsGiven(_explained[cause], depth);
         _explained.RemoveRange(first, _explained.Count - first);
         return follows;
+    }
+
+    /// <summary>Praises also what lies just behind the learned clause (reason side rate: Liang, Ganesh, Poupart and Czarnecki 2016), as it
+    /// has been explained anyway.</summary>
+    private void PraiseExplained(int first)
+    {
+        for (var cause = first; cause < _explained.Count; cause++)
+        {
+            if (_bounds.LevelOf(_explained[cause]) > 0)
+                branching.Praise(_explained[cause]);
+        }
     }
 
     private bool IsGiven(Statement statement, int depth) =>

@@ -66,7 +66,7 @@ internal sealed class Clauses
     }
 
     /// <summary>What is praised later counts more.</summary>
-    public void Age() => _gain *= 1.001f;
+    public void Age() => _gain *= 1.0003f;
 
     /// <summary>Draws what follows when a side steps up.</summary>
     /// <returns>False when something would have to be that cannot.</returns>
@@ -133,17 +133,11 @@ internal sealed class Clauses
         for (var w = 0; w < count; w++)
         {
             var watch = watches[w];
-            if (new Statement(watch.Other).HoldsFor(values))
-            {
-                watches[kept++] = watch;
+            var isTrue = new Statement(watch.Other).HoldsFor(values);
+            if (!isTrue && Moves(ref watch, falseNow, values))
                 continue;
-            }
-
-            var other = Other(watch.Clause, falseNow);
-            if (!new Statement(other).HoldsFor(values) && Rewatch(watch.Clause, other, values))
-                continue;
-            watches[kept++] = watch with { Other = other };
-            if (_bounds.TrySet(new(other), Reason.OfClause(watch.Clause)))
+            watches[kept++] = watch;
+            if (isTrue || _bounds.TrySet(new(watch.Other), Reason.OfClause(watch.Clause)))
                 continue;
             watches.AsSpan(w + 1, count - w - 1).CopyTo(watches.AsSpan(kept));
             list.Count = kept + count - w - 1;
@@ -154,30 +148,38 @@ internal sealed class Clauses
         return true;
     }
 
-    /// <summary>Puts the watched statement that is false now second.</summary>
-    /// <returns>The other that is watched.</returns>
-    private int Other(int clause, int falseNow)
+    /// <summary>Watches, instead of the statement that is false now, one that is not. If that one is true, noting it suffices: it stays so
+    /// for as long as the other is false.</summary>
+    /// <returns>False when the watch stays where it is, its other statement true or the only one left.</returns>
+    private bool Moves(ref Watched watch, int falseNow, ReadOnlySpan<int> values)
     {
-        var watched = _arena.AsSpan(clause + Head, 2);
-        if (watched[0] == falseNow)
-            (watched[0], watched[1]) = (watched[1], watched[0]);
-        return watched[0];
+        var clause = watch.Clause;
+        var statements = _arena.AsSpan(clause + Head, _arena[clause]);
+        var other = statements[0] ^ statements[1] ^ falseNow;
+        watch = new(clause, other);
+        if (new Statement(other).HoldsFor(values) || Open(statements, ref _arena[clause + Looked], values) is not (>= 0 and var open))
+            return false;
+        var next = statements[open];
+        if (new Statement(next).HoldsFor(values))
+        {
+            watch = new(clause, next);
+            return false;
+        }
+
+        (statements[0], statements[1], statements[open]) = (other, next, falseNow);
+        Watch(next, clause, other);
+        return true;
     }
 
-    /// <summary>Watches, instead of the second, one that is not false.</summary>
-    private bool Rewatch(int clause, int other, ReadOnlySpan<int> values)
+    /// <returns>Where, of those not watched, one is that is not false; below 0 when there is none.</returns>
+    private static int Open(ReadOnlySpan<int> statements, ref int looked, ReadOnlySpan<int> values)
     {
-        var statements = _arena.AsSpan(clause + Head, _arena[clause]);
-        ref var looked = ref _arena[clause + Looked];
         var open = NotFalse(statements, looked, statements.Length, values);
         if (open < 0)
             open = NotFalse(statements, FirstUnwatched, looked, values);
-        if (open < 0)
-            return false;
-        (statements[1], statements[open]) = (statements[open], statements[1]);
-        looked = open;
-        Watch(statements[1], clause, other);
-        return true;
+        if (open >= 0)
+            looked = open;
+        return open;
     }
 
     private static int NotFalse(ReadOnlySpan<int> statements, int from, int to, ReadOnlySpan<int> values)
@@ -212,22 +214,5 @@ internal sealed class Clauses
         foreach (var clause in _clauses)
             UsefulnessOf(clause) *= 1e-20f;
         _gain *= 1e-20f;
-    }
-
-    /// <param name="Other">A statement of the clause: while it is true, there is no need to look at the clause.</param>
-    private readonly record struct Watched(int Clause, int Other);
-
-    private struct WatchList
-    {
-        public Watched[] Watches;
-        public int Count;
-
-        public void Add(Watched watch)
-        {
-            Watches ??= new Watched[4];
-            if (Count == Watches.Length)
-                Array.Resize(ref Watches, 2 * Count);
-            Watches[Count++] = watch;
-        }
     }
 }

@@ -9,13 +9,13 @@ internal sealed class ProofSearch
     private const int Patience = 50;
 
     /// <summary>Clauses until some are forgotten; each time a few more.</summary>
-    private const int FirstForgetting = 12_000, MoreEachTime = 500;
+    private const int FirstForgetting = 6_000, MoreEachTime = 1_000;
 
     /// <summary>Clauses of statements of no more levels are told to others.</summary>
     private const int WorthTelling = 7;
 
     /// <summary>What questions keep of their praise: those that search together differ, so that one sees what another does not.</summary>
-    private static readonly double[] Fading = [0.95, 0.85];
+    private static readonly double[] Fading = [0.85, 0.75];
 
     private readonly int _origin;
     private readonly int[] _duration;
