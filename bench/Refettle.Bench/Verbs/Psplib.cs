@@ -91,7 +91,8 @@ internal static class Psplib
         return tally.Faults + tally.Unread == 0 ? 0 : 1;
     }
 
-    private static void One(string name, Project project, ScheduleLimits limits, TimeProvider clock, PsplibTally tally, PublishedFinish? published)
+    private static void One(
+        string name, Project project, ScheduleLimits limits, TimeProvider clock, PsplibTally tally, PublishedFinish? published)
     {
         var begin = clock.GetTimestamp();
         var answer = new ConstraintScheduler(clock).Solve(new(project), limits);
