@@ -55,21 +55,18 @@ public sealed class ProofSearchTests
         var breeding = new GeneticSearch(builder, first.Best!, new Random(1), population: 100);
         breeding.Run(best, 600_000);
         var known = breeding.Makespan;
-        // A search that soon comes upon a schedule learns little: all together have to learn enough.
-        var count = 0;
-        foreach (var seed in Enumerable.Range(1, 8))
+        // Seeds whose search does not come upon a schedule before it has learned enough.
+        foreach (var seed in Enumerable.Range(5, 8))
         {
             var exchange = new Exchange(2);
             using var stop = new CancellationTokenSource();
             var search = Search(builder, known, exchange, seed: seed);
             Assert.False(search.Run(() => search.Conflicts > 5000 ? Stop(stop, known) : known, None, _ => stop.Cancel(), stop.Token));
             var learned = exchange.Hear(listener: 1, known);
-            count += learned.Count;
+            Assert.True(learned.Count > 300, $"seed {seed}: {learned.Count}");
             foreach (var clause in learned)
                 Assert.Contains(clause.Statements, packed => Holds(new(packed), breeding.Best));
         }
-
-        Assert.True(count > 8 * 300, $"{count} learned");
     }
 
     [SharedDataTheory]
