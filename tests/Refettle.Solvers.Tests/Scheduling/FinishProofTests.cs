@@ -10,11 +10,15 @@ namespace Refettle.Solvers.Tests.Scheduling;
 public sealed class FinishProofTests
 {
     [SharedDataTheory]
-    [InlineData(1)]
-    [InlineData(2)]
-    [InlineData(3)]
-    public void From_the_first_schedule_it_comes_to_the_published_optimum_and_proves_it(int workers)
+    [InlineData(1, false)]
+    [InlineData(2, false)]
+    [InlineData(3, false)]
+    [InlineData(1, true)]
+    [InlineData(2, true)]
+    [InlineData(3, true)]
+    public void From_the_first_schedule_it_comes_to_the_published_optimum_and_proves_it(int workers, bool isEarly)
     {
+        var turns = isEarly ? ProofTurns.Searching : ProofTurns.Lasting;
         foreach (var (name, optimum) in ((string, int)[])[("j301_1.sm", 43), ("j3013_1.sm", 58), ("j3029_1.sm", 85), ("j3045_1.sm", 82)])
         {
             var project = PublishedProject.Parse(SharedData.Read("rcpsp_sm", "j30", name), ".sm");
@@ -24,7 +28,7 @@ public sealed class FinishProofTests
             first.Run(1, 0);
             best.Keep(first.Best!);
             var effort = new Effort(new(TimeSpan.FromMinutes(10), 1, null, workers), TimeProvider.System, CancellationToken.None);
-            new FinishProof(builder, best, effort, (_, _) => { }).Run(CancellationToken.None);
+            new FinishProof(builder, best, effort, (_, _) => { }).Run(turns, CancellationToken.None);
             Assert.Equal((name, optimum, true), (name, best.Makespan, best.IsProven));
             Assert.Empty(ScheduleCheck.Of(project, builder.ToSchedule(best.Starts!)));
         }
