@@ -4,7 +4,8 @@ using System.Runtime.InteropServices;
 
 namespace Refettle.Install.Tests;
 
-/// <summary>The program file for this platform, packed once as it is handed out, in a folder with nothing else.</summary>
+/// <summary>The program file for this platform and the tool package, packed once as they are handed out, in a folder with
+/// nothing else.</summary>
 public sealed class Packed : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("refettle-install-").FullName;
@@ -12,7 +13,7 @@ public sealed class Packed : IDisposable
     public Packed()
     {
         var platform = RuntimeInformation.RuntimeIdentifier;
-        var made = Run("bash", Path.Combine(Checkout(), "pack"), platform);
+        var made = Run("bash", Path.Combine(Checkout(), "pack"), platform, "tool");
         Assert.True(made.Code == 0, made.Said);
         File = Path.Combine(_folder, "refettle");
         System.IO.File.Move(Path.Combine(_folder, "packed", $"refettle-{platform}"), File);
@@ -20,8 +21,16 @@ public sealed class Packed : IDisposable
 
     public string File { get; }
 
+    private string ToolFolder => Path.Combine(_folder, "tool");
+
     /// <summary>Runs it from a folder far from any checkout.</summary>
     public (int Code, string Said) Run(params string[] words) => Run(File, words);
+
+    /// <summary>The tool package, installed beside it.</summary>
+    public (int Code, string Said) Install() =>
+        Run("dotnet", "tool", "install", "Refettle.Tool", "--tool-path", ToolFolder, "--source", Path.Combine(_folder, "packed"));
+
+    public (int Code, string Said) RunTool(params string[] words) => Run(Path.Combine(ToolFolder, "refettle"), words);
 
     public Process Start(params string[] words) => Process.Start(Command(File, words))!;
 

@@ -15,6 +15,16 @@ public sealed partial class PackedTests(Served served)
     }
 
     [Fact]
+    public void The_tool_package_can_be_installed_and_finds_them_too()
+    {
+        var (installed, how) = served.InstallTool();
+        Assert.True(installed == 0, how);
+        var (code, said) = served.RunTool("doctor");
+        Assert.True(code == 0, said);
+        Assert.DoesNotContain("WRONG", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task It_makes_the_demo_and_serves_the_pages()
     {
         using var http = new HttpClient { BaseAddress = served.Address };

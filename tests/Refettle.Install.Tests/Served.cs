@@ -20,6 +20,10 @@ public sealed partial class Served : IDisposable
     /// <summary>Runs the program from a folder far from any checkout.</summary>
     public (int Code, string Said) Run(params string[] words) => _packed.Run(words);
 
+    public (int Code, string Said) InstallTool() => _packed.Install();
+
+    public (int Code, string Said) RunTool(params string[] words) => _packed.RunTool(words);
+
     public void Dispose()
     {
         _serving.Kill();
