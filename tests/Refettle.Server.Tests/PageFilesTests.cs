@@ -29,6 +29,15 @@ public sealed partial class PageFilesTests
         Assert.Equal("application/wasm", native.Content.Headers.ContentType?.MediaType);
     }
 
+    /// <summary>Chromium would be given a runtime for a debugger otherwise, which leaves out what makes it fast.</summary>
+    [Fact]
+    public async Task The_program_in_the_browser_is_not_slowed_down_for_a_debugger()
+    {
+        await using var garage = await TestGarage.OpenAsync();
+        using var page = garage.Page();
+        Assert.Contains("\"debugLevel\": 0", await page.GetStringAsync("_framework/dotnet.js"), StringComparison.Ordinal);
+    }
+
     /// <summary>Over poor Wi-Fi: RFC 9110, section 12.5.3 (Accept-Encoding); read back by the base library.</summary>
     [Fact]
     public async Task A_log_is_sent_compressed_to_whoever_takes_it_so()
