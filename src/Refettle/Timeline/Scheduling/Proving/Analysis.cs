@@ -11,13 +11,12 @@ internal sealed class Analysis(Deduction deduction, int[] duration, Branching br
     private const int Depth = 10;
 
     private readonly Bounds _bounds = deduction.Bounds;
+    private readonly FalseLevels _levels = new(deduction.Bounds);
     private readonly int[] _asked = [.. Enumerable.Repeat(Unasked, deduction.Bounds.Sides)];
     private readonly bool[] _isListed = new bool[deduction.Bounds.Sides];
     private readonly List<int> _listed = [];
     private readonly List<Statement> _explained = [];
     private readonly List<int> _learned = [];
-    private readonly List<int> _stamps = [];
-    private int _stamp;
     private int _ofLastLevel;
 
     /// <summary>The statements learned, packed: the first is true as soon as the search goes back to <see cref="BackTo"/>, whose
@@ -72,11 +71,18 @@ internal sealed class Analysis(Deduction deduction, int[] duration, Branching br
     private void AskWhy(Statement statement, Reason reason, int before)
     {
         if (reason.Kind == ReasonKind.Clause)
-            deduction.Clauses.Praise(reason.What);
+            Credit(reason.What);
         Explain(statement, reason, before);
         foreach (var cause in _explained)
             Ask(cause);
         _explained.Clear();
+    }
+
+    private void Credit(int clause)
+    {
+        deduction.Clauses.Praise(clause);
+        if (!deduction.Clauses.IsForGood(clause))
+            deduction.Clauses.NoteLevels(clause, _levels.Count(deduction.Clauses[clause]));
     }
 
     private void Ask(Statement statement)
@@ -171,15 +177,11 @@ internal sealed class Analysis(Deduction deduction, int[] duration, Branching br
 
     private void Settle()
     {
-        (_stamp, Levels, BackTo) = (_stamp + 1, 0, 0);
-        for (var s = 0; s < _learned.Count; s++)
+        (Levels, BackTo) = (_levels.Count(Learned), 0);
+        for (var s = 1; s < _learned.Count; s++)
         {
-            var level = _bounds.LevelOf(new Statement(_learned[s]).Not);
-            while (_stamps.Count <= level)
-                _stamps.Add(0);
-            if (_stamps[level] != _stamp)
-                (_stamps[level], Levels) = (_stamp, Levels + 1);
-            if (s == 0 || level <= BackTo)
+            var level = _levels.Of(new(_learned[s]));
+            if (level <= BackTo)
                 continue;
             BackTo = level;
             (_learned[1], _learned[s]) = (_learned[s], _learned[1]);

@@ -65,6 +65,12 @@ internal sealed class Clauses
             Rescale();
     }
 
+    /// <summary>Whether a clause is of so few levels that it is never forgotten.</summary>
+    public bool IsForGood(int clause) => _arena[clause + Levels] <= FewLevels;
+
+    /// <summary>Notes of how many levels a clause was when it served; the fewest so far count (Audemard and Simon 2009).</summary>
+    public void NoteLevels(int clause, int levels) => _arena[clause + Levels] = Math.Min(_arena[clause + Levels], levels);
+
     /// <summary>What is praised later counts more.</summary>
     public void Age() => _gain *= 1.0003f;
 
@@ -106,9 +112,8 @@ internal sealed class Clauses
     /// <returns>False when nothing is left of a clause.</returns>
     public bool Forget()
     {
-        var ordered = _clauses.OrderBy(clause => _arena[clause + Levels] > FewLevels)
-            .ThenByDescending(clause => UsefulnessOf(clause)).ToList();
-        var kept = Math.Max(_clauses.Count / 2, _clauses.Count(clause => _arena[clause + Levels] <= FewLevels));
+        var ordered = _clauses.OrderByDescending(IsForGood).ThenByDescending(clause => UsefulnessOf(clause)).ToList();
+        var kept = Math.Max(_clauses.Count / 2, _clauses.Count(IsForGood));
         var old = _arena;
         (_arena, _used, _clauses) = (new int[old.Length], 0, []);
         foreach (ref var list in _watches.AsSpan())
