@@ -134,8 +134,12 @@ internal sealed class Clauses
     private bool Follow(int falseNow, ref WatchList list)
     {
         var values = _bounds.Values;
-        var (watches, count, kept) = (list.Watches, list.Count, 0);
-        for (var w = 0; w < count; w++)
+        var watches = list.Watches.AsSpan(0, list.Count);
+        var kept = 0;
+        // Of nine in ten the other statement is true: until the first that moves away, there is nothing to write.
+        while (kept < watches.Length && new Statement(watches[kept].Other).HoldsFor(values))
+            kept++;
+        for (var w = kept; w < watches.Length; w++)
         {
             var watch = watches[w];
             var isTrue = new Statement(watch.Other).HoldsFor(values);
@@ -144,8 +148,8 @@ internal sealed class Clauses
             watches[kept++] = watch;
             if (isTrue || _bounds.TrySet(new(watch.Other), Reason.OfClause(watch.Clause)))
                 continue;
-            watches.AsSpan(w + 1, count - w - 1).CopyTo(watches.AsSpan(kept));
-            list.Count = kept + count - w - 1;
+            watches[(w + 1)..].CopyTo(watches[kept..]);
+            list.Count = kept + watches.Length - w - 1;
             return false;
         }
 
