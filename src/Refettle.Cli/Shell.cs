@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Help;
 using Refettle.Cli.Verbs;
 using Refettle.Logbook;
 
@@ -34,7 +33,7 @@ internal sealed class Shell
     private ExitCode Invoke(IReadOnlyList<string> words)
     {
         var parsed = Root(words).Parse(words, new ParserConfiguration { ResponseFileTokenReplacer = null });
-        return parsed.Errors.Count > 0 && parsed.Action is not HelpAction
+        return parsed.Errors.Count > 0 && parsed.Action is not Help
             ? new Printer(_around).Show(UsageFaults.Of(parsed), words.Contains(GlobalOptions.Json))
             : (ExitCode)parsed.Invoke(new InvocationConfiguration
             {
@@ -50,7 +49,7 @@ internal sealed class Shell
     {
         var root = new RootCommand("Plans what has to come off an old, scarce car, and records what was done.") { HelpName = "refettle" };
         GlobalOptions.AddTo(root);
-        root.SetAction(parsed => new HelpAction().Invoke(parsed));
+        Help.AddTo(root, new(_around), _desk);
         var named = VerbOf(words);
         foreach (var (_, make) in VerbList.Makers.Where(verb => named is null || verb.Key == named))
             root.Add(make(_desk));
