@@ -70,6 +70,11 @@ internal sealed class Effort(ScheduleLimits limits, TimeProvider clock, Cancella
         return source;
     }
 
+    /// <summary>Runs beside others. The pool has as many threads as there are cores, and on them the ticks are heard that end a search:
+    /// two that were taken up by searches went on for up to two seconds after their time.</summary>
+    public static Task OnItsOwnThread(Action run) =>
+        Task.Factory.StartNew(run, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+
     /// <summary>A tick can still be under way when the search has ended by itself and put its token away.</summary>
     private static void End(CancellationTokenSource source)
     {

@@ -19,7 +19,7 @@ internal sealed class FinishProof(Builder builder, BestFinish best, Effort effor
     public void Run(ProofTurns turns, CancellationToken cancel)
     {
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancel);
-        Task.WaitAll([.. Enumerable.Range(0, effort.Limits.Workers).Select(worker => Task.Run(() =>
+        Task.WaitAll([.. Enumerable.Range(0, effort.Limits.Workers).Select(worker => Effort.OnItsOwnThread(() =>
         {
             while (!stop.IsCancellationRequested && !best.IsProven)
                 TakeTurn(worker, turns, stop.Token);
