@@ -12,7 +12,7 @@ internal sealed class Help(Printer printer, Desk desk) : SynchronousCommandLineA
     public override bool ClearsParseErrors => true;
 
     public override int Invoke(ParseResult parseResult) => parseResult.CommandResult.Command is RootCommand root
-        ? (int)printer.Show(HelpView.Of(root, desk), asJson: false)
+        ? (int)printer.Show(new(HelpView.Of(root, desk), new { }), asJson: false)
         : new HelpAction().Invoke(parseResult);
 
     public static void AddTo(RootCommand root, Printer printer, Desk desk)

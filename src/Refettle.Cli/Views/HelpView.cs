@@ -10,7 +10,7 @@ internal static class HelpView
 {
     private const int Indent = 2;
 
-    public static Reply Of(RootCommand root, Desk desk)
+    public static IRenderable Of(RootCommand root, Desk desk)
     {
         var options = root.Options.Select(option => (Name: Named(option), (option.Description ?? "").TrimEnd('.'))).ToList();
         var width = Indent + VerbList.Makers.Keys.Concat(options.Select(option => option.Name)).Max(name => name.Length);
@@ -21,7 +21,7 @@ internal static class HelpView
                 Section(group.Purpose, group.Makers.Select(verb => (verb.Key, InShort(verb.Value(desk).Description ?? ""))), width)),
             .. Section("Options", options, width),
         ];
-        return new(new Rows(shown), new { });
+        return new Rows(shown);
     }
 
     private static IEnumerable<IRenderable> Section(string title, IEnumerable<(string Name, string Says)> lines, int width)

@@ -70,10 +70,10 @@ internal sealed class Effort(ScheduleLimits limits, TimeProvider clock, Cancella
         return source;
     }
 
-    /// <summary>Runs beside others. The pool has as many threads as there are cores, and on them the ticks are heard that end a search:
-    /// two that were taken up by searches went on for up to two seconds after their time.</summary>
-    public static Task OnItsOwnThread(Action run) =>
-        Task.Factory.StartNew(run, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+    /// <summary>Lets all workers run beside each other and waits for them. Each has a thread of its own: the pool has as many as there are
+    /// cores, and on them the ticks are heard that end a search; searches there went on for up to two seconds after their time.</summary>
+    public void Together(Action<int> run) => Task.WaitAll([.. Enumerable.Range(0, limits.Workers).Select(worker =>
+        Task.Factory.StartNew(() => run(worker), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default))]);
 
     /// <summary>A tick can still be under way when the search has ended by itself and put its token away.</summary>
     private static void End(CancellationTokenSource source)

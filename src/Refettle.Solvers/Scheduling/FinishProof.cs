@@ -19,12 +19,12 @@ internal sealed class FinishProof(Builder builder, BestFinish best, Effort effor
     public void Run(ProofTurns turns, CancellationToken cancel)
     {
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancel);
-        Task.WaitAll([.. Enumerable.Range(0, effort.Limits.Workers).Select(worker => Effort.OnItsOwnThread(() =>
+        effort.Together(worker =>
         {
             while (!stop.IsCancellationRequested && !best.IsProven)
                 TakeTurn(worker, turns, stop.Token);
             stop.Cancel();
-        }))]);
+        });
     }
 
     private void TakeTurn(int worker, ProofTurns turns, CancellationToken stop)

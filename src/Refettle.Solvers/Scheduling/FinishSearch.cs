@@ -108,11 +108,11 @@ internal sealed class FinishSearch
         if (_best.Starts is null || IsTimeUp(until))
             return;
         using var stop = _effort.Until(() => IsTimeUp(until));
-        Task.WaitAll([.. _islands.Select((_, island) => Effort.OnItsOwnThread(() =>
+        _effort.Together(island =>
         {
             while (!stop.IsCancellationRequested)
                 Breed(island, long.MaxValue / 2, stop.Token);
-        }))]);
+        });
         stop.Cancel();
     }
 
