@@ -11,5 +11,5 @@ internal readonly record struct ProofTurns(double SecondsOfSearch, double Second
 
     public static readonly ProofTurns Breeding = new(0, 1, AreEarly: true);
 
-    public static readonly ProofTurns Lasting = new(0.5, 0.05);
+    public static readonly ProofTurns Lasting = new(0.3, 0.05);
 }

@@ -102,16 +102,18 @@ public sealed class ProofSearchTests
     }
 
     [SharedDataTheory]
-    [InlineData("j60", "j6025_8.sm")]
-    public void What_is_likely_is_tried_first(string set, string name)
+    [InlineData("j60", "j6025_8.sm", 0)]
+    [InlineData("j60", "j6025_8.sm", 3)]
+    public void What_is_likely_is_tried_first_as_much_earlier_as_it_is_too_late(string set, string name, int late)
     {
         var builder = new Builder(Network.Of(PublishedProject.Parse(SharedData.Read("rcpsp_sm", set, name), ".sm")));
         var first = new FirstSchedule(builder, new Random(1));
         first.Run(200, 0);
+        int[] likely = [.. first.Best!.Select(start => start + late)];
         int[]? found = null;
         using var stop = new CancellationTokenSource();
         var search = Search(builder, builder.Makespan(first.Best!), new(1));
-        search.Run(() => builder.Makespan(first.Best!), () => first.Best, starts => (found, _) = (starts, Stop(stop, 0)), stop.Token);
+        search.Run(() => builder.Makespan(first.Best!), () => likely, starts => (found, _) = (starts, Stop(stop, 0)), stop.Token);
         Assert.Equal(0, search.Conflicts);
         Assert.Equal(first.Best, found);
     }

@@ -14,12 +14,16 @@ internal sealed class Bounds
         _value = [.. earliest.SelectMany((start, i) => new[] { start, -latest[i] })];
         _rootEarliest = [.. earliest];
         _last = [.. _value.Select(_ => -1)];
+        Sum = _value.Sum();
     }
 
     public int Sides => _value.Length;
 
     /// <summary>Steps taken.</summary>
     public int Count { get; private set; }
+
+    /// <summary>What all sides have come to, together: the greater, the fewer starts are left.</summary>
+    public int Sum { get; private set; }
 
     /// <summary>How many things are being tried, one upon the other.</summary>
     public int Level => _levels.Count;
@@ -65,6 +69,7 @@ internal sealed class Bounds
         if (Count == _steps.Length)
             Array.Resize(ref _steps, 2 * Count);
         var side = statement.Side;
+        Sum += statement.Least - _value[side];
         _steps[Count] = new(side, _value[side], statement.Least, _last[side], Level, reason);
         (_value[side], _last[side]) = (statement.Least, Count++);
         return true;
@@ -92,6 +97,7 @@ internal sealed class Bounds
         while (Count > first)
         {
             ref readonly var step = ref _steps[--Count];
+            Sum -= _value[step.Side] - step.Before;
             (_value[step.Side], _last[step.Side]) = (step.Before, step.Previous);
         }
 

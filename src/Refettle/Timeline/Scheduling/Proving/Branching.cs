@@ -14,6 +14,8 @@ internal sealed class Branching
     private readonly int[] _place;
     private int _count;
     private double _gain = 1;
+    private int[]? _likely;
+    private int _furthest;
 
     /// <param name="fading">How much of its praise a question keeps at the next conflict, below 1.</param>
     public Branching(Bounds bounds, double fading, Random random)
@@ -32,19 +34,23 @@ internal sealed class Branching
             Insert(question);
     }
 
-    /// <summary>Starts that are tried first (solution-based phase saving: Demirović, Chu and Stuckey 2018); null when late comes before
-    /// early: where there is no room, that shows soonest.</summary>
-    public int[]? Likely { get; set; }
+    /// <summary>From here on starts are tried first that lie nearest to these (solution-based phase saving: Demirović, Chu and Stuckey
+    /// 2018); where the search comes further than before, what it came to takes their place (target phases: Biere and Fleury
+    /// 2020).</summary>
+    /// <param name="likely">Becomes this class's own; null when late comes before early: where there is no room, that shows
+    /// soonest.</param>
+    public void LookNear(int[]? likely) => (_likely, _furthest) = (likely, int.MinValue);
 
     /// <summary>The next to try; null when all starts are fixed.</summary>
     public Statement? Next()
     {
+        ComeNearer();
         while (_count > 0)
         {
             var question = Pop();
             var (activity, time) = (_activity[question], Time(question));
             if (_bounds.Earliest(activity) <= time && time < _bounds.Latest(activity))
-                return Likely?[activity] <= time ? Statement.Until(activity, time) : Statement.From(activity, time + 1);
+                return _likely?[activity] <= time ? Statement.Until(activity, time) : Statement.From(activity, time + 1);
         }
 
         return null;
@@ -90,6 +96,15 @@ internal sealed class Branching
         for (var question = 0; question < _praise.Length; question++)
             _praise[question] *= 1e-100;
         _gain *= 1e-100;
+    }
+
+    private void ComeNearer()
+    {
+        if (_likely is null || _bounds.Sum <= _furthest)
+            return;
+        _furthest = _bounds.Sum;
+        for (var i = 0; i < _likely.Length; i++)
+            _likely[i] = Math.Clamp(_likely[i], _bounds.Earliest(i), _bounds.Latest(i));
     }
 
     private void Insert(int question)

@@ -63,16 +63,19 @@ internal sealed class ProofSearch
     private static bool IsSmall(int amount) => amount < short.MaxValue / 2;
 
     /// <param name="finish">The finish wanted; asked again from time to time, it may have become earlier.</param>
-    /// <param name="likely">A schedule whose starts are tried first, also asked again; null when there is none.</param>
+    /// <param name="likely">A schedule near which to look first, asked again when the finish wanted has become earlier; null when there is
+    /// none.</param>
     /// <param name="found">Told of each schedule that finishes by then, and makes the finish wanted earlier.</param>
     /// <returns>Whether it is proven that there is none; false when the search was stopped.</returns>
     public bool Run(Func<int> finish, Func<int[]?> likely, Action<int[]> found, CancellationToken cancel)
     {
         for (var run = 1; !cancel.IsCancellationRequested; run++)
         {
+            var before = _finish;
             if (!Prepare(finish()))
                 return true;
-            _branching.Likely = likely()?.Select(start => start - _origin).ToArray();
+            if (run == 1 || _finish < before)
+                LookNear(likely());
             var until = Conflicts + (Patience * Luby(run));
             while (Conflicts < until && !cancel.IsCancellationRequested)
             {
@@ -95,6 +98,14 @@ internal sealed class ProofSearch
         }
 
         return false;
+    }
+
+    /// <summary>Looks near a schedule moved so that it finishes in time: what is in its way then lies at the beginning, and all else fits
+    /// together.</summary>
+    private void LookNear(int[]? likely)
+    {
+        var late = Math.Max(0, likely?.Zip(_duration, (start, duration) => start + duration).Max() - _finish ?? 0);
+        _branching.LookNear(likely?.Select(start => start - late - _origin).ToArray());
     }
 
     /// <summary>Goes back to the beginning, with the finish wanted, what others learned, and less that is of no use.</summary>
