@@ -53,7 +53,8 @@ public sealed class BranchingTests
         }
     }
 
-    /// <summary>Tries something, from which nothing follows, and takes it back.</summary>
+    /// <summary>Tries something, from which nothing follows, asks for the next, tries that too, as else it would not be asked again, and
+    /// takes all back.</summary>
     private void Reach(params Statement[] tried)
     {
         foreach (var statement in tried)

@@ -98,6 +98,7 @@ internal sealed class Branching
         _gain *= 1e-100;
     }
 
+    /// <summary>When the next is asked for, all that follows is drawn and nothing contradicts it.</summary>
     private void ComeNearer()
     {
         if (_likely is null || _bounds.Sum <= _furthest)

@@ -104,8 +104,14 @@ internal sealed class ProofSearch
     /// together.</summary>
     private void LookNear(int[]? likely)
     {
-        var late = Math.Max(0, likely?.Zip(_duration, (start, duration) => start + duration).Max() - _finish ?? 0);
-        _branching.LookNear(likely?.Select(start => start - late - _origin).ToArray());
+        if (likely is null)
+        {
+            _branching.LookNear(null);
+            return;
+        }
+
+        var late = Math.Max(0, likely.Zip(_duration, (start, duration) => start + duration).Max() - _finish);
+        _branching.LookNear([.. likely.Select(start => start - late - _origin)]);
     }
 
     /// <summary>Goes back to the beginning, with the finish wanted, what others learned, and less that is of no use.</summary>
